@@ -1,0 +1,230 @@
+#include "body/complete.h"
+
+#include "body/size_tables.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+struct Line {
+  double at0, slope;
+  [[nodiscard]] double operator()(double x) const { return at0 + slope * x; }
+};
+
+// Regressions of the 1988 U.S. Army survey (tests/data), cm. Boys and girls: the women's line, an
+// extrapolation, and so marked as an estimate.
+constexpr Line kElbowWoman{11.08, 0.438}, kElbowMan{12.55, 0.454};
+constexpr Line kWristWoman{10.6, 0.156}, kWristMan{11.4, 0.182};
+constexpr Line kNeckWoman{20.43, 0.1567}, kNeckMan{21.47, 0.1959};
+constexpr Line kBackWaistMan{33.09, 0.0815};
+
+class Filler {
+public:
+  explicit Filler(const Design& design) : design_(design) {
+    for (int i = 0; i < kFieldCount; ++i) {
+      const Field f = Field(i);
+      if (const auto v = design.given(f)) {
+        sizes_.values[i] = *v;
+        sizes_.origins[i] = !isMeasurement(f)                         ? Origin::Set
+                            : design.source(f) == Source::Garment ? Origin::GivenGarment
+                                                                  : Origin::GivenBody;
+      }
+    }
+  }
+
+  Sizes run() {
+    ease();
+    measurements();
+    swatch();
+    style();
+    knitting();
+    limits();
+    return std::move(sizes_);
+  }
+
+private:
+  [[nodiscard]] double at(Field f) const { return sizes_[f]; }
+  [[nodiscard]] Figure figure() const { return design_.as<Figure>(Choice::Figure); }
+  [[nodiscard]] bool jacket() const {
+    return design_.as<Garment>(Choice::Garment) == Garment::Jacket;
+  }
+  void fill(Field f, double value, Origin origin = Origin::Rule) {
+    if (design_.has(f)) return;
+    sizes_.values[std::size_t(f)] = std::clamp(value, info(f).low, info(f).high);
+    sizes_.origins[std::size_t(f)] = origin;
+  }
+
+  // Starting ease: common practice; bust steps agree with the Craft Yarn Council's "standard" 5-10 cm.
+  void ease() {
+    double bust = 5, arm = 4, depth = 2;
+    if (figure() == Figure::Child) bust = 8, arm = 5, depth = 2.5;
+    else if (figure() != Figure::Baby && jacket()) bust = 8, arm = 6, depth = 3;
+    fill(Field::EaseBust, bust);
+    fill(Field::EaseWaist, at(Field::EaseBust));
+    fill(Field::EaseHip, at(Field::EaseBust));
+    for (Field f : {Field::EaseCrossShoulder, Field::EaseCrossFront, Field::EaseCrossBack})
+      fill(f, 0);
+    fill(Field::EaseArmholeDepth, depth);
+    fill(Field::EaseUpperArm, arm);
+    fill(Field::EaseElbow, arm);
+    fill(Field::EaseWrist, 3);
+  }
+
+  void measurements() {
+    constexpr double kStartBust[] = {92, 102, 66, 46}; // a bare design still draws something
+    fill(Field::Bust, kStartBust[int(figure())]);
+    const double bust = sizes_.body(Field::Bust);
+    const TableSize table = sizeAtBust(figure(), bust);
+    sizes_.tableSize = table.name;
+    const auto fromTable = [&](Field f, double value) {
+      fill(f, value, Origin::Table);
+    };
+    fromTable(Field::Waist, table.waist);
+    fromTable(Field::Hip, table.hip);
+    fromTable(Field::CrossShoulder, table.crossBack);
+    fromTable(Field::ArmholeDepth, table.armholeDepth);
+    fromTable(Field::UpperArm, table.upperArm);
+    fromTable(Field::SleeveToUnderarm, table.armToUnderarm);
+    if (figure() == Figure::Man)
+      fill(Field::BackWaistLength, kBackWaistMan(bust), Origin::Estimate);
+    else
+      fromTable(Field::BackWaistLength, table.backLength);
+    const double shoulder = sizes_.body(Field::CrossShoulder);
+    fill(Field::CrossFront, shoulder);
+    fill(Field::CrossBack, shoulder);
+    const bool man = figure() == Figure::Man;
+    const double arm = sizes_.body(Field::UpperArm);
+    // A small arm has a small elbow and wrist: below the survey's range both scale with the arm.
+    const double scale = std::min(1.0, arm / 22);
+    fill(Field::Elbow, scale * (man ? kElbowMan : kElbowWoman)(std::max(arm, 22.0)),
+         Origin::Estimate);
+    fill(Field::Wrist, scale * (man ? kWristMan : kWristWoman)(std::max(arm, 22.0)),
+         Origin::Estimate);
+    fill(Field::HandGirth, 1.25 * sizes_.body(Field::Wrist), Origin::Estimate);
+    fill(Field::NeckBase, (man ? kNeckMan : kNeckWoman)(bust), Origin::Estimate);
+    fill(Field::HeadGirth, headGirth(bust));
+    lengths();
+  }
+
+  [[nodiscard]] double headGirth(double bust) const { // common practice
+    switch (figure()) {
+    case Figure::Man: return 58;
+    case Figure::Child: return std::clamp(50 + 4 * (bust - 53) / 29, 50.0, 54.0);
+    case Figure::Baby: return std::clamp(40 + 8 * (bust - 40) / 12, 38.0, 50.0); // from memory
+    case Figure::Woman: break;
+    }
+    return 56;
+  }
+
+  void lengths() {
+    const bool small = figure() == Figure::Child || figure() == Figure::Baby;
+    fill(Field::ShoulderDrop, small ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
+    fill(Field::BackNeckDrop, small ? 1.5 : 2);
+    // The body reaches this far below the waist (common practice: to the high hip).
+    constexpr double kBelowWaist[] = {16, 20, 10, 6};
+    fill(Field::HemToUnderarm, kBelowWaist[int(figure())] + at(Field::BackWaistLength) +
+                                   at(Field::BackNeckDrop) - sizes_.body(Field::ArmholeDepth) -
+                                   at(Field::ShoulderDrop));
+    fill(Field::SleeveToShoulder,
+         at(Field::SleeveToUnderarm) + 0.65 * sizes_.body(Field::ArmholeDepth));
+    const double neck = 0.36 * sizes_.finished(Field::CrossBack);
+    fill(Field::NeckBand, small ? 2 : 2.5);
+    const double band = at(Field::NeckBand), drop = at(Field::ShoulderDrop);
+    if (design_.has(Field::ShoulderLength)) {
+      const double run = std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
+      fill(Field::NeckWidth, sizes_.finished(Field::CrossShoulder) - 2 * run - 2 * band);
+    } else if (design_.as<Neckline>(Choice::Neckline) == Neckline::Boat) {
+      fill(Field::NeckWidth, 0.62 * sizes_.finished(Field::CrossBack)); // common practice: wide
+    } else {
+      fill(Field::NeckWidth, neck);
+    }
+    const double half =
+        0.5 * (sizes_.finished(Field::CrossShoulder) - at(Field::NeckWidth) - 2 * band);
+    fill(Field::ShoulderLength, std::hypot(half, drop));
+  }
+
+  void swatch() {
+    fill(Field::SwatchStitches, 22);
+    fill(Field::SwatchWidth, 10);
+    fill(Field::SwatchHeight, 10);
+    const double perCm = at(Field::SwatchStitches) / at(Field::SwatchWidth);
+    // Rows to stitches in stockinette 1.2-1.4 (printed patterns).
+    fill(Field::SwatchRows, 1.36 * perCm * at(Field::SwatchHeight), Origin::Estimate);
+    sizes_.stitch = {1 / perCm, at(Field::SwatchHeight) / at(Field::SwatchRows)};
+  }
+
+  void style() {
+    const bool small = figure() == Figure::Child || figure() == Figure::Baby;
+    fill(Field::BackShare, 0.5);
+    const double depth = sizes_.finished(Field::ArmholeDepth);
+    switch (design_.as<Neckline>(Choice::Neckline)) {
+    case Neckline::Vee: fill(Field::FrontNeckDrop, 0.85 * depth); break;
+    case Neckline::Boat: fill(Field::FrontNeckDrop, small ? 2 : 3); break;
+    default: fill(Field::FrontNeckDrop, small ? 0.35 * depth : 7.5); break;
+    }
+    fill(Field::HemDepth, small ? 3.5 : 5);
+    fill(Field::CuffDepth, small ? 3.5 : 5);
+    fill(Field::ButtonBand, small ? 2 : 2.5);
+
+    const double bust = sizes_.finished(Field::Bust), share = at(Field::BackShare);
+    const double awayBack = 0.5 * (bust * share - sizes_.finished(Field::CrossBack));
+    const double awayFront = 0.5 * (bust * (1 - share) - sizes_.finished(Field::CrossFront));
+    const double away = std::min(awayBack, awayFront);
+    fill(Field::UnderarmBack,
+         startingUnderarm(design_.has(Field::UnderarmFront) ? awayBack : away));
+    fill(Field::UnderarmFront, design_.has(Field::UnderarmBack) ? at(Field::UnderarmBack)
+                                                                : startingUnderarm(away));
+    fill(Field::RiseShare, startingRise(away, at(Field::UnderarmBack), depth));
+    fill(Field::ScoopBack, 0.55);
+    fill(Field::ScoopFront, 0.55);
+
+    const double arm = sizes_.finished(Field::UpperArm);
+    fill(Field::CapEase, 1);
+    fill(Field::CrownWidth, std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0));
+    fill(Field::LowerFullness, 0.45);
+    fill(Field::UpperFullness, 0.55);
+    fill(Field::CapHeight, 0.65 * depth);
+    fill(Field::SleeveLength, sizes_.finished(Field::SleeveToUnderarm));
+    fill(Field::CuffGirth, 1.15 * arm);
+  }
+
+  void knitting() {
+    const double perTen = 10 * at(Field::SwatchStitches) / at(Field::SwatchWidth);
+    fill(Field::Selvedge, perTen < 7 ? 0 : 1);
+    fill(Field::PatternMultiple, 1);
+    fill(Field::PatternExtra, 0);
+    fill(Field::Fidelity, 0.5);
+  }
+
+  void limits() { // common practice
+    fill(Field::LimitUpperArm, 1);
+    fill(Field::LimitCapLow, 0.5);
+    fill(Field::LimitCapHigh, 0.85);
+    fill(Field::LimitCapEase, 2.5);
+    fill(Field::LimitShoulderLow, figure() == Figure::Baby ? 3 : figure() == Figure::Child ? 4 : 5);
+    fill(Field::LimitShoulderHigh, 16);
+    fill(Field::LimitDepthEase, 5);
+    fill(Field::LimitNeckStretch, 1.5);
+    fill(Field::LimitHandStretch, 1.4);
+  }
+
+  const Design& design_;
+  Sizes sizes_;
+};
+
+} // namespace
+
+double startingUnderarm(double away) {
+  const double low = std::min(1.0, 0.6 * away);
+  return std::max(0.0, std::clamp(0.45 * away, std::max(0.0, low), 5.0));
+}
+
+double startingRise(double away, double underarm, double depth) {
+  return std::clamp(1.4 * (away - underarm) / depth, 0.35, 0.65);
+}
+
+Sizes complete(const Design& design) { return Filler(design).run(); }
+
+} // namespace scye

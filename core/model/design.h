@@ -1,0 +1,49 @@
+// The one input of the whole chain: what the knitter has said. A plain value with equality. A field she
+// has not touched is absent here and is filled in afresh by body/complete.h each time; so a filled
+// value follows the others until she sets it.
+#pragma once
+
+#include "model/field.h"
+
+#include <array>
+#include <optional>
+#include <string>
+
+namespace scye {
+
+// Where a measurement was taken. On a garment, girths are flat widths (half girths) and hold their ease.
+enum class Source : std::uint8_t { Body, Garment };
+
+class Design {
+public:
+  std::string title, wearer, notes;
+
+  [[nodiscard]] std::optional<double> given(Field f) const { return values_[std::size_t(f)]; }
+  [[nodiscard]] bool has(Field f) const { return given(f).has_value(); }
+  [[nodiscard]] Source source(Field f) const { return sources_[std::size_t(f)]; }
+  // Sets a value as typed. The caller has checked it (see check()); it is kept as it is.
+  Design& set(Field f, double value, Source source = Source::Body);
+  Design& clear(Field f);
+
+  [[nodiscard]] int option(Choice c) const { return options_[std::size_t(c)]; }
+  Design& choose(Choice c, int option);
+  // A choice as its own type: as<Neckline>(Choice::Neckline).
+  template <class E>
+  [[nodiscard]] E as(Choice c) const { return E(option(c)); }
+  [[nodiscard]] bool yes(Choice c) const { return option(c) == int(YesNo::Yes); }
+  template <class E>
+  Design& choose(Choice c, E option) { return choose(c, int(option)); }
+
+  bool operator==(const Design&) const = default;
+
+private:
+  std::array<std::optional<double>, kFieldCount> values_{};
+  std::array<Source, kFieldCount> sources_{};
+  std::array<int, kChoiceCount> options_{};
+};
+
+// Why a value cannot stand in a field, or nothing: outside its range, not finite, not whole.
+enum class Refusal : std::uint8_t { NotANumber, TooSmall, TooLarge, NotWhole };
+[[nodiscard]] std::optional<Refusal> check(Field f, double value);
+
+} // namespace scye

@@ -1,0 +1,102 @@
+// The values a design is made of. Every number the knitter can set has one name here, used alike by the
+// sliders, the design file, the command line, undo, findings and remedies. What a value means is told
+// beside it; lengths are cm, shares are fractions, counts are whole numbers.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+namespace scye {
+
+enum class Field : std::uint8_t {
+  // Measurements, as taken: on the body, or flat on a garment that fits (there a girth is half).
+  Bust, Waist, Hip, CrossShoulder, CrossFront, CrossBack,
+  ArmholeDepth,   // shoulder tip straight down to the underarm line
+  UpperArm, Elbow, Wrist,
+  BackWaistLength,  // nape to waist
+  HemToUnderarm,    // cast-on edge to underarm line
+  SleeveToUnderarm, // wrist to underarm
+  SleeveToShoulder, // wrist to shoulder tip
+  NeckWidth,        // finished, inside the band
+  ShoulderLength,   // neck point to shoulder tip along the seam
+  ShoulderDrop,     // how far the tip lies below the neck point
+  NeckBase, HeadGirth, HandGirth,
+  // Ease: finished minus body, may be negative.
+  EaseBust, EaseWaist, EaseHip, EaseCrossShoulder, EaseCrossFront, EaseCrossBack,
+  EaseArmholeDepth, EaseUpperArm, EaseElbow, EaseWrist,
+  // The swatch, washed: counts over lengths.
+  SwatchStitches, SwatchWidth, SwatchRows, SwatchHeight,
+  // Bodice.
+  BackShare,      // of the bust girth that the back takes
+  FrontNeckDrop,  // finished, inside the band
+  BackNeckDrop, NeckBand, HemDepth,
+  ButtonBand,     // width; the overlap is the same
+  UnderarmBack, UnderarmFront, // underarm bind-off of half a piece
+  RiseShare,      // height of the armhole curve over the armhole depth
+  ScoopBack, ScoopFront, // Bezier arm of the armhole curve, 0.5523 gives the quarter ellipse
+  // Sleeve and cap.
+  SleeveLength,   // finished, edge to underarm
+  CuffDepth, CuffGirth, // CuffGirth: finished opening of a flared sleeve
+  CapEase,        // cap edge minus armhole edge
+  CapHeight,      // used when the cap height is pinned
+  CrownWidth, LowerFullness, UpperFullness,
+  // Knitting.
+  Selvedge,       // stitches a sewn edge carries beyond the seam line
+  PatternMultiple, PatternExtra,
+  Fidelity,       // 0 simplest directions, 1 closest to the curve
+  // Where warnings begin.
+  LimitUpperArm, LimitCapLow, LimitCapHigh, LimitCapEase, LimitShoulderLow, LimitShoulderHigh,
+  LimitDepthEase, LimitNeckStretch, LimitHandStretch,
+};
+inline constexpr int kFieldCount = int(Field::LimitHandStretch) + 1;
+
+enum class FieldKind : std::uint8_t { Girth, Length, Share, Count };
+
+enum class FieldGroup : std::uint8_t { Measure, Ease, Swatch, Bodice, Sleeve, Knitting, Limits };
+
+struct FieldInfo {
+  Field id;
+  std::string_view key; // "ease.bust"; the label is the phrase "field.<key>"
+  FieldKind kind;
+  FieldGroup group;
+  double low, high; // outside of these a value is refused
+  double span;      // a slider shows this much to either side of the filled-in value
+};
+
+[[nodiscard]] const FieldInfo& info(Field f);
+[[nodiscard]] std::optional<Field> fieldByKey(std::string_view key);
+[[nodiscard]] inline bool isMeasurement(Field f) { return info(f).group == FieldGroup::Measure; }
+// The ease that belongs to a measurement, if it has one.
+[[nodiscard]] std::optional<Field> easeOf(Field measurement);
+// The measurement an ease belongs to.
+[[nodiscard]] std::optional<Field> measurementOf(Field ease);
+
+// Things to choose between, by the same rules.
+enum class Choice : std::uint8_t {
+  Figure, Garment, Neckline, Side, SleeveLine, SleeveFrom, CapLean, WorkedOut, BandMade, Washed,
+  Gathers, EveryRow,
+};
+inline constexpr int kChoiceCount = int(Choice::EveryRow) + 1;
+
+struct ChoiceInfo {
+  Choice id;
+  std::string_view key;
+  std::initializer_list<std::string_view> options; // option 0 is the start
+};
+[[nodiscard]] const ChoiceInfo& info(Choice c);
+[[nodiscard]] std::optional<Choice> choiceByKey(std::string_view key);
+[[nodiscard]] std::optional<int> optionByKey(Choice c, std::string_view option);
+
+enum class Figure : int { Woman, Man, Child, Baby };
+enum class Garment : int { Pullover, Jacket };
+enum class Neckline : int { Round, Vee, Square, Boat };
+enum class Side : int { Straight, Shaped };
+enum class SleeveLine : int { Tapered, Straight, Flared, Fitted };
+enum class SleeveFrom : int { Underarm, Shoulder };
+enum class CapLean : int { Upright, Leaning };
+enum class WorkedOut : int { CapHeight, UpperArmEase, ArmholeDepth, CrownWidth, CapEase };
+enum class BandMade : int { KnittedOn, PickedUp };
+enum class YesNo : int { No, Yes };
+
+} // namespace scye

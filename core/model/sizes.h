@@ -1,0 +1,33 @@
+// A completed design: every field has a value, and says where it came from.
+#pragma once
+
+#include "model/design.h"
+#include "model/units.h"
+
+namespace scye {
+
+enum class Origin : std::uint8_t {
+  GivenBody,    // measured on the body
+  GivenGarment, // measured on a garment that fits
+  Set,          // set by the knitter (ease, style)
+  Table,        // interpolated in a published size table
+  Estimate,     // estimated from the other measurements (survey)
+  Rule,         // a starting value, common practice
+};
+
+struct Sizes {
+  std::array<double, kFieldCount> values{};
+  std::array<Origin, kFieldCount> origins{};
+  std::string tableSize;  // the published size nearest in bust, e.g. "M"; empty when nothing was filled
+  StitchSize stitch;      // from the swatch
+
+  [[nodiscard]] double operator[](Field f) const { return values[std::size_t(f)]; }
+  [[nodiscard]] Origin origin(Field f) const { return origins[std::size_t(f)]; }
+  [[nodiscard]] bool fromGarment(Field f) const { return origin(f) == Origin::GivenGarment; }
+  // The measurement with its ease: what the garment is to measure there (a full girth for girths).
+  [[nodiscard]] double finished(Field measurement) const;
+  // The body inside: the measurement, or for one taken on a garment the finished size less its ease.
+  [[nodiscard]] double body(Field measurement) const;
+};
+
+} // namespace scye
