@@ -164,6 +164,7 @@ private:
     case Neckline::Boat: fill(Field::FrontNeckDrop, small ? 2 : 3); break;
     default: fill(Field::FrontNeckDrop, small ? 0.35 * depth : 7.5); break;
     }
+    fill(Field::BackOpening, 0);
     fill(Field::HemDepth, small ? 3.5 : 5);
     fill(Field::CuffDepth, small ? 3.5 : 5);
     fill(Field::ButtonBand, small ? 2 : 2.5);

@@ -48,6 +48,7 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::FrontNeckDrop, "frontNeckDrop", Length, Bodice, 0, 60, 8},
     {Field::BackNeckDrop, "backNeckDrop", Length, Bodice, 0, 15, 3},
     {Field::NeckBand, "neckBand", Length, Bodice, 0, 20, 5},
+    {Field::BackOpening, "backOpening", Length, Bodice, 0, 40, 10},
     {Field::HemDepth, "hemDepth", Length, Bodice, 0, 30, 8},
     {Field::ButtonBand, "buttonBand", Length, Bodice, 0.5, 15, 3},
     {Field::UnderarmBack, "underarm.back", Length, Bodice, 0, 12, 3},

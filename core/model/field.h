@@ -30,7 +30,9 @@ enum class Field : std::uint8_t {
   // Bodice.
   BackShare,      // of the bust girth that the back takes
   FrontNeckDrop,  // finished, inside the band
-  BackNeckDrop, NeckBand, HemDepth,
+  BackNeckDrop, NeckBand,
+  BackOpening,    // slit below the back neck, so that a head passes
+  HemDepth,
   ButtonBand,     // width; the overlap is the same
   UnderarmBack, UnderarmFront, // underarm bind-off of half a piece
   RiseShare,      // height of the armhole curve over the armhole depth

@@ -1,0 +1,51 @@
+#include "draft/piece.h"
+
+#include <array>
+
+namespace scye {
+
+std::string_view pieceKey(PieceId id) {
+  static constexpr std::array<std::string_view, 5> kKeys{"back", "front", "leftFront", "rightFront",
+                                                         "sleeve"};
+  return kKeys[std::size_t(id)];
+}
+
+std::string_view edgeKey(EdgeKind kind) {
+  static constexpr std::array<std::string_view, 10> kKeys{
+      "castOn", "side", "underarm", "armhole", "shoulder",
+      "neck",   "opening", "sleeveSeam", "cap", "crown"};
+  return kKeys[std::size_t(kind)];
+}
+
+Path Piece::outline() const {
+  if (edges.empty()) return {};
+  Path path(edges.front().path.start());
+  for (const PieceEdge& e : edges) path.append(e.path);
+  return path;
+}
+
+Box Piece::box() const {
+  Box box;
+  for (const PieceEdge& e : edges) box.add(e.path);
+  return box;
+}
+
+Piece mirrored(PieceId id, const std::vector<PieceEdge>& half) {
+  Piece piece{id, {}};
+  const auto joined = [](const Path& a, const Path& b) {
+    Path path(a.start());
+    return path.append(a).append(b);
+  };
+  for (const PieceEdge& e : half) piece.edges.push_back(e);
+  for (auto it = half.rbegin(); it != half.rend(); ++it)
+    piece.edges.push_back({it->kind, it->path.mirroredX().reversed()});
+  // The edges cut by the centre line, at the top and at the cast-on, become whole.
+  const std::size_t top = half.size() - 1;
+  piece.edges[top].path = joined(piece.edges[top].path, piece.edges[top + 1].path);
+  piece.edges.erase(piece.edges.begin() + std::ptrdiff_t(top) + 1);
+  piece.edges.front().path = joined(piece.edges.back().path, piece.edges.front().path);
+  piece.edges.pop_back();
+  return piece;
+}
+
+} // namespace scye

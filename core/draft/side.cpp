@@ -1,0 +1,84 @@
+#include "draft/side.h"
+
+#include <algorithm>
+#include <array>
+
+namespace scye {
+namespace {
+
+double between(double x, double x0, double y0, double x1, double y1) {
+  if (x1 == x0) return y0;
+  return y0 + std::clamp((x - x0) / (x1 - x0), 0.0, 1.0) * (y1 - y0);
+}
+
+// The part of a line through points of rising y that lies above y = 0, starting on it.
+Path fromCastOn(const std::vector<Vec2>& points) {
+  std::size_t i = 0;
+  while (i + 1 < points.size() && points[i + 1].y() <= 0) ++i;
+  const Vec2 &a = points[i], &b = points[std::min(i + 1, points.size() - 1)];
+  Path path(Vec2(between(0, a.y(), a.x(), b.y(), b.x()), 0));
+  for (std::size_t k = i; k < points.size(); ++k)
+    if (points[k].y() > 0) path.lineTo(points[k]);
+  return path;
+}
+
+} // namespace
+
+double hipBelowWaist(Figure figure) {
+  constexpr std::array<double, 4> kDrop{20, 20, 12, 8};
+  return kDrop[std::size_t(figure)];
+}
+
+Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, double share) {
+  const auto half = [&](Field girth) { return 0.5 * share * s.finished(girth); };
+  const double bust = half(Field::Bust), waist = half(Field::Waist), hip = half(Field::Hip);
+  const double even = std::max(at.underarm - kUnderarmEven, 0.5 * at.underarm);
+  std::vector<Vec2> points{{hip, std::min(at.hip, -1.0)}, {hip, at.hip}};
+  const bool waistInside = at.waist + kWaistEven < even;
+  if (design.as<Side>(Choice::Side) == Side::Shaped && waistInside) {
+    points.push_back({waist, std::max(at.waist - kWaistEven / 2, at.hip)});
+    points.push_back({waist, at.waist + kWaistEven / 2});
+  }
+  points.push_back({bust, even});
+  points.push_back({bust, at.underarm});
+  return fromCastOn(points);
+}
+
+SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
+  SleeveBody out;
+  out.halfWidth = 0.5 * s.finished(Field::UpperArm);
+  const bool fromShoulder =
+      design.as<SleeveFrom>(Choice::SleeveFrom) == SleeveFrom::Shoulder && !design.has(Field::SleeveLength);
+  out.length = std::max(fromShoulder ? s.finished(Field::SleeveToShoulder) - capHeight
+                                     : s[Field::SleeveLength],
+                        info(Field::SleeveLength).low);
+  out.cuff = std::min(s[Field::CuffDepth], 0.5 * out.length);
+  const double wrist = 0.5 * s.finished(Field::Wrist), elbow = 0.5 * s.finished(Field::Elbow);
+  const double arm = s.finished(Field::SleeveToUnderarm);
+  switch (design.as<SleeveLine>(Choice::SleeveLine)) {
+  case SleeveLine::Straight: out.halfCuff = out.halfWidth; break;
+  case SleeveLine::Flared: out.halfCuff = 0.5 * s[Field::CuffGirth]; break;
+  case SleeveLine::Tapered: // a shorter sleeve ends where the long one would be that wide
+    out.halfCuff = between(out.length, 0, out.halfWidth, arm, wrist);
+    break;
+  case SleeveLine::Fitted:
+    out.halfCuff = out.length < 0.5 * arm ? between(out.length, 0, out.halfWidth, 0.5 * arm, elbow)
+                                          : between(out.length, 0.5 * arm, elbow, arm, wrist);
+    break;
+  }
+  return out;
+}
+
+Path sleeveSeam(const Design& design, const Sizes& s, const SleeveBody& sleeve) {
+  Path path(Vec2(sleeve.halfCuff, 0));
+  const double even = std::max(sleeve.length - kUnderarmEven, 0.75 * sleeve.length);
+  const SleeveLine line = design.as<SleeveLine>(Choice::SleeveLine);
+  if (line != SleeveLine::Flared) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
+  const double elbowY = sleeve.length - 0.5 * s.finished(Field::SleeveToUnderarm);
+  if (line == SleeveLine::Fitted && elbowY > sleeve.cuff)
+    path.lineTo(Vec2(0.5 * s.finished(Field::Elbow), elbowY));
+  path.lineTo(Vec2(sleeve.halfWidth, even));
+  return path.lineTo(Vec2(sleeve.halfWidth, sleeve.length));
+}
+
+} // namespace scye
