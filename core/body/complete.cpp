@@ -164,7 +164,8 @@ private:
     case Neckline::Boat: fill(Field::FrontNeckDrop, small ? 2 : 3); break;
     default: fill(Field::FrontNeckDrop, small ? 0.35 * depth : 7.5); break;
     }
-    fill(Field::BackOpening, 0);
+    // A small pullover opens at the back neck, or no head would pass (common practice).
+    fill(Field::BackOpening, !small || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
     fill(Field::HemDepth, small ? 3.5 : 5);
     fill(Field::CuffDepth, small ? 3.5 : 5);
     fill(Field::ButtonBand, small ? 2 : 2.5);

@@ -1,0 +1,196 @@
+#include "seam/checks.h"
+
+#include "seam/garment_draft.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+class Checks {
+public:
+  explicit Checks(const GarmentDraft& g) : g_(g), s_(g.sizes) {}
+
+  Findings run() {
+    armhole();
+    match();
+    cap();
+    sleeve();
+    neck();
+    body();
+    notes();
+    return std::move(out_);
+  }
+
+private:
+  void say(Severity severity, std::string code, std::vector<Field> fields, Params params = {}) {
+    out_.push_back({severity, std::move(code), std::move(fields), std::move(params), {}});
+  }
+  [[nodiscard]] double depth() const { return s_.finished(Field::ArmholeDepth); }
+
+  void armhole() {
+    const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
+    constexpr double kLeastAway = 1.5; // cm
+    const double away = std::min(back.away(), front.away());
+    const Field cross = back.away() <= front.away() ? Field::CrossBack : Field::CrossFront;
+    if (away < kLeastAway)
+      say(Severity::Blocking, "armhole.narrow", {Field::EaseBust, cross},
+          {lengthParam("away", away), lengthParam("least", kLeastAway)});
+    else if (back.curveStart() > back.halfBust - back.underarm + 1e-9 ||
+             front.curveStart() > front.halfBust - front.underarm + 1e-9)
+      say(Severity::Warning, "underarm.wide", {Field::UnderarmBack, Field::UnderarmFront},
+          {lengthParam("underarm", std::max(back.underarm, front.underarm)),
+           lengthParam("away", away)});
+    constexpr double kHighestRise = 2.0 / 3;
+    if (s_[Field::RiseShare] > kHighestRise)
+      say(Severity::Warning, "armhole.shapingHigh", {Field::RiseShare},
+          {percentParam("rise", s_[Field::RiseShare])});
+    const double below = depth() + s_[Field::ShoulderDrop] - s_[Field::BackNeckDrop];
+    if (below > 2.0 / 3 * s_[Field::BackWaistLength])
+      say(Severity::Warning, "underarm.low", {Field::EaseArmholeDepth, Field::ArmholeDepth},
+          {lengthParam("below", below), lengthParam("waist", s_[Field::BackWaistLength])});
+    if (!s_.fromGarment(Field::ArmholeDepth) && s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase])
+      say(Severity::Warning, "depth.ease", {Field::EaseArmholeDepth},
+          {lengthParam("ease", s_[Field::EaseArmholeDepth]),
+           lengthParam("limit", s_[Field::LimitDepthEase])});
+  }
+
+  void match() {
+    const CapMatch& m = g_.cap;
+    if (std::min(m.back.span(), m.front.span()) <= 0.3) {
+      say(Severity::Blocking, "cap.crownWide", {Field::CrownWidth, Field::EaseUpperArm},
+          {lengthParam("crown", s_[Field::CrownWidth])});
+      return;
+    }
+    if (m.found) return;
+    static constexpr Field kShown[] = {Field::EaseUpperArm, Field::EaseUpperArm,
+                                       Field::EaseArmholeDepth, Field::CrownWidth, Field::CapEase};
+    const Field shown = kShown[int(m.unknown)];
+    if (m.unknown == WorkedOut::CapHeight)
+      say(Severity::Blocking, "match.tooWide", {shown, Field::ArmholeDepth, Field::CapEase},
+          {lengthParam("sleeve", s_.finished(Field::UpperArm)),
+           lengthParam("target", m.armhole() + m.easeWanted)});
+    else
+      say(Severity::Blocking, "match.unreachable", {shown, Field::CapHeight},
+          {phraseParam("what", "field." + std::string(info(shown).key)),
+           lengthParam("low", m.low), lengthParam("high", m.high),
+           lengthParam("height", m.height)});
+  }
+
+  void cap() {
+    const CapMatch& m = g_.cap;
+    const double ratio = m.height / depth();
+    const Params params{percentParam("ratio", ratio), lengthParam("height", m.height),
+                        lengthParam("depth", depth())};
+    if (m.found && ratio < s_[Field::LimitCapLow])
+      say(Severity::Warning, "cap.low", {Field::EaseUpperArm, Field::CapHeight}, params);
+    if (m.found && ratio > s_[Field::LimitCapHigh])
+      say(Severity::Warning, "cap.high", {Field::EaseUpperArm, Field::CapHeight}, params);
+    const double ease = m.easeWanted;
+    if (ease > s_[Field::LimitCapEase] && !g_.design.yes(Choice::Gathers))
+      say(Severity::Warning, "capEase.high", {Field::CapEase},
+          {lengthParam("ease", ease), lengthParam("limit", s_[Field::LimitCapEase])});
+    if (ease < 0)
+      say(Severity::Warning, "capEase.negative", {Field::CapEase}, {lengthParam("ease", -ease)});
+    const double a = s_[Field::LowerFullness], b = s_[Field::UpperFullness];
+    if (a + b > 1 + std::sqrt(a * b))
+      say(Severity::Warning, "fullness.fold", {Field::UpperFullness, Field::LowerFullness},
+          {numberParam("used", m.back.upperFullness)});
+    halves();
+  }
+
+  // Each half-cap against its own side. The mark moves along the crown; where that is not enough, or the
+  // halves differ more than a knitter eases in, the cap should lean.
+  void halves() {
+    const CapMatch& m = g_.cap;
+    if (!m.found || m.armhole() <= 0) return;
+    const double share = m.armholeBack / m.armhole();
+    const double off = m.capBack - m.armholeBack - share * m.ease();
+    constexpr double kEasedIn = 0.5; // cm
+    if (std::abs(off) > kEasedIn)
+      say(Severity::Warning, "halfCap.uneven", {Field::UnderarmBack, Field::UnderarmFront},
+          {lengthParam("off", std::abs(off)),
+           phraseParam("longer", off > 0 ? "side.back" : "side.front")});
+  }
+
+  void sleeve() {
+    const double arm = s_.finished(Field::UpperArm), body = s_.body(Field::UpperArm);
+    if (!s_.fromGarment(Field::UpperArm) && arm < body + s_[Field::LimitUpperArm])
+      say(Severity::Warning, "upperArm.tight", {Field::EaseUpperArm, Field::UpperArm},
+          {lengthParam("finished", arm), lengthParam("body", body)});
+    const double cuff = 2 * g_.sleeve.halfCuff;
+    if (cuff * s_[Field::LimitHandStretch] < s_[Field::HandGirth])
+      say(Severity::Warning, "wrist.hand", {Field::EaseWrist, Field::HandGirth},
+          {lengthParam("cuff", cuff), lengthParam("hand", s_[Field::HandGirth])});
+    if (g_.sleeve.length < 2 * s_[Field::CuffDepth])
+      say(Severity::Note, "sleeve.short", {Field::CuffDepth, Field::SleeveLength},
+          {lengthParam("length", g_.sleeve.length), lengthParam("cuff", g_.sleeve.cuff)});
+  }
+
+  void neck() {
+    const Bodice& b = g_.bodice;
+    const double shoulder = b.back.halfShoulder - b.halfNeck;
+    const double seam = std::hypot(std::max(shoulder, 0.0), s_[Field::ShoulderDrop]);
+    if (shoulder < 1)
+      say(Severity::Blocking, "neck.wide", {Field::NeckWidth, Field::CrossShoulder},
+          {lengthParam("neck", 2 * b.halfNeck), lengthParam("shoulder", 2 * b.back.halfShoulder)});
+    else if (seam < s_[Field::LimitShoulderLow])
+      say(Severity::Warning, "shoulder.short", {Field::NeckWidth, Field::ShoulderLength},
+          {lengthParam("seam", seam), lengthParam("limit", s_[Field::LimitShoulderLow])});
+    else if (seam > s_[Field::LimitShoulderHigh])
+      say(Severity::Warning, "shoulder.long", {Field::NeckWidth, Field::ShoulderLength},
+          {lengthParam("seam", seam), lengthParam("limit", s_[Field::LimitShoulderHigh])});
+    if (b.at.frontNeck < b.at.hem + 2)
+      say(Severity::Blocking, "neck.deep", {Field::FrontNeckDrop},
+          {lengthParam("drop", s_[Field::FrontNeckDrop])});
+    if (g_.design.has(Field::NeckWidth) && g_.design.has(Field::ShoulderLength) &&
+        std::abs(seam - s_[Field::ShoulderLength]) > 0.5)
+      say(Severity::Warning, "shoulder.differs", {Field::ShoulderLength, Field::NeckWidth},
+          {lengthParam("seam", seam), lengthParam("given", s_[Field::ShoulderLength])});
+    if (g_.design.as<Garment>(Choice::Garment) == Garment::Pullover) head();
+  }
+
+  void head() {
+    const double edge = g_.bodice.neckEdge + 2 * s_[Field::BackOpening];
+    const double stretched = edge * s_[Field::LimitNeckStretch], girth = s_[Field::HeadGirth];
+    if (stretched < girth)
+      say(Severity::Blocking, "neck.head", {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
+          {lengthParam("stretched", stretched), lengthParam("head", girth)});
+    else if (edge < s_[Field::NeckBase])
+      say(Severity::Warning, "neck.base", {Field::NeckWidth, Field::NeckBase},
+          {lengthParam("edge", edge), lengthParam("base", s_[Field::NeckBase])});
+  }
+
+  void body() {
+    if (!s_.fromGarment(Field::Hip) && g_.bodice.at.hip >= 0 &&
+        s_.finished(Field::Hip) < s_.body(Field::Hip))
+      say(Severity::Warning, "hip.tight", {Field::EaseHip, Field::Hip},
+          {lengthParam("finished", s_.finished(Field::Hip)), lengthParam("body", s_.body(Field::Hip))});
+    if (!s_.fromGarment(Field::Bust) && s_[Field::EaseBust] < 0)
+      say(Severity::Note, "bust.stretched", {Field::EaseBust},
+          {lengthParam("finished", s_.finished(Field::Bust)),
+           lengthParam("body", s_.body(Field::Bust))});
+  }
+
+  void notes() {
+    if (!g_.design.has(Field::SwatchRows))
+      say(Severity::Note, "gauge.rowsMissing", {Field::SwatchRows},
+          {numberParam("rows", std::round(10 / s_.stitch.height * 10) / 10)});
+    if (!g_.design.yes(Choice::Washed))
+      say(Severity::Note, "gauge.unwashed", {Field::SwatchStitches});
+    const Figure figure = g_.design.as<Figure>(Choice::Figure);
+    if (figure == Figure::Child || figure == Figure::Baby)
+      say(Severity::Note, "child.safety", {Field::Bust});
+  }
+
+  const GarmentDraft& g_;
+  const Sizes& s_;
+  Findings out_;
+};
+
+} // namespace
+
+Findings checkDraft(const GarmentDraft& draft) { return Checks(draft).run(); }
+
+} // namespace scye

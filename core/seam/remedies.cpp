@@ -1,0 +1,164 @@
+#include "seam/remedies.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace scye {
+namespace {
+
+// What may be turned to remove a finding: some fields together, in one direction; or a choice.
+struct Recipe {
+  std::string_view code, key;
+  std::vector<Field> fields;
+  int direction = 1;
+  std::optional<Remedy::Pick> pick = std::nullopt;
+};
+
+const std::vector<Recipe>& recipes() {
+  static const std::vector<Recipe> all = {
+      {"armhole.narrow", "more.bust", {Field::EaseBust}, 1},
+      {"armhole.narrow", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
+      {"underarm.wide", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
+      {"armhole.shapingHigh", "less.rise", {Field::RiseShare}, -1},
+      {"underarm.low", "less.depth", {Field::EaseArmholeDepth}, -1},
+      {"depth.ease", "less.depth", {Field::EaseArmholeDepth}, -1},
+      {"cap.crownWide", "less.crown", {Field::CrownWidth}, -1},
+      {"cap.crownWide", "more.upperArm", {Field::EaseUpperArm}, 1},
+      {"cap.crownWide", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
+      {"match.tooWide", "more.depth", {Field::EaseArmholeDepth}, 1},
+      {"match.tooWide", "less.upperArm", {Field::EaseUpperArm}, -1},
+      {"match.tooWide", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
+      {"match.unreachable", "more.capHeight", {Field::CapHeight}, 1},
+      {"match.unreachable", "less.capHeight", {Field::CapHeight}, -1},
+      {"match.unreachable", "workOut.capHeight", {}, 0,
+       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
+      {"cap.low", "less.upperArm", {Field::EaseUpperArm}, -1},
+      {"cap.low", "more.capHeight", {Field::CapHeight}, 1},
+      {"cap.low", "more.depth", {Field::EaseArmholeDepth}, 1},
+      {"cap.high", "more.upperArm", {Field::EaseUpperArm}, 1},
+      {"cap.high", "less.capHeight", {Field::CapHeight}, -1},
+      {"cap.high", "more.crown", {Field::CrownWidth}, 1},
+      {"capEase.high", "less.capEase", {Field::CapEase}, -1},
+      {"capEase.high", "gathers", {}, 0, Remedy::Pick{Choice::Gathers, int(YesNo::Yes)}},
+      {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
+      {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
+      {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},
+      {"fullness.fold", "less.upperFullness", {Field::UpperFullness}, -1},
+      {"fullness.fold", "less.lowerFullness", {Field::LowerFullness}, -1},
+      {"halfCap.uneven", "lean", {}, 0, Remedy::Pick{Choice::CapLean, int(CapLean::Leaning)}},
+      {"halfCap.uneven", "more.crown", {Field::CrownWidth}, 1},
+      {"upperArm.tight", "more.upperArm", {Field::EaseUpperArm}, 1},
+      {"upperArm.tight", "less.capHeight", {Field::CapHeight}, -1},
+      {"upperArm.tight", "workOut.capHeight", {}, 0,
+       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
+      {"wrist.hand", "more.wrist", {Field::EaseWrist}, 1},
+      {"wrist.hand", "more.cuff", {Field::CuffGirth}, 1},
+      {"sleeve.short", "less.cuffDepth", {Field::CuffDepth}, -1},
+      {"neck.wide", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"shoulder.short", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"shoulder.long", "more.neckWidth", {Field::NeckWidth}, 1},
+      {"shoulder.differs", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"shoulder.differs", "more.neckWidth", {Field::NeckWidth}, 1},
+      {"neck.deep", "less.neckDrop", {Field::FrontNeckDrop}, -1},
+      {"neck.head", "more.neckWidth", {Field::NeckWidth}, 1},
+      {"neck.head", "more.neckDrop", {Field::FrontNeckDrop}, 1},
+      {"neck.head", "more.opening", {Field::BackOpening}, 1},
+      {"neck.base", "more.neckWidth", {Field::NeckWidth}, 1},
+      {"neck.base", "more.neckDrop", {Field::FrontNeckDrop}, 1},
+      {"hip.tight", "more.hip", {Field::EaseHip}, 1},
+      {"hip.tight", "more.bust", {Field::EaseBust}, 1},
+  };
+  return all;
+}
+
+class Search {
+public:
+  Search(const Design& design, const Sizes& sizes, const Evaluate& evaluate, const Findings& before)
+      : design_(design), sizes_(sizes), evaluate_(evaluate), before_(before) {}
+
+  std::optional<Remedy> run(const Recipe& recipe) {
+    if (recipe.pick) {
+      Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {*recipe.pick}};
+      if (works(remedy, recipe.code)) return remedy;
+      return std::nullopt;
+    }
+    fields_.clear();
+    for (Field f : recipe.fields) fields_.push_back(effective(f));
+    const double step = (info(fields_.front()).kind == FieldKind::Share ? 0.01 : 0.1);
+    const auto at = [&](int n) { return remedyAt(recipe, n * step); };
+    int bad = 0, good = 0;
+    for (int n = 1; n <= 512 && !good; n *= 2) {
+      const auto trial = at(n);
+      if (!trial) break;
+      works(*trial, recipe.code) ? good = n : bad = n;
+    }
+    // The finding may be gone only in a window that doubling steps over: walk.
+    for (int n = 3; n <= 60 && !good; ++n) {
+      const auto trial = at(n);
+      if (!trial) break;
+      if (works(*trial, recipe.code)) good = n, bad = n - 1;
+    }
+    if (!good) return std::nullopt;
+    while (good - bad > 1) {
+      const int mid = (good + bad) / 2;
+      const auto trial = at(mid);
+      (trial && works(*trial, recipe.code) ? good : bad) = mid;
+    }
+    return at(good);
+  }
+
+private:
+  // On a garment that fits the ease is already in: there the measurement itself is turned.
+  [[nodiscard]] Field effective(Field f) const {
+    const auto m = measurementOf(f);
+    return m && sizes_.fromGarment(*m) ? *m : f;
+  }
+
+  [[nodiscard]] std::optional<Remedy> remedyAt(const Recipe& recipe, double by) const {
+    Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {}};
+    const bool share = info(fields_.front()).kind == FieldKind::Share;
+    for (Field f : fields_) {
+      const double half = isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
+      const double grain = share ? 100 : 10;
+      // On whole tenths, as a person would set it.
+      const double raw = sizes_[f] + recipe.direction * by * half;
+      const double value =
+          (recipe.direction > 0 ? std::ceil(raw * grain - 1e-6) : std::floor(raw * grain + 1e-6)) / grain;
+      if (check(f, value)) return std::nullopt;
+      remedy.changes.push_back({f, value});
+    }
+    const double to = remedy.changes.front().value;
+    const double change = std::abs(to - sizes_[fields_.front()]);
+    remedy.params = share ? Params{percentParam("by", change), percentParam("to", to)}
+                          : Params{lengthParam("by", change), lengthParam("to", to)};
+    return remedy;
+  }
+
+  [[nodiscard]] bool works(const Remedy& remedy, std::string_view code) const {
+    const Findings after = evaluate_(applied(design_, remedy));
+    if (findCode(after, code)) return false;
+    return std::none_of(after.begin(), after.end(), [&](const Finding& f) {
+      return f.severity == Severity::Blocking && !findCode(before_, f.code);
+    });
+  }
+
+  const Design& design_;
+  const Sizes& sizes_;
+  const Evaluate& evaluate_;
+  const Findings& before_;
+  std::vector<Field> fields_;
+};
+
+} // namespace
+
+void addRemedies(const Design& design, const Sizes& sizes, const Evaluate& evaluate, Findings& findings) {
+  const Findings before = findings;
+  Search search(design, sizes, evaluate, before);
+  for (Finding& finding : findings)
+    for (const Recipe& recipe : recipes())
+      if (recipe.code == finding.code)
+        if (auto remedy = search.run(recipe)) finding.remedies.push_back(std::move(*remedy));
+}
+
+} // namespace scye
