@@ -42,6 +42,10 @@ struct Schedule {
   [[nodiscard]] int lines() const { return int(runs.size()); }
 };
 
+// The events of runs alone, from row `start` (right side); bind-offs come `bindOffLater` rows later.
+[[nodiscard]] std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, int start,
+                                               int bindOffLater);
+
 // The events of one edge in rows of the piece, where the schedule's start is row `firstRow`.
 // An armhole's left edge ends a row later than its right edge (shoulders are bound off right on RS,
 // left on WS); a cap's edges both end at the crown bind-off. `selvedge` stitches at each end of the

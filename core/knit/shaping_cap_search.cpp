@@ -1,0 +1,182 @@
+#include "knit/shaping_cap_search.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace scye {
+
+namespace {
+
+class CapSearch {
+public:
+  CapSearch(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
+            CapFound& best)
+      : task_(task), prices_(ShapingPrices::at(task.style.fidelity)),
+        ladder_(shapingLadder(task.style, task.size)),
+        chords_(task.size, task.edges, task.style.widestStep(task.size)), corridor_(bands, allowance),
+        maxLines_(lines), best_(best) {}
+
+  bool run() {
+    const double before = best_.cost;
+    collectClimbs();
+    for (const int rows : task_.rows) descend(rows);
+    return best_.cost < before;
+  }
+
+private:
+  struct Kept {
+    Climb climb;
+    double price = 0; // lines, deviation, likeness: of this part alone
+    double unlike = 0;
+    int firstRun = 0, runs = 0; // in climbRuns_
+    int next = -1;              // of those that end in the same place, dearer
+  };
+  struct Descent {
+    int row = 0, taken = 0; // where the event before must be
+    double length = 0, deviation = 0;
+    int rung = 0, lines = 0; // rung of the run the descent has come to; ladder size: the crown
+    int gap = 0;             // rows from the event before to the first event of the descent
+  };
+
+  [[nodiscard]] double unlikeArmhole(const std::vector<RungRun>& runs) const {
+    if (task_.bindOffs.empty()) return 0;
+    std::size_t i = 0;
+    for (const RungRun& run : runs) {
+      if (!ladder_[run.rung].bindOff()) break;
+      for (int n = 0; n < run.times; ++n, ++i)
+        if (i >= task_.bindOffs.size() || task_.bindOffs[i] != ladder_[run.rung].stitches)
+          return ShapingPrices::kUnlikeArmhole;
+    }
+    return i == task_.bindOffs.size() ? 0 : ShapingPrices::kUnlikeArmhole;
+  }
+
+  [[nodiscard]] double partPrice(int lines, double deviation) const {
+    return prices_.told(lines, task_.lineLimit) + prices_.near(deviation) + task_.price;
+  }
+
+  void collectClimbs() {
+    mostRows_ = *std::max_element(task_.rows.begin(), task_.rows.end());
+    heads_.assign(std::size_t(mostRows_ + 1) * (task_.taken + 1), -1);
+    const auto visit = [this](const Climb& climb, const std::vector<RungRun>& runs) {
+      const double unlike = unlikeArmhole(runs);
+      const double price = partPrice(climb.lines, climb.deviation) + unlike;
+      if (climb.lines > maxLines_ || partPrice(climb.lines, climb.deviation) >= best_.cost) return false;
+      kept_.push_back({climb, price, unlike, int(climbRuns_.size()), int(runs.size())});
+      climbRuns_.insert(climbRuns_.end(), runs.begin(), runs.end());
+      return true;
+    };
+    Climber(ladder_, chords_, corridor_, task_.underarm, task_.style.maxSteps, task_.taken,
+            mostRows_ - 1, visit)
+        .run();
+    std::vector<int> order(kept_.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::sort(order.begin(), order.end(),
+              [this](int a, int b) { return kept_[a].price > kept_[b].price; });
+    for (const int i : order) {
+      int& head = headAt(kept_[i].climb.row, kept_[i].climb.taken);
+      kept_[i].next = head;
+      head = i;
+    }
+  }
+
+  int& headAt(int row, int taken) { return heads_[std::size_t(row) * (task_.taken + 1) + taken]; }
+
+  void descend(int rows) {
+    rows_ = rows;
+    rowPrice_ = rows % 2 ? ShapingPrices::kWrongSideCrown : 0;
+    down_.clear();
+    for (int gap = 1; gap <= 3; ++gap) {
+      Descent crown{.row = rows - gap, .taken = task_.taken, .rung = int(ladder_.size()), .gap = gap};
+      // Bands reach to the end of a step that the crown bind-off cuts short.
+      if (crown.row % 2 || !corridor_.stands(crown.row, rows + rows % 2, task_.taken, crown.deviation))
+        continue;
+      join(crown);
+      for (int rung = 0; rung < int(ladder_.size()); ++rung)
+        if (crownMayFollow(ladder_[rung], gap)) repeat(crown, rung, 0);
+    }
+  }
+
+  void from(const Descent& at, int bindOffs) {
+    for (int rung = at.rung + 1; rung < int(ladder_.size()); ++rung) repeat(at, rung, bindOffs);
+  }
+
+  // Puts runs of one rung under what is there, an event at a time.
+  void repeat(Descent at, int index, int bindOffs) {
+    const Rung& rung = ladder_[index];
+    at.lines += 1;
+    down_.push_back({index, 0});
+    while (!rung.bindOff() || bindOffs++ < task_.style.maxSteps) {
+      bool inside = true;
+      for (int i = 0; inside && i < rung.together(); ++i) inside = step(at, index);
+      if (!inside || at.lines >= maxLines_) break;
+      if (partPrice(at.lines + 1, at.deviation) + rowPrice_ >= best_.cost) break;
+      down_.back().times += rung.together();
+      join(at);
+      from(at, bindOffs);
+    }
+    down_.pop_back();
+  }
+
+  bool step(Descent& at, int index) {
+    const Rung& rung = ladder_[index];
+    const int row = at.row - rung.every, taken = at.taken - rung.stitches;
+    if (row < 2 || taken < 1) return false;
+    if (!corridor_.stands(row, at.row, taken, at.deviation)) return false;
+    at.length += chords_.chord(rung.stitches, rung.bindOff(), bindOffAbove(at), at.gap);
+    at.row = row, at.taken = taken, at.rung = index, at.gap = rung.every;
+    return true;
+  }
+
+  [[nodiscard]] bool bindOffAbove(const Descent& at) const {
+    return at.rung < int(ladder_.size()) && ladder_[at.rung].bindOff();
+  }
+
+  void join(const Descent& at) {
+    const bool crown = at.rung == int(ladder_.size());
+    for (int i = headAt(at.row, at.taken); i >= 0; i = kept_[i].next) {
+      const Kept& below = kept_[i];
+      const double least = prices_.told(below.climb.lines + at.lines, task_.lineLimit) + task_.price;
+      if (below.price + prices_.line * at.lines + rowPrice_ >= best_.cost) return;
+      if (below.climb.lines + at.lines > maxLines_) continue;
+      const Rung& last = ladder_[below.climb.rung];
+      if (crown ? !crownMayFollow(last, at.gap) : at.rung >= below.climb.rung) continue;
+      const double length = below.climb.length + at.length +
+                            chords_.chord(last.stitches, last.bindOff(), bindOffAbove(at), at.gap);
+      const double cost = least + prices_.near(std::max(below.climb.deviation, at.deviation)) +
+                          below.unlike + rowPrice_ + ShapingPrices::missed(length - task_.target);
+      if (cost < best_.cost) accept(below, cost);
+    }
+  }
+
+  void accept(const Kept& below, double cost) {
+    const auto first = climbRuns_.begin() + below.firstRun;
+    std::vector<RungRun> runs(first, first + below.runs);
+    runs.insert(runs.end(), down_.rbegin(), down_.rend());
+    best_ = {cost, rows_, toRuns(ladder_, runs)};
+  }
+
+  const CapTask& task_;
+  ShapingPrices prices_;
+  std::vector<Rung> ladder_;
+  Chords chords_;
+  Corridor corridor_;
+  int maxLines_;
+  CapFound& best_;
+
+  int mostRows_ = 0, rows_ = 0;
+  double rowPrice_ = 0;
+  std::vector<Kept> kept_;
+  std::vector<RungRun> climbRuns_; // of all kept climbs, one after the other
+  std::vector<int> heads_;         // by (row, stitches taken): the cheapest climb that ends there
+  std::vector<RungRun> down_;      // from the crown downward
+};
+
+} // namespace
+
+bool searchCap(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
+               CapFound& best) {
+  if (task.rows.empty() || task.taken <= 0) return false;
+  return CapSearch(task, bands, allowance, lines, best).run();
+}
+
+} // namespace scye

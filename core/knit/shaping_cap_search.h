@@ -1,0 +1,43 @@
+// The search behind cap_shaping.h for one crown width: all acceptable ways up from the underarm are
+// kept by where they end (row, stitches), all acceptable ways down from the crown are walked and joined
+// to them. Exact: a way is left out only where it cannot beat the best found.
+#pragma once
+
+#include "knit/shaping_search.h"
+
+#include <limits>
+#include <vector>
+
+namespace scye {
+
+struct CapTask {
+  StitchSize size;
+  AskedEdges edges = AskedEdges::Both;
+  ShapingStyle style;
+  int underarm = 0; // stitches
+  int taken = 0;    // stitches by the runs at each edge
+  double target = 0; // cm, of the asked edges without underarm and crown
+  std::vector<int> rows;     // candidates, in order of preference
+  std::vector<int> bindOffs; // the armhole's first stepped bind-offs; empty: no preference
+  int lineLimit = 6;
+  double price = 0; // of this crown width
+};
+
+struct CapFound {
+  double cost = std::numeric_limits<double>::infinity();
+  int rows = 0;
+  std::vector<Run> runs;
+};
+
+// Looks where the edge leaves the bands by at most `allowance` and has at most `lines` lines for
+// something cheaper than `best`; replaces it and returns true if there is.
+bool searchCap(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
+               CapFound& best);
+
+// Rows between the last event and the crown bind-off: none of the usual two, or one more or less so
+// that the crown falls on the other side of the work.
+[[nodiscard]] inline bool crownMayFollow(const Rung& last, int gap) {
+  return gap == 2 || gap == 3 || (gap == 1 && !last.bindOff());
+}
+
+} // namespace scye
