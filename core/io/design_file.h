@@ -1,0 +1,38 @@
+// The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it; whatever she
+// has not touched is filled in afresh when it is opened.
+//
+//   {"format": "scyewright-design", "version": 1,
+//    "title": "...", "wearer": "...", "notes": "...",
+//    "choices": {"garment": "jacket", ...},                          keys and options of Choice
+//    "measurements": {"bust": {"value": 94, "source": "body"}, ...}, source: body or garment
+//    "values": {"ease.bust": 8, ...}}                                all other fields, by key
+//
+// Lengths are cm. Reading back what was written gives an equal design, to the last bit of every number.
+// A file is taken whole or refused: an unknown or doubled key, a wrong type, a value outside its range,
+// a newer version, broken or truncated JSON are each refused with a line and a plain reason. Nothing
+// throws. Cost: about 10 us a file.
+#pragma once
+
+#include "model/design.h"
+#include "model/phrases.h"
+
+#include <string>
+#include <string_view>
+
+namespace scye {
+
+struct FileProblem {
+  int line = 0; // from 1; 0 when it is not a matter of one line
+  std::string reason;
+};
+
+struct DesignRead {
+  std::optional<Design> design; // absent: see the problem
+  FileProblem problem;
+};
+
+[[nodiscard]] std::string designToJson(const Design& design);
+[[nodiscard]] DesignRead designFromJson(std::string_view text,
+                                        const Phrases& phrases = builtinPhrases());
+
+} // namespace scye
