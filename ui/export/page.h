@@ -1,0 +1,31 @@
+// Where a picture lies on a page, and at which scale.
+#pragma once
+
+#include "export/export.h"
+
+#include <QPointF>
+#include <QSizeF>
+
+class QPainter;
+
+namespace scye {
+
+struct Page {
+  Picture picture;
+  QSizeF size;     // mm
+  int oneTo = 1;   // scale 1 : oneTo
+  bool footer = false;
+  QPointF corner;  // mm from the page's upper left to the upper left of the picture's box
+};
+
+inline constexpr double kMarginMm = 12, kPenMm = 0.25;
+
+[[nodiscard]] Page truePage(const PictureMaker& make);
+// The page upright or across, whichever shows the picture larger; `mayTurn` lets it turn.
+[[nodiscard]] Page fittedPage(const PictureMaker& make, QSizeF size, bool mayTurn);
+[[nodiscard]] Page pageFor(const PictureMaker& make, Paper paper);
+
+// `unitsPerMm`: painter units to a millimetre of paper.
+void paintPage(QPainter& painter, const Page& page, double unitsPerMm);
+
+} // namespace scye
