@@ -24,7 +24,7 @@ Found search(const ArmholeRequest& request, const std::vector<Rung>& ladder, int
   const std::vector<StepBand> bands = stepBands(request.curve, request.size, (rows + 1) / 2);
   Found best;
   for (const double limit : kLooks) {
-    const Corridor corridor(bands, limit);
+    const Corridor corridor(bands, limit, taken);
     const auto visit = [&](const Climb& climb, const std::vector<RungRun>& runs) {
       if (prices.line * climb.lines + prices.near(climb.deviation) >= best.cost) return false;
       if (climb.taken < taken) return true;

@@ -14,14 +14,14 @@
 namespace scye {
 
 struct ArmholeRequest {
-  Path curve;           // cm, from the end of the underarm bind-off upward, x toward the centre
+  Path curve{};          // cm, from the end of the underarm bind-off upward, x toward the centre
                         // falling; where it slopes back out to the tip the upper part may grow again
-  StitchSize size;
+  StitchSize size{};
   Stitches underarm{0}; // bound off at each side first
   Stitches taken{0};    // then taken away by the shaping, down to the narrowest place
   Stitches grown{0};    // then added again up to the tip (narrow cross width); RS, >= 4 rows apart
   Rows rows{0};         // from the underarm bind-off to the first shoulder bind-off; even
-  ShapingStyle style;
+  ShapingStyle style{};
 };
 
 enum class ShapingStatus {
@@ -46,10 +46,10 @@ struct ArmholeShaping {
 // Use neckEdge() for its events.
 struct NeckRequest {
   Path curve;
-  StitchSize size;
+  StitchSize size{};
   Stitches taken{0}; // from the end of the centre bind-off to the neck point
   Rows rows{0};      // from the centre bind-off to the end of the neck edge; even
-  ShapingStyle style;
+  ShapingStyle style{};
 };
 [[nodiscard]] ArmholeShaping shapeNeck(const NeckRequest& request);
 

@@ -11,14 +11,16 @@ namespace scye {
 namespace {
 
 constexpr int kRowsAround = 6;       // of the drafted cap's height
-constexpr double kCrownAround = 2.5; // cm of the wanted crown
+constexpr int kFewerLines = 2;
+constexpr double kCrownAround = 5; // cm of the wanted crown
 
 // What a look at the schedules allows; the next is taken only where something cheaper may lie outside.
+// A cap that has to leave its curve far is told in few lines.
 struct Look {
   double allowance; // stitches off the curve
-  int linesOver;    // beyond the limit
+  int lines;        // at most, beside the limit
 };
-constexpr Look kLooks[] = {{1, 0}, {1.5, 1}, {3, 2}, {6, 2}};
+constexpr Look kLooks[] = {{1, 99}, {1.25, 99}, {1.5, 6}, {2, 5}, {3, 5}, {6, 4}};
 
 int lineLimit(const CapRequest& request) {
   if (request.lineLimit > 0) return request.lineLimit;
@@ -96,19 +98,30 @@ std::optional<Candidate> candidate(const CapRequest& request, int crown) {
             .target = request.target - 2 * (c.shape.underarm + c.shape.crownHalf),
             .rows = rowsNear(c.height, request.size.height, request.rows),
             .bindOffs = leadingBindOffs(request.armhole),
-            .lineLimit = lineLimit(request),
-            .price = ShapingPrices::kCrown * std::abs(2 * c.shape.crownHalf - request.crown)};
+            .price = ShapingPrices::crownOff(2 * c.shape.crownHalf - request.crown)};
   if (c.task.taken <= 0 || c.task.rows.empty()) return std::nullopt;
   c.bands = bandsOf(c.shape, c.height, request.size,
                     *std::max_element(c.task.rows.begin(), c.task.rows.end()));
   return c;
 }
 
-bool done(double cost, const Look& look, const CapTask& task) {
-  const ShapingPrices prices = ShapingPrices::at(task.style.fidelity);
-  const double further = prices.line + prices.near(look.allowance + 1e-6);
-  const double longer = prices.told(task.lineLimit + look.linesOver + 1, task.lineLimit);
-  return cost <= std::min(further, longer);
+struct Chosen {
+  CapFound found;
+  const Candidate* from = nullptr;
+};
+
+// One look at all crown widths. The nearest is tried with fewer lines first: what is found there cuts
+// short the search among longer schedules.
+void look(const Look& look, int limit, const ShapingPrices& prices,
+          const std::vector<Candidate>& candidates, Chosen& best) {
+  const int most = std::min(limit, look.lines);
+  for (const Candidate& c : candidates)
+    for (const int lines : {most - kFewerLines, most}) {
+      if (lines < most && &c != &candidates.front()) continue;
+      const double left = best.found.cost - prices.line - c.task.price;
+      const double allowance = std::min(look.allowance, prices.nearFor(left));
+      if (allowance >= 0 && searchCap(c.task, c.bands, allowance, lines, best.found)) best.from = &c;
+    }
 }
 
 CapStatus judged(const CapShaping& cap, int limit) {
@@ -151,14 +164,13 @@ CapShaping shapeCap(const CapRequest& request) {
     none.status = CapStatus::SleeveTooWide;
     return none;
   }
-  CapFound best;
-  const Candidate* from = nullptr;
-  for (const Look& look : kLooks) {
-    for (const Candidate& c : candidates)
-      if (searchCap(c.task, c.bands, look.allowance, c.task.lineLimit + look.linesOver, best)) from = &c;
-    if (done(best.cost, look, candidates.front().task)) break;
+  const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
+  Chosen best;
+  for (const Look& next : kLooks) {
+    look(next, lineLimit(request), prices, candidates, best);
+    if (best.found.cost <= prices.line + prices.near(next.allowance + 1e-6)) break;
   }
-  if (from) return measured(request, *from, best);
+  if (best.from) return measured(request, *best.from, best.found);
   none.status = CapStatus::NoSchedule;
   none.reference = candidates.front().shape;
   none.referenceHeight = candidates.front().height;

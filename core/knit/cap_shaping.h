@@ -20,18 +20,18 @@
 namespace scye {
 
 struct CapRequest {
-  StitchSize size;
+  StitchSize size{};
   Stitches width{0};     // of the sleeve at the underarm, selvedges included
   Stitches underarm{0};  // bound off at each side: the bodice's own
   Stitches selvedge{1};  // at each edge
   double crown = 7;      // cm, wanted between seams; searched near it
   double lowerFullness = 0.45, upperFullness = 0.55;
   double target = 0;     // cm: both edges together with flats = knitted armhole + cap ease
-  std::vector<Run> armhole; // the armhole's runs: its first bind-offs are repeated where that is near
-  ShapingStyle style;
+  std::vector<Run> armhole{}; // the armhole's runs: its first bind-offs are repeated where that is near
+  ShapingStyle style{};
   int lineLimit = 0;     // 0: six lines up to 24 stitches in 10 cm, eight above
-  std::optional<Stitches> crownStitches; // fixed, selvedges included
-  std::optional<Rows> rows;              // fixed, from the underarm bind-off to the crown's
+  std::optional<Stitches> crownStitches{}; // fixed, selvedges included
+  std::optional<Rows> rows{};             // fixed, from the underarm bind-off to the crown's
 };
 
 enum class CapStatus {
@@ -60,7 +60,7 @@ struct CapShaping {
 // edges have a schedule of their own, with rows and crown in common. `lean` moves the crown toward the
 // left edge (negative: the right), so that the right edge takes away more stitches.
 struct HalvesRequest {
-  CapRequest cap;                         // its target is not used
+  CapRequest cap{};                         // its target is not used
   double rightTarget = 0, leftTarget = 0; // cm, each with its underarm and half the crown
   double lean = 0;                        // cm
   Stitches leftUnderarm{0};               // cap.underarm is the right edge's

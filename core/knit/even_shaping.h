@@ -21,7 +21,7 @@ struct EvenRequest {
 struct EvenShaping {
   // At most two runs, the closer spacing first; the changes fill the range to its last right-side row
   // but for what is left over when spacings are equal.
-  std::vector<Run> runs;
+  std::vector<Run> runs{};
   int start = 0;    // right-side row the first spacing counts from: knittedEdge(schedule, side, start)
   bool fits = true; // false: closer than `atLeast`; the runs then are as close as every 2nd row and hold
                     // only as many changes as there is room for

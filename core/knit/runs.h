@@ -32,7 +32,7 @@ struct Run {
 
 struct Schedule {
   Stitches underarm{0};  // bound off at each side at the start
-  std::vector<Run> runs;
+  std::vector<Run> runs{};
   Rows rows{0};          // from the start to the row that closes the right edge
   Stitches crown{0};     // bound off in the closing row, selvedges included; 0: it is no cap
   bool operator==(const Schedule&) const = default;

@@ -13,7 +13,7 @@ public:
             CapFound& best)
       : task_(task), prices_(ShapingPrices::at(task.style.fidelity)),
         ladder_(shapingLadder(task.style, task.size)),
-        chords_(task.size, task.edges, task.style.widestStep(task.size)), corridor_(bands, allowance),
+        chords_(task.size, task.edges, task.style.widestStep(task.size)), corridor_(bands, allowance, task.taken),
         maxLines_(lines), best_(best) {}
 
   bool run() {
@@ -51,7 +51,7 @@ private:
   }
 
   [[nodiscard]] double partPrice(int lines, double deviation) const {
-    return prices_.told(lines, task_.lineLimit) + prices_.near(deviation) + task_.price;
+    return prices_.line * lines + prices_.near(deviation) + task_.price;
   }
 
   void collectClimbs() {
@@ -135,15 +135,17 @@ private:
     const bool crown = at.rung == int(ladder_.size());
     for (int i = headAt(at.row, at.taken); i >= 0; i = kept_[i].next) {
       const Kept& below = kept_[i];
-      const double least = prices_.told(below.climb.lines + at.lines, task_.lineLimit) + task_.price;
       if (below.price + prices_.line * at.lines + rowPrice_ >= best_.cost) return;
       if (below.climb.lines + at.lines > maxLines_) continue;
       const Rung& last = ladder_[below.climb.rung];
       if (crown ? !crownMayFollow(last, at.gap) : at.rung >= below.climb.rung) continue;
+      double cost = partPrice(below.climb.lines + at.lines,
+                              std::max(below.climb.deviation, at.deviation)) +
+                    below.unlike + rowPrice_;
+      if (cost >= best_.cost) continue;
       const double length = below.climb.length + at.length +
                             chords_.chord(last.stitches, last.bindOff(), bindOffAbove(at), at.gap);
-      const double cost = least + prices_.near(std::max(below.climb.deviation, at.deviation)) +
-                          below.unlike + rowPrice_ + ShapingPrices::missed(length - task_.target);
+      cost += ShapingPrices::missed(length - task_.target);
       if (cost < best_.cost) accept(below, cost);
     }
   }

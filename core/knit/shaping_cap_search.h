@@ -19,7 +19,6 @@ struct CapTask {
   double target = 0; // cm, of the asked edges without underarm and crown
   std::vector<int> rows;     // candidates, in order of preference
   std::vector<int> bindOffs; // the armhole's first stepped bind-offs; empty: no preference
-  int lineLimit = 6;
   double price = 0; // of this crown width
 };
 
@@ -29,8 +28,8 @@ struct CapFound {
   std::vector<Run> runs;
 };
 
-// Looks where the edge leaves the bands by at most `allowance` and has at most `lines` lines for
-// something cheaper than `best`; replaces it and returns true if there is.
+// Looks among schedules of at most `lines` lines that leave the bands by at most `allowance` for one
+// cheaper than `best`; replaces it and returns true if there is.
 bool searchCap(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
                CapFound& best);
 

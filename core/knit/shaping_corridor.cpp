@@ -40,4 +40,11 @@ std::vector<StepBand> stepBands(const Path& curve, const StitchSize& size, int s
   return bands;
 }
 
+Corridor::Corridor(const std::vector<StepBand>& bands, double limit, int most)
+    : width_(most + 1), last_(int(bands.size()) - 1), limit_(limit) {
+  out_.reserve(bands.size() * width_);
+  for (const StepBand& band : bands)
+    for (int taken = 0; taken <= most; ++taken) out_.push_back(band.outside(taken));
+}
+
 } // namespace scye

@@ -21,18 +21,17 @@ struct StepBand {
 // each of its segments must have monotone x; above its end it is taken to go straight up.
 [[nodiscard]] std::vector<StepBand> stepBands(const Path& curve, const StitchSize& size, int steps);
 
-// The bands with a limit: how far an edge may leave them.
+// The bands with a limit: how far an edge that takes away at most `most` stitches may leave them.
 class Corridor {
 public:
-  Corridor(std::vector<StepBand> bands, double limit) : bands_(std::move(bands)), limit_(limit) {}
+  Corridor(const std::vector<StepBand>& bands, double limit, int most);
 
   // Whether an edge that has taken away `taken` stitches after row `from` and changes next in row `to`
-  // stays within the limit; `deviation` grows to the largest distance met. Rows count from the start.
+  // stays within the limit; `deviation` grows to the largest distance met. Rows count from the start;
+  // the edge is looked at in the second row of each step.
   [[nodiscard]] bool stands(int from, int to, int taken, double& deviation) const {
     for (int j = from / 2; 2 * j + 1 < to; ++j) {
-      if (2 * j + 1 < from) continue;
-      const StepBand& band = bands_[std::min<std::size_t>(j, bands_.size() - 1)];
-      const double out = band.outside(taken);
+      const double out = out_[std::size_t(std::min(j, last_)) * width_ + taken];
       if (out > limit_) return false;
       deviation = std::max(deviation, out);
     }
@@ -40,7 +39,9 @@ public:
   }
 
 private:
-  std::vector<StepBand> bands_;
+  std::vector<double> out_; // by step and stitches taken away: the distance outside the band
+  std::size_t width_;
+  int last_;
   double limit_;
 };
 

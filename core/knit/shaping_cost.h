@@ -19,11 +19,11 @@ struct ShapingPrices {
 
   static constexpr double kNearEnough = 1;      // stitches; further out is dear
   static constexpr double kFar = 20;            // once, and again for every stitch further
-  static constexpr double kLineOverLimit = 10;  // each
   static constexpr double kMismatch = 0.5;      // a millimetre
   static constexpr double kOverOneMm = 6;       // once, and again for every millimetre
   static constexpr double kOverTwoMm = 1000;    // once, and again for every millimetre
-  static constexpr double kCrown = 0.4;         // a centimetre wider or narrower than wanted
+  static constexpr double kCrown = 0.5;         // a centimetre wider or narrower than wanted
+  static constexpr double kCrownSquare = 0.3;   // and its square
   static constexpr double kWrongSideCrown = 0.3;
   static constexpr double kUnlikeArmhole = 0.5; // the cap does not start with the armhole's bind-offs
 
@@ -31,8 +31,13 @@ struct ShapingPrices {
     const double over = stitches - kNearEnough;
     return deviation * stitches + (over > 1e-9 ? kFar * (1 + over) : 0);
   }
-  [[nodiscard]] double told(int lines, int limit) const {
-    return line * lines + kLineOverLimit * std::max(0, lines - limit);
+  // The largest deviation that costs less than `left`; negative where there is none.
+  [[nodiscard]] double nearFor(double left) const {
+    if (left < near(kNearEnough)) return left / deviation;
+    return std::max(kNearEnough, left / (deviation + kFar));
+  }
+  [[nodiscard]] static double crownOff(double cm) {
+    return std::abs(cm) * (kCrown + kCrownSquare * std::abs(cm));
   }
   [[nodiscard]] static double missed(double cm) {
     const double mm = 10 * std::abs(cm);

@@ -13,10 +13,23 @@ std::vector<Rung> shapingLadder(const ShapingStyle& style, const StitchSize& siz
 }
 
 Chords::Chords(const StitchSize& size, AskedEdges edges, int widestStep)
-    : size_(size), edges_(edges), table_((widestStep + 1) * kRows) {
+    : size_(size), edges_(edges), table_((widestStep + 1) * 4 * kRows) {
   for (int k = 0; k <= widestStep; ++k)
-    for (int g = 0; g < kRows; ++g)
-      table_[k * kRows + g] = std::hypot(k * size.width, g * size.height);
+    for (const bool from : {false, true})
+      for (const bool to : {false, true})
+        for (int gap = 0; gap < kRows; ++gap)
+          table_[((k * 2 + from) * 2 + to) * kRows + gap] = sum(k, from, to, gap);
+}
+
+double Chords::sum(int stitches, bool fromBindOff, bool toBindOff, int gap) const {
+  const auto single = [&](int rows) {
+    return std::sqrt(stitches * size_.width * stitches * size_.width +
+                     rows * size_.height * rows * size_.height);
+  };
+  double both = 0;
+  if (edges_ != AskedEdges::Left) both += single(gap);
+  if (edges_ != AskedEdges::Right) both += single(gap + int(toBindOff) - int(fromBindOff));
+  return both;
 }
 
 std::vector<Run> toRuns(const std::vector<Rung>& ladder, const std::vector<RungRun>& runs) {

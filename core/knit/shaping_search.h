@@ -33,19 +33,13 @@ public:
   Chords(const StitchSize& size, AskedEdges edges, int widestStep);
   // From an event of `stitches` to the next event `gap` rows later (as the right edge counts).
   [[nodiscard]] double chord(int stitches, bool fromBindOff, bool toBindOff, int gap) const {
-    double sum = 0;
-    if (edges_ != AskedEdges::Left) sum += single(stitches, gap);
-    if (edges_ != AskedEdges::Right) sum += single(stitches, gap + int(toBindOff) - int(fromBindOff));
-    return sum;
+    return gap < kRows ? table_[((stitches * 2 + fromBindOff) * 2 + toBindOff) * kRows + gap]
+                       : sum(stitches, fromBindOff, toBindOff, gap);
   }
-  [[nodiscard]] int edges() const { return edges_ == AskedEdges::Both ? 2 : 1; }
 
 private:
-  static constexpr int kRows = 32;
-  [[nodiscard]] double single(int stitches, int gap) const {
-    return gap < kRows ? table_[stitches * kRows + gap]
-                       : std::hypot(stitches * size_.width, gap * size_.height);
-  }
+  static constexpr int kRows = 16;
+  [[nodiscard]] double sum(int stitches, bool fromBindOff, bool toBindOff, int gap) const;
   StitchSize size_;
   AskedEdges edges_;
   std::vector<double> table_;
