@@ -1,0 +1,49 @@
+#include "io/design_file.h"
+
+#include "io/design_reader.h"
+#include "io/json_number.h"
+
+namespace scye {
+
+std::string designToJson(const Design& design) {
+  using Json = nlohmann::ordered_json;
+  Json file;
+  file["format"] = kDesignFormat;
+  file["version"] = kDesignVersion;
+  file["title"] = design.title;
+  file["wearer"] = design.wearer;
+  file["notes"] = design.notes;
+  Json choices = Json::object(), measurements = Json::object(), values = Json::object();
+  for (int i = 0; i < kChoiceCount; ++i) {
+    const ChoiceInfo& c = info(Choice(i));
+    choices[std::string(c.key)] = c.options.begin()[design.option(c.id)];
+  }
+  for (int i = 0; i < kFieldCount; ++i) {
+    const Field field = Field(i);
+    const auto value = design.given(field);
+    if (!value) continue;
+    const std::string key(info(field).key);
+    if (isMeasurement(field))
+      measurements[key] = {{"value", jsonNumber(*value)},
+                           {"source", kSourceKeys[std::size_t(design.source(field))]}};
+    else
+      values[key] = jsonNumber(*value);
+  }
+  file["choices"] = std::move(choices);
+  file["measurements"] = std::move(measurements);
+  file["values"] = std::move(values);
+  return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+DesignRead designFromJson(std::string_view text, const Phrases& phrases) {
+  // The parser takes a zero byte for the end and would not look at what follows.
+  const auto zero = text.find('\0');
+  DesignReader reader(text, phrases);
+  if (zero == std::string_view::npos)
+    nlohmann::json::sax_parse(reader.begin(), reader.end(), &reader);
+  else
+    reader.refuseAt(text.data() + zero, "file.notJson");
+  return reader.result();
+}
+
+} // namespace scye

@@ -1,0 +1,219 @@
+#include "io/design_reader.h"
+
+#include "io/refusal_text.h"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+// Words from a file as they may stand in a message: one line, not long, whole characters.
+std::string quoted(std::string words) {
+  constexpr std::size_t kLongest = 60;
+  if (words.size() > kLongest) {
+    std::size_t end = kLongest;
+    while (end > 0 && (static_cast<unsigned char>(words[end]) & 0xC0) == 0x80) --end;
+    words = words.substr(0, end) + "...";
+  }
+  for (char& c : words)
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = ' ';
+  return words;
+}
+
+std::string optionList(Choice choice) {
+  std::string list;
+  for (std::string_view option : info(choice).options)
+    list += (list.empty() ? "" : ", ") + std::string(option);
+  return list;
+}
+
+} // namespace
+
+DesignReader::DesignReader(std::string_view text, const Phrases& phrases)
+    : text_(text), at_(text.data()), phrases_(phrases) {}
+
+int DesignReader::line(const char* at) const {
+  return 1 + int(std::count(text_.data(), at, '\n'));
+}
+
+void DesignReader::refuseAt(const char* at, std::string_view phrase, const Params& params) {
+  if (!problem_) problem_ = {line(at), phrases_.say(phrase, params)};
+}
+
+DesignRead DesignReader::result() {
+  const auto refused = [&](int line, std::string_view phrase, const Params& params = {}) {
+    return DesignRead{{}, {line, phrases_.say(phrase, params)}};
+  };
+  if (format_ == kDesignFormat && version_ > kDesignVersion)
+    return refused(versionLine_, "file.newer",
+                   {numberParam("version", version_), numberParam("known", kDesignVersion)});
+  if (format_ != kDesignFormat && !syntax_) return refused(problem_ ? problem_->line : 1, "file.notDesign");
+  if (problem_) return {{}, *problem_};
+  if (version_ != kDesignVersion) return refused(1, "file.noVersion");
+  return {std::move(design_), {}};
+}
+
+bool DesignReader::wrongType() {
+  if (places_.empty() || at(Place::Unknown)) return true;
+  const bool text = at(Place::Choices) || (at(Place::Root) && (key_ == "format" || key_ == "title" ||
+                                                              key_ == "wearer" || key_ == "notes")) ||
+                    (at(Place::Measurement) && key_ == "source");
+  const bool group = at(Place::Measurements) || (at(Place::Root) && placeOf(key_) != Place::Unknown);
+  refuse("file.wrongType",
+         {textParam("key", quoted(key_)),
+          phraseParam("kind", text ? "file.kind.text" : group ? "file.kind.group" : "file.kind.number")});
+  return true;
+}
+
+bool DesignReader::null() { return wrongType(); }
+bool DesignReader::boolean(bool) { return wrongType(); }
+
+bool DesignReader::accepted(Field field, double value) {
+  const auto refusal = check(field, value);
+  if (refusal)
+    refuse("file.refused", {textParam("reason", refusalText(field, *refusal, phrases_))});
+  return !refusal;
+}
+
+bool DesignReader::number(double n) {
+  // The parser has read one character beyond a number, which may be the end of its line.
+  if (at_ != text_.data() && !std::isdigit(static_cast<unsigned char>(at_[-1]))) --at_;
+  if (at(Place::Root) && key_ == "version") {
+    constexpr double kLargestVersion = 1e9;
+    if (n >= 1 && n <= kLargestVersion && n == std::floor(n))
+      version_ = n, versionLine_ = line(at_);
+    else
+      refuse("file.noVersion");
+  } else if (at(Place::Values)) {
+    const auto field = fieldByKey(key_);
+    if (field && accepted(*field, n)) design_.set(*field, n);
+  } else if (at(Place::Measurement) && key_ == "value") {
+    measured_ = n;
+    accepted(*fieldByKey(measurement_), n);
+  } else {
+    return wrongType();
+  }
+  return true;
+}
+
+bool DesignReader::string(string_t& text) {
+  if (at(Place::Root)) {
+    if (key_ == "format") return format_ = text, true;
+    if (key_ == "title") return design_.title = text, true;
+    if (key_ == "wearer") return design_.wearer = text, true;
+    if (key_ == "notes") return design_.notes = text, true;
+  } else if (at(Place::Choices)) {
+    const auto choice = choiceByKey(key_);
+    if (!choice) return true; // refused as a key already
+    if (const auto option = optionByKey(*choice, text))
+      design_.choose(*choice, *option);
+    else
+      refuse("file.noOption", {textParam("key", quoted(key_)), textParam("option", quoted(text)),
+                               textParam("options", optionList(*choice))});
+    return true;
+  } else if (at(Place::Measurement) && key_ == "source") {
+    const auto source = std::find(kSourceKeys.begin(), kSourceKeys.end(), text);
+    if (source == kSourceKeys.end())
+      refuse("file.noSource", {textParam("source", quoted(text))});
+    else
+      source_ = Source(source - kSourceKeys.begin());
+    return true;
+  }
+  return wrongType();
+}
+
+bool DesignReader::known(Place place, const std::string& key) const {
+  const auto field = fieldByKey(key);
+  switch (place) {
+  case Place::Root: {
+    static constexpr std::array<std::string_view, 5> kPlain{"format", "version", "title", "wearer",
+                                                            "notes"};
+    return std::find(kPlain.begin(), kPlain.end(), key) != kPlain.end() ||
+           placeOf(key) != Place::Unknown;
+  }
+  case Place::Choices: return choiceByKey(key).has_value();
+  case Place::Measurements: return field && isMeasurement(*field);
+  case Place::Values: return field && !isMeasurement(*field);
+  case Place::Measurement: return key == "value" || key == "source";
+  case Place::Unknown: break;
+  }
+  return true;
+}
+
+DesignReader::Place DesignReader::placeOf(const std::string& key) const {
+  if (key == "choices") return Place::Choices;
+  if (key == "measurements") return Place::Measurements;
+  if (key == "values") return Place::Values;
+  return Place::Unknown;
+}
+
+bool DesignReader::start_object(std::size_t) {
+  Place next = Place::Unknown;
+  if (places_.empty()) {
+    next = Place::Root;
+  } else if (at(Place::Root)) {
+    next = placeOf(key_);
+  } else if (at(Place::Measurements) && known(Place::Measurements, key_)) {
+    next = Place::Measurement;
+    measurement_ = key_;
+    measured_.reset();
+    source_ = Source::Body;
+  }
+  if (next == Place::Unknown) wrongType();
+  places_.push_back(next);
+  seen_.emplace_back();
+  return true;
+}
+
+bool DesignReader::key(string_t& key) {
+  key_ = key;
+  if (!known(places_.back(), key_))
+    refuse("file.unknownKey", {textParam("key", quoted(key_))});
+  else if (!seen_.back().insert(key_).second)
+    refuse("file.twice", {textParam("key", quoted(key_))});
+  return true;
+}
+
+bool DesignReader::end_object() {
+  if (at(Place::Measurement)) {
+    if (!measured_)
+      refuse("file.noValue", {textParam("key", measurement_)});
+    else if (!problem_)
+      design_.set(*fieldByKey(measurement_), *measured_, source_);
+  }
+  places_.pop_back();
+  seen_.pop_back();
+  return true;
+}
+
+bool DesignReader::start_array(std::size_t) {
+  wrongType();
+  places_.push_back(Place::Unknown);
+  seen_.emplace_back();
+  return true;
+}
+
+bool DesignReader::end_array() {
+  places_.pop_back();
+  seen_.pop_back();
+  return true;
+}
+
+bool DesignReader::parse_error(std::size_t position, const std::string&,
+                               const nlohmann::detail::exception& e) {
+  constexpr int kNumberTooLarge = 406; // nlohmann's out_of_range.406
+  syntax_ = !problem_;
+  // The parser counts the end itself as a character read.
+  const bool ended = position > text_.size();
+  if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
+    refuseAt(text_.data(), "file.empty");
+  else if (e.id == kNumberTooLarge)
+    refuse("file.tooLarge");
+  else
+    refuse(ended ? "file.truncated" : "file.notJson");
+  return false;
+}
+
+} // namespace scye

@@ -1,0 +1,24 @@
+#include "io/refusal_text.h"
+
+namespace scye {
+namespace {
+
+Param bound(Field field, std::string name, double value) {
+  const FieldKind kind = info(field).kind;
+  return kind == FieldKind::Girth || kind == FieldKind::Length ? lengthParam(std::move(name), value)
+                                                               : numberParam(std::move(name), value);
+}
+
+} // namespace
+
+std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, LengthUnit unit) {
+  static constexpr std::string_view kKeys[] = {"refusal.notANumber", "refusal.tooSmall",
+                                               "refusal.tooLarge", "refusal.notWhole"};
+  const FieldInfo& i = info(field);
+  return phrases.say(kKeys[int(refusal)],
+                     {phraseParam("what", "field." + std::string(i.key)), bound(field, "low", i.low),
+                      bound(field, "high", i.high)},
+                     unit);
+}
+
+} // namespace scye

@@ -1,0 +1,118 @@
+#include "io/report.h"
+
+#include "io/json_number.h"
+
+#include <array>
+
+namespace scye {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr std::array<std::string_view, 6> kOriginKeys{"body",  "garment",  "set",
+                                                      "table", "estimate", "rule"};
+constexpr std::array<std::string_view, 3> kSeverityKeys{"note", "warning", "blocking"};
+
+std::string keyOf(Field field) { return std::string(info(field).key); }
+
+Json choicesOf(const Design& design) {
+  Json out = Json::object();
+  for (int i = 0; i < kChoiceCount; ++i) {
+    const ChoiceInfo& c = info(Choice(i));
+    out[std::string(c.key)] = c.options.begin()[design.option(c.id)];
+  }
+  return out;
+}
+
+// The value of every field, and where it came from; for a measurement also what the garment is to
+// measure there, its ease included.
+Json valuesOf(const Sizes& sizes) {
+  Json out = Json::object();
+  for (int i = 0; i < kFieldCount; ++i) {
+    const Field field = Field(i);
+    Json& entry = out[keyOf(field)];
+    entry = {{"value", jsonNumber(sizes[field])},
+             {"origin", kOriginKeys[std::size_t(sizes.origin(field))]}};
+    if (isMeasurement(field)) entry["finished"] = jsonNumber(sizes.finished(field));
+  }
+  return out;
+}
+
+Json sleeveMatch(const GarmentDraft& g) {
+  const CapMatch& m = g.cap;
+  return {{"fits", m.found},
+          {"workedOut", info(Choice::WorkedOut).options.begin()[int(m.unknown)]},
+          {"value", jsonNumber(m.value)},
+          {"reach", {jsonNumber(m.low), jsonNumber(m.high)}},
+          {"iterations", m.summary.iterations},
+          {"armholeBack", jsonNumber(m.armholeBack)},
+          {"armholeFront", jsonNumber(m.armholeFront)},
+          {"armhole", jsonNumber(m.armhole())},
+          {"capBack", jsonNumber(m.capBack)},
+          {"capFront", jsonNumber(m.capFront)},
+          {"cap", jsonNumber(m.cap())},
+          {"ease", jsonNumber(m.ease())},
+          {"easeWanted", jsonNumber(m.easeWanted)},
+          {"capHeight", jsonNumber(m.height)},
+          {"crownWidth", jsonNumber(m.back.crownHalf + m.front.crownHalf)},
+          {"crownMark", jsonNumber(m.crownMark)},
+          {"lean", jsonNumber(m.lean)}};
+}
+
+Json pieceOf(const Piece& piece, const Phrases& phrases) {
+  Json edges = Json::array();
+  for (const PieceEdge& e : piece.edges) {
+    Json points = Json::array();
+    for (const Vec2& p : e.path.flattened(kReportChords))
+      points.push_back({jsonNumber(p.x()), jsonNumber(p.y())});
+    edges.push_back({{"edge", edgeKey(e.kind)},
+                     {"length", jsonNumber(e.path.length())},
+                     {"points", std::move(points)}});
+  }
+  const std::string key(pieceKey(piece.id));
+  return {{"piece", key}, {"title", phrases.say("piece." + key)}, {"edges", std::move(edges)}};
+}
+
+Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
+  Json values = Json::object(), choices = Json::object();
+  for (const auto& [field, value] : remedy.changes) values[keyOf(field)] = jsonNumber(value);
+  for (const auto& [choice, option] : remedy.picks)
+    choices[std::string(info(choice).key)] = info(choice).options.begin()[option];
+  return {{"key", remedy.key},
+          {"message", phrases.say("remedy." + remedy.key, remedy.params)},
+          {"values", std::move(values)},
+          {"choices", std::move(choices)}};
+}
+
+Json findingOf(const Finding& finding, const Phrases& phrases) {
+  Json fields = Json::array(), remedies = Json::array();
+  for (Field field : finding.fields) fields.push_back(keyOf(field));
+  for (const Remedy& remedy : finding.remedies) remedies.push_back(remedyOf(remedy, phrases));
+  return {{"severity", kSeverityKeys[std::size_t(finding.severity)]},
+          {"code", finding.code},
+          {"message", phrases.say("finding." + finding.code, finding.params)},
+          {"fields", std::move(fields)},
+          {"remedies", std::move(remedies)}};
+}
+
+} // namespace
+
+std::string reportToJson(const GarmentDraft& draft, const Phrases& phrases) {
+  Json report;
+  report["format"] = "scyewright-report";
+  report["version"] = 1;
+  report["unit"] = "cm";
+  report["title"] = draft.design.title;
+  report["wearer"] = draft.design.wearer;
+  report["choices"] = choicesOf(draft.design);
+  report["values"] = valuesOf(draft.sizes);
+  report["sleeve"] = sleeveMatch(draft);
+  report["pieces"] = Json::array();
+  for (const Piece& piece : draft.pieces) report["pieces"].push_back(pieceOf(piece, phrases));
+  report["findings"] = Json::array();
+  for (const Finding& finding : draft.findings)
+    report["findings"].push_back(findingOf(finding, phrases));
+  return report.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace scye
