@@ -78,15 +78,12 @@ TableSize sizeAtBust(Figure figure, double bustCm) {
     const TableSize *below = nullptr, *above = nullptr; // the two printed sizes to go by
     for (const TableSize& s : sizes) {
       if (s.*column == 0) continue;
-      if (above && bust <= above->bust) break;
+      if (below && bust <= above->bust) break;
       below = above;
       above = &s;
-      if (!below) continue;
     }
-    if (!above) continue;
-    if (!below) below = above;
-    const double span = above->bust - below->bust;
-    const double share = span > 0 ? (bust - below->bust) / span : 0;
+    if (!below) continue; // printed for none (no measure is printed for one size only)
+    const double share = (bust - below->bust) / (above->bust - below->bust);
     // Beyond the table the last step goes on, but no measure shrinks below half the smallest printed.
     const double value = below->*column + share * (above->*column - below->*column);
     out.*column = kCmPerInch * std::max(value, 0.5 * (sizes.front().*column));

@@ -26,7 +26,7 @@ std::optional<Refusal> check(Field f, double value) {
   if (!std::isfinite(value)) return Refusal::NotANumber;
   if (value < i.low) return Refusal::TooSmall;
   if (value > i.high) return Refusal::TooLarge;
-  // Swatch counts may be halves; all other counts are whole.
+  // Swatch counts may be quarters; all other counts are whole.
   const double grain = i.group == FieldGroup::Swatch ? 4 : 1;
   if (i.kind == FieldKind::Count && value * grain != std::floor(value * grain))
     return Refusal::NotWhole;

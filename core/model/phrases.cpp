@@ -86,16 +86,19 @@ std::vector<Phrases::Problem> Phrases::add(std::string_view file) {
       pending += std::string(trimmed(line.substr(0, line.size() - 1))) + " ";
       continue;
     }
-    pending += line;
-    const auto equals = pending.find(" =");
-    if (equals == std::string::npos)
-      problems.push_back({first, "expected \"key = text\", found \"" + pending + "\""});
-    else
-      text_[std::string(trimmed(std::string_view(pending).substr(0, equals)))] =
-          std::string(trimmed(std::string_view(pending).substr(equals + 2)));
+    take(pending + std::string(line), first, problems);
     pending.clear();
   }
+  if (!pending.empty()) take(pending, first, problems);
   return problems;
+}
+
+void Phrases::take(std::string_view line, int number, std::vector<Problem>& problems) {
+  const auto equals = line.find(" =");
+  if (equals == std::string_view::npos)
+    problems.push_back({number, "expected \"key = text\", found \"" + std::string(line) + "\""});
+  else
+    text_[std::string(trimmed(line.substr(0, equals)))] = std::string(trimmed(line.substr(equals + 2)));
 }
 
 bool Phrases::has(std::string_view key) const { return text_.contains(std::string(key)); }
@@ -108,8 +111,13 @@ std::vector<std::string> Phrases::keys() const {
 }
 
 std::string Phrases::say(std::string_view key, const Params& params, LengthUnit unit) const {
+  return sayWithin(key, params, unit, kPhraseDepth);
+}
+
+std::string Phrases::sayWithin(std::string_view key, const Params& params, LengthUnit unit,
+                               int depth) const {
   const auto at = text_.find(std::string(key));
-  if (at == text_.end()) return "[" + std::string(key) + "]";
+  if (at == text_.end() || depth == 0) return "[" + std::string(key) + "]";
   std::string out;
   std::string_view rest = at->second;
   while (!rest.empty()) {
@@ -121,7 +129,7 @@ std::string Phrases::say(std::string_view key, const Params& params, LengthUnit 
     const std::string_view place = rest.substr(open + 1, close - open - 1);
     rest = rest.substr(close + 1);
     if (!place.empty() && place.front() == '@') {
-      out += say(place.substr(1), params, unit);
+      out += sayWithin(place.substr(1), params, unit, depth - 1);
       continue;
     }
     const auto bar = place.find('|');

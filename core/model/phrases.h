@@ -3,7 +3,7 @@
 // in a backslash goes on in the next. In the text:
 //   {name}            the parameter, a length in the reader's unit, a number, or words
 //   {name|one|many}   "one" when the number is 1, else "many"
-//   {@key}            another phrase
+//   {@key}            another phrase, at most kPhraseDepth of them one in the other
 #pragma once
 
 #include <string>
@@ -36,6 +36,8 @@ using Params = std::vector<Param>;
 // A number with at most `decimals` places and no trailing zeros.
 [[nodiscard]] std::string numberText(double value, int decimals = 2);
 
+inline constexpr int kPhraseDepth = 8;
+
 class Phrases {
 public:
   struct Problem {
@@ -53,6 +55,10 @@ public:
   [[nodiscard]] std::vector<std::string> keys() const;
 
 private:
+  [[nodiscard]] std::string sayWithin(std::string_view key, const Params& params, LengthUnit unit,
+                                      int depth) const;
+  void take(std::string_view line, int number, std::vector<Problem>& problems);
+
   std::unordered_map<std::string, std::string> text_;
 };
 
