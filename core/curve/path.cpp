@@ -69,7 +69,6 @@ Path& Path::cubicTo(const Vec2& c1, const Vec2& c2, const Vec2& to) {
 
 Path& Path::append(const Path& next) {
   if (next.empty()) return *this;
-  if (segments_.empty() && start_ == Vec2::Zero()) start_ = next.start();
   lineTo(next.start());
   segments_.insert(segments_.end(), next.segments_.begin(), next.segments_.end());
   return *this;
