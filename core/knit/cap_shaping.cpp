@@ -11,6 +11,8 @@ namespace scye {
 namespace {
 
 constexpr int kRowsAround = 6;       // of the drafted cap's height
+constexpr double kFits = 0.2;        // cm of mismatch
+constexpr double kUnfound = std::numeric_limits<double>::infinity();
 constexpr int kFewerLines = 2;
 constexpr double kCrownAround = 5; // cm of the wanted crown
 
@@ -24,7 +26,8 @@ constexpr Look kLooks[] = {{1, 99}, {1.25, 99}, {1.5, 6}, {2, 5}, {3, 5}, {6, 4}
 
 int lineLimit(const CapRequest& request) {
   if (request.lineLimit > 0) return request.lineLimit;
-  return 10 / request.size.width <= 24 + 1e-9 ? 6 : 8;
+  const int faithful = int(std::lround(4 * std::max(0.0, request.style.fidelity - 0.5)));
+  return (10 / request.size.width <= 24 + 1e-9 ? 6 : 8) + faithful;
 }
 
 std::vector<int> leadingBindOffs(const std::vector<Run>& runs) {
@@ -36,9 +39,9 @@ std::vector<int> leadingBindOffs(const std::vector<Run>& runs) {
   return steps;
 }
 
-std::vector<int> rowsNear(double height, double rowHeight, const std::optional<Rows>& fixed) {
-  if (fixed) return {fixed->value()};
-  const int middle = int(std::lround(height / rowHeight));
+std::vector<int> rowsNear(double height, const CapRequest& request) {
+  if (request.rows) return {request.rows->value()};
+  const int middle = int(std::lround(height / request.size.height));
   std::vector<int> rows;
   for (int off = 0; off <= kRowsAround; ++off)
     for (const int n : {middle - off, middle + off})
@@ -53,128 +56,245 @@ struct Candidate {
   double height = 0;
   CapTask task;
   std::vector<StepBand> bands;
+
+  [[nodiscard]] Path curve() const {
+    const Cubic cubic = capCurve(shape, height);
+    return Path(cubic.start()).cubicTo(cubic.p[1], cubic.p[2], cubic.p[3]);
+  }
 };
 
-std::vector<StepBand> bandsOf(const CapShape& shape, double height, const StitchSize& size, int rows) {
-  const Cubic curve = capCurve(shape, height);
-  Path path(curve.start());
-  path.cubicTo(curve.p[1], curve.p[2], curve.p[3]);
-  return stepBands(path, size, rows / 2 + 1);
-}
-
-// Crown widths near the wanted one that leave a whole number of stitches to each edge.
+// Crown widths near the wanted one that leave a whole number of stitches to each edge, nearest first.
 std::vector<int> crownsNear(const CapRequest& request) {
   if (request.crownStitches) return {request.crownStitches->value()};
-  const int sel = 2 * request.selvedge.value();
-  const double wanted = request.crown / request.size.width + sel;
-  const int most = request.width.value() - 2 * request.underarm.value() - 2;
+  const int selvedges = 2 * request.selvedge.value();
+  const double wanted = request.crown / request.size.width + selvedges;
+  const double around = std::max(kCrownAround / request.size.width, 2.0);
   std::vector<int> crowns;
-  for (int k = std::max(2 + sel, (request.width.value() + sel) % 2 ? 3 + sel : 2 + sel); k <= most; k += 2)
-    if (std::abs(k - wanted) * request.size.width <= kCrownAround || std::abs(k - wanted) <= 2)
-      crowns.push_back(k);
+  const int most = request.width.value() - 2 * request.underarm.value() - 2;
+  for (int k = selvedges + 2 + request.width.value() % 2; k <= most; k += 2)
+    if (std::abs(k - wanted) <= around) crowns.push_back(k);
   std::sort(crowns.begin(), crowns.end(),
             [&](int a, int b) { return std::abs(a - wanted) < std::abs(b - wanted); });
   return crowns;
 }
 
-std::optional<Candidate> candidate(const CapRequest& request, int crown) {
+double crownPrice(const CapRequest& request, int crown) {
+  const double width = 2 * crownHalfStitches(Stitches(crown), request.selvedge) * request.size.width;
+  return ShapingPrices::crownOff(width - request.crown);
+}
+
+CapShape shapeOf(const CapRequest& request, int crown, Stitches underarm, double lean) {
   const double w = request.size.width;
-  const int sel = request.selvedge.value(), spread = request.width.value() - crown;
+  return {.halfWidth = crownHalfStitches(request.width, request.selvedge) * w,
+          .underarm = underarm.value() * w,
+          .crownHalf = crownHalfStitches(Stitches(crown), request.selvedge) * w,
+          .lowerFullness = request.lowerFullness,
+          .upperFullness = request.upperFullness,
+          .lean = lean};
+}
+
+void addBands(Candidate& c, const StitchSize& size) {
+  const int most = *std::max_element(c.task.rows.begin(), c.task.rows.end());
+  c.bands = stepBands(c.curve(), size, most / 2 + 1);
+}
+
+// Both edges alike. Nothing where the stitches cannot be shared between them, or no height solves it.
+std::optional<Candidate> candidate(const CapRequest& request, int crown) {
   Candidate c;
   c.crown = crown;
-  c.shape = {.halfWidth = 0.5 * (request.width.value() - 2 * sel) * w,
-             .underarm = request.underarm.value() * w,
-             .crownHalf = crownHalfStitches(Stitches(crown), request.selvedge) * w,
-             .lowerFullness = request.lowerFullness,
-             .upperFullness = request.upperFullness};
+  c.shape = shapeOf(request, crown, request.underarm, 0);
+  const int spread = request.width.value() - crown - 2 * request.underarm.value();
   const RootSummary solved = solveCapHeight(std::array{c.shape, c.shape}, request.target);
-  if (spread % 2 || !solved.ok()) return std::nullopt;
+  if (spread % 2 || spread < 2 || !solved.ok()) return std::nullopt;
   c.height = solved.x;
-  c.task = {.size = request.size,
-            .edges = AskedEdges::Both,
-            .style = request.style,
-            .underarm = request.underarm.value(),
-            .taken = spread / 2 - request.underarm.value(),
+  c.task = {.underarm = request.underarm.value(),
+            .taken = spread / 2,
             .target = request.target - 2 * (c.shape.underarm + c.shape.crownHalf),
-            .rows = rowsNear(c.height, request.size.height, request.rows),
+            .rows = rowsNear(c.height, request),
             .bindOffs = leadingBindOffs(request.armhole),
-            .price = ShapingPrices::crownOff(2 * c.shape.crownHalf - request.crown)};
-  if (c.task.taken <= 0 || c.task.rows.empty()) return std::nullopt;
-  c.bands = bandsOf(c.shape, c.height, request.size,
-                    *std::max_element(c.task.rows.begin(), c.task.rows.end()));
+            .price = crownPrice(request, crown)};
+  if (c.task.rows.empty()) return std::nullopt;
+  addBands(c, request.size);
   return c;
 }
 
-struct Chosen {
-  CapFound found;
-  const Candidate* from = nullptr;
-};
-
-// One look at all crown widths. The nearest is tried with fewer lines first: what is found there cuts
+// One look at one crown width. With no find yet, fewer lines are tried first: what is found there cuts
 // short the search among longer schedules.
-void look(const Look& look, int limit, const ShapingPrices& prices,
-          const std::vector<Candidate>& candidates, Chosen& best) {
+bool lookAt(const Candidate& c, const Look& look, int limit, const CapTools& tools, CapFound& best) {
   const int most = std::min(limit, look.lines);
-  for (const Candidate& c : candidates)
-    for (const int lines : {most - kFewerLines, most}) {
-      if (lines < most && &c != &candidates.front()) continue;
-      const double left = best.found.cost - prices.line - c.task.price;
-      const double allowance = std::min(look.allowance, prices.nearFor(left));
-      if (allowance >= 0 && searchCap(c.task, c.bands, allowance, lines, best.found)) best.from = &c;
-    }
+  bool found = false;
+  for (const int lines : {most - kFewerLines, most}) {
+    if (lines < most && best.cost < kUnfound) continue;
+    const double left = best.cost - tools.prices.line - c.task.price;
+    const double allowance = std::min(look.allowance, tools.prices.nearFor(left));
+    if (allowance >= 0) found |= searchCap(tools, c.task, c.bands, allowance, lines, best);
+  }
+  return found;
+}
+
+bool nothingBeyond(const Look& look, const ShapingPrices& prices, double cost) {
+  return cost <= prices.line + prices.near(look.allowance + 1e-6);
 }
 
 CapStatus judged(const CapShaping& cap, int limit) {
-  const bool fits = std::abs(cap.mismatch) <= 0.2 && cap.deviation <= ShapingPrices::kNearEnough + 1e-9 &&
-                    cap.schedule.lines() <= limit;
+  const bool near = cap.deviation <= ShapingPrices::kNearEnough + 1e-9;
+  const bool fits = std::abs(cap.mismatch) <= kFits && near && cap.schedule.lines() <= limit;
   return fits ? CapStatus::Fitted : CapStatus::Rough;
 }
 
-CapShaping measured(const CapRequest& request, const Candidate& from, const CapFound& found) {
+CapShaping measured(const CapRequest& request, const Candidate& from, const CapFound& found,
+                    AskedEdges edges) {
   CapShaping cap;
-  cap.schedule = {.underarm = request.underarm,
+  cap.schedule = {.underarm = Stitches(from.task.underarm),
                   .runs = found.runs,
                   .rows = Rows(found.rows),
                   .crown = Stitches(from.crown)};
   cap.reference = from.shape;
   cap.referenceHeight = from.height;
   cap.cost = found.cost;
-  const KnittedEdge right = knittedEdge(cap.schedule, EdgeSide::Right, 0, request.selvedge);
-  const KnittedEdge left = knittedEdge(cap.schedule, EdgeSide::Left, 0, request.selvedge);
-  cap.right = edgeLength(right, request.size), cap.left = edgeLength(left, request.size);
-  cap.mismatch = cap.right + cap.left - request.target;
-  const Cubic curve = capCurve(from.shape, from.height);
-  Path path(curve.start());
-  path.cubicTo(curve.p[1], curve.p[2], curve.p[3]);
-  cap.deviation = edgeDeviation(right, 0, path, request.size);
+  const double flats = from.shape.underarm + from.shape.crownHalf;
+  double wanted = from.task.target;
+  if (edges != AskedEdges::Left) {
+    cap.right = edgeLength(cap.schedule, EdgeSide::Right, request.size, request.selvedge);
+    wanted += flats;
+  }
+  if (edges != AskedEdges::Right) {
+    cap.left = edgeLength(cap.schedule, EdgeSide::Left, request.size, request.selvedge);
+    wanted += flats;
+  }
+  cap.mismatch = cap.right + cap.left - wanted;
+  const KnittedEdge edge = knittedEdge(cap.schedule, EdgeSide::Right, 0, request.selvedge);
+  cap.deviation = edgeDeviation(edge, 0, from.curve(), request.size);
   cap.status = judged(cap, lineLimit(request));
   return cap;
+}
+
+CapShaping failed(CapStatus status) {
+  CapShaping none;
+  none.status = status;
+  return none;
 }
 
 } // namespace
 
 CapShaping shapeCap(const CapRequest& request) {
-  CapShaping none;
+  if (!(request.size.width > 0 && request.size.height > 0)) return failed(CapStatus::NoStitches);
   const std::vector<int> crowns = crownsNear(request);
-  if (!(request.size.width > 0 && request.size.height > 0) || crowns.empty()) return none;
-  std::vector<Candidate> candidates;
-  for (const int crown : crowns)
-    if (auto c = candidate(request, crown)) candidates.push_back(std::move(*c));
-  if (candidates.empty()) {
-    none.status = CapStatus::SleeveTooWide;
-    return none;
+  if (crowns.empty()) return failed(CapStatus::NoStitches);
+  const CapTools tools(request.style, request.size, AskedEdges::Both);
+  const int limit = lineLimit(request);
+  std::vector<std::optional<Candidate>> candidates;
+  CapFound best;
+  const Candidate* from = nullptr;
+  candidates.reserve(crowns.size());
+  for (const Look& look : kLooks) {
+    for (std::size_t i = 0; i < crowns.size(); ++i) {
+      if (crownPrice(request, crowns[i]) + tools.prices.line >= best.cost) break;
+      if (i == candidates.size()) candidates.push_back(candidate(request, crowns[i]));
+      if (candidates[i] && lookAt(*candidates[i], look, limit, tools, best)) from = &*candidates[i];
+    }
+    if (nothingBeyond(look, tools.prices, best.cost)) break;
   }
-  const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
-  Chosen best;
-  for (const Look& next : kLooks) {
-    look(next, lineLimit(request), prices, candidates, best);
-    if (best.found.cost <= prices.line + prices.near(next.allowance + 1e-6)) break;
+  if (from) return measured(request, *from, best, AskedEdges::Both);
+  const bool solved = std::any_of(candidates.begin(), candidates.end(),
+                                  [](const auto& c) { return c.has_value(); });
+  return failed(solved ? CapStatus::NoSchedule : CapStatus::SleeveTooWide);
+}
+
+namespace {
+
+// The crown and how the stitches are shared, nearest to what is wanted.
+struct Share {
+  int crown = 0, right = 0, left = 0; // right, left: taken away by the runs
+  double price = 0, lean = 0;
+};
+
+Share shareNear(const HalvesRequest& request) {
+  const CapRequest& cap = request.cap;
+  const double w = cap.size.width;
+  const int underarms = (cap.underarm + request.leftUnderarm).value();
+  const int uneven = (cap.underarm - request.leftUnderarm).value();
+  const int middle = int(std::lround(cap.crown / w)) + 2 * cap.selvedge.value();
+  Share best;
+  best.price = kUnfound;
+  for (const int crown : {middle, middle - 1, middle + 1}) {
+    if (cap.crownStitches && *cap.crownStitches != Stitches(crown)) continue;
+    const int both = cap.width.value() - underarms - crown;
+    int apart = int(std::lround(2 * request.lean / w)) - uneven; // right - left
+    if ((both + apart) % 2) apart += 2 * request.lean / w - uneven > apart ? 1 : -1;
+    const double lean = 0.5 * (apart + uneven) * w;
+    const double price = crownPrice(cap, crown) + ShapingPrices::crownOff(lean - request.lean);
+    if (price < best.price) best = {crown, (both + apart) / 2, (both - apart) / 2, price, lean};
   }
-  if (best.from) return measured(request, *best.from, best.found);
-  none.status = CapStatus::NoSchedule;
-  none.reference = candidates.front().shape;
-  none.referenceHeight = candidates.front().height;
-  return none;
+  return best;
+}
+
+struct Half {
+  Candidate candidate;
+  CapTools tools;
+  AskedEdges edges;
+  CapFound best{};
+};
+
+Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches underarm, double target) {
+  const AskedEdges edges = right ? AskedEdges::Right : AskedEdges::Left;
+  Half half{.candidate = {}, .tools = CapTools(cap.style, cap.size, edges), .edges = edges};
+  Candidate& c = half.candidate;
+  c.crown = share.crown;
+  c.shape = shapeOf(cap, share.crown, underarm, right ? share.lean : -share.lean);
+  c.task = {.underarm = underarm.value(),
+            .taken = right ? share.right : share.left,
+            .target = target - c.shape.underarm - c.shape.crownHalf,
+            .rows = {},
+            .bindOffs = leadingBindOffs(cap.armhole),
+            .price = share.price / 2};
+  return half;
+}
+
+CapFound bestAt(Half& half, int rows, int limit) {
+  half.candidate.task.rows = {rows};
+  CapFound best;
+  for (const Look& look : kLooks) {
+    lookAt(half.candidate, look, limit, half.tools, best);
+    if (nothingBeyond(look, half.tools.prices, best.cost)) break;
+  }
+  return best;
+}
+
+} // namespace
+
+HalvesShaping shapeCapHalves(const HalvesRequest& request) {
+  const CapRequest& cap = request.cap;
+  HalvesShaping out;
+  if (!(cap.size.width > 0 && cap.size.height > 0)) return out;
+  const Share share = shareNear(request);
+  if (share.price >= kUnfound || share.crown < 2 || share.right < 1 || share.left < 1) return out;
+  Half right = halfOf(cap, share, true, cap.underarm, request.rightTarget);
+  Half left = halfOf(cap, share, false, request.leftUnderarm, request.leftTarget);
+  const RootSummary solved = solveCapHeight(std::array{right.candidate.shape, left.candidate.shape},
+                                            request.rightTarget + request.leftTarget);
+  out.right.status = out.left.status =
+      solved.ok() ? CapStatus::NoSchedule : CapStatus::SleeveTooWide;
+  const std::vector<int> rows = solved.ok() ? rowsNear(solved.x, cap) : std::vector<int>{};
+  if (rows.empty()) return out;
+  for (Half* half : {&right, &left}) {
+    half->candidate.height = solved.x;
+    half->candidate.task.rows = rows;
+    addBands(half->candidate, cap.size);
+  }
+  double best = kUnfound;
+  const int limit = lineLimit(cap);
+  for (const int n : rows) {
+    const CapFound r = bestAt(right, n, limit);
+    if (r.cost >= best) continue;
+    const CapFound l = bestAt(left, n, limit);
+    if (r.cost + l.cost < best) best = r.cost + l.cost, right.best = r, left.best = l;
+  }
+  if (best < kUnfound) {
+    out.right = measured(cap, right.candidate, right.best, right.edges);
+    out.left = measured(cap, left.candidate, left.best, left.edges);
+  }
+  return out;
 }
 
 } // namespace scye

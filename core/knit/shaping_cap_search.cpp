@@ -7,14 +7,15 @@ namespace scye {
 
 namespace {
 
+constexpr double kNever = std::numeric_limits<double>::infinity();
+
 class CapSearch {
 public:
-  CapSearch(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
-            CapFound& best)
-      : task_(task), prices_(ShapingPrices::at(task.style.fidelity)),
-        ladder_(shapingLadder(task.style, task.size)),
-        chords_(task.size, task.edges, task.style.widestStep(task.size)), corridor_(bands, allowance, task.taken),
-        maxLines_(lines), best_(best) {}
+  CapSearch(const CapTools& tools, const CapTask& task, const std::vector<StepBand>& bands,
+            double allowance, int lines, CapFound& best)
+      : task_(task), prices_(tools.prices), ladder_(tools.ladder), chords_(tools.chords),
+        corridor_(bands, allowance, task.taken), maxSteps_(tools.style.maxSteps), maxLines_(lines),
+        best_(best) {}
 
   bool run() {
     const double before = best_.cost;
@@ -30,6 +31,11 @@ private:
     double unlike = 0;
     int firstRun = 0, runs = 0; // in climbRuns_
     int next = -1;              // of those that end in the same place, dearer
+  };
+  // Of all climbs that end no higher and with no more stitches taken away.
+  struct Least {
+    double price = kNever; // of the climb
+    double told = kNever;  // the same without its deviation
   };
   struct Descent {
     int row = 0, taken = 0; // where the event before must be
@@ -56,7 +62,7 @@ private:
 
   void collectClimbs() {
     mostRows_ = *std::max_element(task_.rows.begin(), task_.rows.end());
-    heads_.assign(std::size_t(mostRows_ + 1) * (task_.taken + 1), -1);
+    heads_.assign(placeOf(mostRows_ + 1, 0), -1);
     const auto visit = [this](const Climb& climb, const std::vector<RungRun>& runs) {
       const double unlike = unlikeArmhole(runs);
       const double price = partPrice(climb.lines, climb.deviation) + unlike;
@@ -65,7 +71,7 @@ private:
       climbRuns_.insert(climbRuns_.end(), runs.begin(), runs.end());
       return true;
     };
-    Climber(ladder_, chords_, corridor_, task_.underarm, task_.style.maxSteps, task_.taken,
+    Climber(ladder_, chords_, corridor_, task_.underarm, maxSteps_, task_.taken,
             mostRows_ - 1, visit)
         .run();
     std::vector<int> order(kept_.size());
@@ -73,13 +79,34 @@ private:
     std::sort(order.begin(), order.end(),
               [this](int a, int b) { return kept_[a].price > kept_[b].price; });
     for (const int i : order) {
-      int& head = headAt(kept_[i].climb.row, kept_[i].climb.taken);
-      kept_[i].next = head;
-      head = i;
+      const std::size_t place = placeOf(kept_[i].climb.row, kept_[i].climb.taken);
+      kept_[i].next = heads_[place];
+      heads_[place] = i;
     }
+    findLeast();
   }
 
-  int& headAt(int row, int taken) { return heads_[std::size_t(row) * (task_.taken + 1) + taken]; }
+  [[nodiscard]] std::size_t placeOf(int row, int taken) const {
+    return std::size_t(row) * (task_.taken + 1) + taken;
+  }
+
+  void findLeast() {
+    least_.assign(heads_.size(), {});
+    for (const Kept& kept : kept_) {
+      Least& least = least_[placeOf(kept.climb.row, kept.climb.taken)];
+      least.price = std::min(least.price, kept.price);
+      least.told = std::min(least.told,
+                            prices_.line * kept.climb.lines + kept.unlike + task_.price);
+    }
+    const auto spread = [](Least& to, const Least& from) {
+      to.price = std::min(to.price, from.price), to.told = std::min(to.told, from.told);
+    };
+    for (int row = 0; row <= mostRows_; ++row)
+      for (int taken = 0; taken <= task_.taken; ++taken) {
+        if (row > 0) spread(least_[placeOf(row, taken)], least_[placeOf(row - 1, taken)]);
+        if (taken > 0) spread(least_[placeOf(row, taken)], least_[placeOf(row, taken - 1)]);
+      }
+  }
 
   void descend(int rows) {
     rows_ = rows;
@@ -92,29 +119,41 @@ private:
         continue;
       join(crown);
       for (int rung = 0; rung < int(ladder_.size()); ++rung)
-        if (crownMayFollow(ladder_[rung], gap)) repeat(crown, rung, 0);
+        if (crownMayFollow(ladder_[rung], gap) && !repeat(crown, rung, 0)) break;
     }
   }
 
   void from(const Descent& at, int bindOffs) {
-    for (int rung = at.rung + 1; rung < int(ladder_.size()); ++rung) repeat(at, rung, bindOffs);
+    for (int rung = at.rung + 1; rung < int(ladder_.size()); ++rung)
+      if (!repeat(at, rung, bindOffs)) break;
   }
 
-  // Puts runs of one rung under what is there, an event at a time.
-  void repeat(Descent at, int index, int bindOffs) {
+  // Puts runs of one rung under what is there, an event at a time. False: there is no room for even
+  // one, nor for one of a sparser rung.
+  bool repeat(Descent at, int index, int bindOffs) {
     const Rung& rung = ladder_[index];
     at.lines += 1;
+    if (at.lines >= maxLines_) return false;
     down_.push_back({index, 0});
-    while (!rung.bindOff() || bindOffs++ < task_.style.maxSteps) {
-      bool inside = true;
+    bool inside = true;
+    while (!rung.bindOff() || bindOffs++ < maxSteps_) {
       for (int i = 0; inside && i < rung.together(); ++i) inside = step(at, index);
-      if (!inside || at.lines >= maxLines_) break;
-      if (partPrice(at.lines + 1, at.deviation) + rowPrice_ >= best_.cost) break;
+      if (!inside || hopeless(at)) break;
       down_.back().times += rung.together();
       join(at);
       from(at, bindOffs);
     }
+    const bool any = down_.back().times > 0;
     down_.pop_back();
+    return any || inside || rung.bindOff() || rung.every == 1;
+  }
+
+  // Whether nothing that ends at or below this place can make a cheaper whole.
+  [[nodiscard]] bool hopeless(const Descent& at) const {
+    const Least& least = least_[placeOf(at.row, at.taken)];
+    const double told = prices_.line * at.lines + rowPrice_;
+    return least.price + told >= best_.cost ||
+           least.told + told + prices_.near(at.deviation) >= best_.cost;
   }
 
   bool step(Descent& at, int index) {
@@ -133,7 +172,7 @@ private:
 
   void join(const Descent& at) {
     const bool crown = at.rung == int(ladder_.size());
-    for (int i = headAt(at.row, at.taken); i >= 0; i = kept_[i].next) {
+    for (int i = heads_[placeOf(at.row, at.taken)]; i >= 0; i = kept_[i].next) {
       const Kept& below = kept_[i];
       if (below.price + prices_.line * at.lines + rowPrice_ >= best_.cost) return;
       if (below.climb.lines + at.lines > maxLines_) continue;
@@ -158,11 +197,11 @@ private:
   }
 
   const CapTask& task_;
-  ShapingPrices prices_;
-  std::vector<Rung> ladder_;
-  Chords chords_;
+  const ShapingPrices& prices_;
+  const std::vector<Rung>& ladder_;
+  const Chords& chords_;
   Corridor corridor_;
-  int maxLines_;
+  int maxSteps_, maxLines_;
   CapFound& best_;
 
   int mostRows_ = 0, rows_ = 0;
@@ -170,15 +209,16 @@ private:
   std::vector<Kept> kept_;
   std::vector<RungRun> climbRuns_; // of all kept climbs, one after the other
   std::vector<int> heads_;         // by (row, stitches taken): the cheapest climb that ends there
+  std::vector<Least> least_;       // likewise
   std::vector<RungRun> down_;      // from the crown downward
 };
 
 } // namespace
 
-bool searchCap(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
-               CapFound& best) {
-  if (task.rows.empty() || task.taken <= 0) return false;
-  return CapSearch(task, bands, allowance, lines, best).run();
+bool searchCap(const CapTools& tools, const CapTask& task, const std::vector<StepBand>& bands,
+               double allowance, int lines, CapFound& best) {
+  if (task.rows.empty() || task.taken <= 0 || lines < 1) return false;
+  return CapSearch(tools, task, bands, allowance, lines, best).run();
 }
 
 } // namespace scye

@@ -10,10 +10,18 @@
 
 namespace scye {
 
-struct CapTask {
-  StitchSize size;
-  AskedEdges edges = AskedEdges::Both;
+// What does not depend on the crown.
+struct CapTools {
+  CapTools(const ShapingStyle& likes, const StitchSize& size, AskedEdges edges)
+      : style(likes), prices(ShapingPrices::at(likes.fidelity)), ladder(shapingLadder(likes, size)),
+        chords(size, edges, likes.widestStep(size)) {}
   ShapingStyle style;
+  ShapingPrices prices;
+  std::vector<Rung> ladder;
+  Chords chords;
+};
+
+struct CapTask {
   int underarm = 0; // stitches
   int taken = 0;    // stitches by the runs at each edge
   double target = 0; // cm, of the asked edges without underarm and crown
@@ -30,8 +38,8 @@ struct CapFound {
 
 // Looks among schedules of at most `lines` lines that leave the bands by at most `allowance` for one
 // cheaper than `best`; replaces it and returns true if there is.
-bool searchCap(const CapTask& task, const std::vector<StepBand>& bands, double allowance, int lines,
-               CapFound& best);
+bool searchCap(const CapTools& tools, const CapTask& task, const std::vector<StepBand>& bands,
+               double allowance, int lines, CapFound& best);
 
 // Rows between the last event and the crown bind-off: none of the usual two, or one more or less so
 // that the crown falls on the other side of the work.

@@ -78,21 +78,24 @@ private:
       // The first shaping comes on the second row after the underarm bind-off.
       if (start.rung < 0 && rung.every != 2) continue;
       runs_.push_back({next, 0});
-      repeat(start, next, bindOffs);
+      const bool any = repeat(start, next, bindOffs);
       runs_.pop_back();
+      if (!any && rung.every >= 2 && !rung.bindOff()) break; // so will sparser ones be
     }
   }
 
-  void repeat(Climb at, int index, int bindOffs) {
+  // Runs of one rung on top of what is there, an event at a time; false if not even one has room.
+  bool repeat(Climb at, int index, int bindOffs) {
     const Rung& rung = ladder_[index];
     at.lines += 1;
     while (!rung.bindOff() || bindOffs++ < maxSteps_) {
       for (int i = 0; i < rung.together(); ++i)
-        if (!step(at, index)) return;
+        if (!step(at, index)) return runs_.back().times > 0;
       runs_.back().times += rung.together();
-      if (!visit_(std::as_const(at), std::as_const(runs_))) return;
+      if (!visit_(std::as_const(at), std::as_const(runs_))) return true;
       from(at, bindOffs);
     }
+    return true;
   }
 
   bool step(Climb& at, int index) {
