@@ -42,7 +42,7 @@ DesignRead designFromJson(std::string_view text, const Phrases& phrases) {
   if (zero == std::string_view::npos)
     nlohmann::json::sax_parse(reader.begin(), reader.end(), &reader);
   else
-    reader.refuseAt(text.data() + zero, "file.notJson");
+    reader.refuseSyntax(text.data() + zero, "file.notJson");
   return reader.result();
 }
 

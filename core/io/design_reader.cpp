@@ -42,6 +42,11 @@ void DesignReader::refuseAt(const char* at, std::string_view phrase, const Param
   if (!problem_) problem_ = {line(at), phrases_.say(phrase, params)};
 }
 
+void DesignReader::refuseSyntax(const char* at, std::string_view phrase) {
+  syntax_ = !problem_;
+  refuseAt(at, phrase);
+}
+
 DesignRead DesignReader::result() {
   const auto refused = [&](int line, std::string_view phrase, const Params& params = {}) {
     return DesignRead{{}, {line, phrases_.say(phrase, params)}};
@@ -78,8 +83,10 @@ bool DesignReader::accepted(Field field, double value) {
 }
 
 bool DesignReader::number(double n) {
-  // The parser has read one character beyond a number, which may be the end of its line.
-  if (at_ != text_.data() && !std::isdigit(static_cast<unsigned char>(at_[-1]))) --at_;
+  // The parser has read one character beyond a number, which may be the end of its line. Where there is
+  // none the number may be cut off, and the parser is about to say that the file is.
+  if (std::isdigit(static_cast<unsigned char>(at_[-1]))) return true;
+  --at_;
   if (at(Place::Root) && key_ == "version") {
     constexpr double kLargestVersion = 1e9;
     if (n >= 1 && n <= kLargestVersion && n == std::floor(n))
@@ -204,15 +211,14 @@ bool DesignReader::end_array() {
 bool DesignReader::parse_error(std::size_t position, const std::string&,
                                const nlohmann::detail::exception& e) {
   constexpr int kNumberTooLarge = 406; // nlohmann's out_of_range.406
-  syntax_ = !problem_;
   // The parser counts the end itself as a character read.
   const bool ended = position > text_.size();
   if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
-    refuseAt(text_.data(), "file.empty");
-  else if (e.id == kNumberTooLarge)
-    refuse("file.tooLarge");
+    refuseSyntax(text_.data(), "file.empty");
   else
-    refuse(ended ? "file.truncated" : "file.notJson");
+    refuseSyntax(at_, e.id == kNumberTooLarge ? "file.tooLarge"
+                      : ended                 ? "file.truncated"
+                                              : "file.notJson");
   return false;
 }
 

@@ -42,7 +42,8 @@ public:
 
   [[nodiscard]] TracedIterator begin() { return {text_.data(), &at_}; }
   [[nodiscard]] TracedIterator end() { return {text_.data() + text_.size(), &at_}; }
-  void refuseAt(const char* at, std::string_view phrase, const Params& params = {});
+  // What stands at `at` is not JSON.
+  void refuseSyntax(const char* at, std::string_view phrase);
   [[nodiscard]] DesignRead result();
 
   bool null() override;
@@ -70,6 +71,7 @@ private:
   bool wrongType();
   bool accepted(Field field, double value);
   [[nodiscard]] int line(const char* at) const;
+  void refuseAt(const char* at, std::string_view phrase, const Params& params = {});
   void refuse(std::string_view phrase, const Params& params = {}) { refuseAt(at_, phrase, params); }
 
   std::string_view text_;

@@ -1,0 +1,118 @@
+#include "io/report.h"
+
+#include "seam/remedies.h"
+#include "support/random_designs.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace scye {
+namespace {
+
+using nlohmann::json;
+
+json reportOf(const GarmentDraft& draft) {
+  return json::parse(reportToJson(draft, builtinPhrases()));
+}
+
+double polyline(const json& points) {
+  double sum = 0;
+  for (std::size_t i = 1; i < points.size(); ++i)
+    sum += std::hypot(points[i][0].get<double>() - points[i - 1][0].get<double>(),
+                      points[i][1].get<double>() - points[i - 1][1].get<double>());
+  return sum;
+}
+
+TEST(Report, NumbersReadBackAsTheDraftHasThem) {
+  test::RandomDesigns random(test::propertySeed(31));
+  for (int i = 0; i < 50; ++i) {
+    const GarmentDraft draft = draftGarment(random.plausible());
+    const json report = reportOf(draft);
+    const json& sleeve = report["sleeve"];
+    EXPECT_EQ(sleeve["armholeBack"].get<double>(), draft.cap.armholeBack);
+    EXPECT_EQ(sleeve["armholeFront"].get<double>(), draft.cap.armholeFront);
+    EXPECT_EQ(sleeve["cap"].get<double>(), draft.cap.cap());
+    EXPECT_EQ(sleeve["capHeight"].get<double>(), draft.cap.height);
+    EXPECT_EQ(sleeve["ease"].get<double>(), draft.cap.ease());
+    EXPECT_EQ(sleeve["crownMark"].get<double>(), draft.cap.crownMark);
+    EXPECT_EQ(sleeve["fits"].get<bool>(), draft.cap.found);
+    EXPECT_EQ(report["values"]["bust"]["finished"].get<double>(), draft.sizes.finished(Field::Bust));
+    EXPECT_EQ(report["values"].size(), std::size_t(kFieldCount));
+    EXPECT_EQ(report["findings"].size(), draft.findings.size());
+  }
+}
+
+// The edges lie end to end round each piece, and their chords are as long as the edges, to 1 part in
+// 5000 (64 chords a curve).
+TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
+  test::RandomDesigns random(test::propertySeed(32));
+  for (int i = 0; i < 50; ++i) {
+    const GarmentDraft draft = draftGarment(random.plausible());
+    const json report = reportOf(draft);
+    ASSERT_EQ(report["pieces"].size(), draft.pieces.size());
+    for (const json& piece : report["pieces"]) {
+      const json& edges = piece["edges"];
+      for (std::size_t k = 0; k < edges.size(); ++k) {
+        const json& end = edges[k]["points"].back();
+        const json& start = edges[(k + 1) % edges.size()]["points"].front();
+        EXPECT_NEAR(end[0].get<double>(), start[0].get<double>(), 1e-9) << piece["piece"] << edges[k]["edge"];
+        EXPECT_NEAR(end[1].get<double>(), start[1].get<double>(), 1e-9) << piece["piece"] << edges[k]["edge"];
+        const double length = edges[k]["length"];
+        EXPECT_NEAR(polyline(edges[k]["points"]), length, 2e-4 * length + 1e-9)
+            << piece["piece"] << edges[k]["edge"];
+      }
+    }
+  }
+}
+
+// Summed from the pieces alone: the armhole of back and front, and the cap with underarms and crown.
+TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
+  const GarmentDraft draft = draftGarment(Design().set(Field::Bust, 94).set(Field::UpperArm, 29.5));
+  const json report = reportOf(draft);
+  double armholes = 0, cap = 0;
+  for (const json& piece : report["pieces"])
+    for (const json& edge : piece["edges"]) {
+      const std::string kind = edge["edge"];
+      if (piece["piece"] == "sleeve") {
+        if (kind == "underarm" || kind == "cap" || kind == "crown") cap += edge["length"].get<double>();
+      } else if (kind == "underarm" || kind == "armhole") {
+        armholes += edge["length"].get<double>();
+      }
+    }
+  EXPECT_NEAR(0.5 * armholes, report["sleeve"]["armhole"].get<double>(), 1e-9);
+  EXPECT_NEAR(cap, report["sleeve"]["cap"].get<double>(), 1e-9);
+}
+
+TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
+  GarmentDraft draft = draftGarment(Design().set(Field::Bust, 92).set(Field::EaseUpperArm, 40));
+  addRemedies(draft.design, draft.sizes,
+              [](const Design& design) { return draftGarment(design).findings; }, draft.findings);
+  const json report = reportOf(draft);
+  bool seen = false;
+  for (const json& finding : report["findings"]) {
+    EXPECT_EQ(finding["message"].get<std::string>().find_first_of("[{"), std::string::npos);
+    EXPECT_FALSE(finding["fields"].empty());
+    if (finding["code"] != "match.tooWide") continue;
+    seen = true;
+    EXPECT_EQ(finding["severity"], "blocking");
+    ASSERT_FALSE(finding["remedies"].empty());
+    const json& remedy = finding["remedies"][0];
+    EXPECT_FALSE(remedy["message"].get<std::string>().empty());
+    EXPECT_TRUE(remedy["values"].contains("ease.armholeDepth") ||
+                remedy["values"].contains("ease.upperArm") ||
+                remedy["values"].contains("ease.crossBack"));
+  }
+  EXPECT_TRUE(seen);
+}
+
+TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
+  test::RandomDesigns random(test::propertySeed(33));
+  for (int i = 0; i < 200; ++i) {
+    const std::string text = reportToJson(draftGarment(random.wild()), builtinPhrases());
+    EXPECT_EQ(text.find("null"), std::string::npos); // how JSON would write a NaN
+  }
+}
+
+} // namespace
+} // namespace scye
