@@ -93,10 +93,6 @@ private:
           {lengthParam("ease", ease), lengthParam("limit", s_[Field::LimitCapEase])});
     if (ease < 0)
       say(Severity::Warning, "capEase.negative", {Field::CapEase}, {lengthParam("ease", -ease)});
-    const double a = s_[Field::LowerFullness], b = s_[Field::UpperFullness];
-    if (a + b > 1 + std::sqrt(a * b))
-      say(Severity::Warning, "fullness.fold", {Field::UpperFullness, Field::LowerFullness},
-          {numberParam("used", m.back.upperFullness)});
     halves();
   }
 

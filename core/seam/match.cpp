@@ -36,7 +36,8 @@ Unknown unknownFinished(const Sizes& s, Field measurement, double low, double hi
 
 // The field that is worked out and what it may be while the cap keeps a curve at all.
 Unknown unknownOf(WorkedOut what, const Sizes& s, double target) {
-  const double flats = s[Field::UnderarmBack] + s[Field::UnderarmFront] + s[Field::CrownWidth];
+  const double flats =
+      2 * std::max(s[Field::UnderarmBack], s[Field::UnderarmFront]) + s[Field::CrownWidth];
   const double width = s.finished(Field::UpperArm);
   constexpr double kSliver = 0.2; // cm of curve that always stays, each half
   switch (what) {
@@ -48,6 +49,10 @@ Unknown unknownOf(WorkedOut what, const Sizes& s, double target) {
     return unknownFinished(s, Field::ArmholeDepth, 3, info(Field::ArmholeDepth).high);
   default: return {Field::CapHeight, 0, target};
   }
+}
+
+Unknown withinItsField(const Unknown& u) {
+  return {u.field, std::max(u.low, info(u.field).low), std::min(u.high, info(u.field).high)};
 }
 
 void measureHalves(CapMatch& m) {
@@ -110,11 +115,9 @@ CapShape capHalf(const Sizes& s, Field underarm) {
   c.halfWidth = 0.5 * s.finished(Field::UpperArm);
   c.underarm = s[underarm];
   c.crownHalf = 0.5 * s[Field::CrownWidth];
+  // Neither exceeds 1, so a + b <= 1 + sqrt(ab): x stays monotone.
   c.lowerFullness = s[Field::LowerFullness];
-  // x stays monotone while a + b <= 1 + sqrt(ab); the upper arm of the S gives way.
   c.upperFullness = s[Field::UpperFullness];
-  while (c.lowerFullness + c.upperFullness > 1 + std::sqrt(c.lowerFullness * c.upperFullness))
-    c.upperFullness -= 0.01;
   return c;
 }
 
@@ -125,7 +128,7 @@ Worked matchCap(const Design& design, const Sizes& given) {
   m.unknown = design.as<WorkedOut>(Choice::WorkedOut);
   m.easeWanted = s[Field::CapEase];
   const double target = armholeTotal(s) + m.easeWanted;
-  const Unknown unknown = unknownOf(m.unknown, s, target);
+  const Unknown unknown = withinItsField(unknownOf(m.unknown, s, target));
   m.low = unknown.low, m.high = unknown.high;
 
   if (m.unknown == WorkedOut::CapEase) {
@@ -138,12 +141,12 @@ Worked matchCap(const Design& design, const Sizes& given) {
   } else if (m.unknown != WorkedOut::CapHeight) {
     m.height = s[Field::CapHeight];
     Sizes trial = s;
-    m.summary = bracketedSecant(
-        [&](double value) {
-          put(trial, unknown.field, value);
-          return capTotal(trial, m.height) - armholeTotal(trial) - m.easeWanted;
-        },
-        unknown.low, unknown.high, {.xTolerance = 1e-10, .maxIterations = 200});
+    const auto excess = [&](double value) {
+      put(trial, unknown.field, value);
+      return capTotal(trial, m.height) - armholeTotal(trial) - m.easeWanted;
+    };
+    if (unknown.low < unknown.high)
+      m.summary = bracketedSecant(excess, unknown.low, unknown.high, {.xTolerance = 1e-10});
     m.found = m.summary.ok();
     m.value = m.found ? m.summary.x : s[unknown.field];
     if (m.found) put(s, unknown.field, m.value);

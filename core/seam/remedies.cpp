@@ -44,8 +44,6 @@ const std::vector<Recipe>& recipes() {
       {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
       {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
       {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},
-      {"fullness.fold", "less.upperFullness", {Field::UpperFullness}, -1},
-      {"fullness.fold", "less.lowerFullness", {Field::LowerFullness}, -1},
       {"halfCap.uneven", "lean", {}, 0, Remedy::Pick{Choice::CapLean, int(CapLean::Leaning)}},
       {"halfCap.uneven", "more.crown", {Field::CrownWidth}, 1},
       {"upperArm.tight", "more.upperArm", {Field::EaseUpperArm}, 1},
@@ -118,18 +116,20 @@ private:
   [[nodiscard]] std::optional<Remedy> remedyAt(const Recipe& recipe, double by) const {
     Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {}};
     const bool share = info(fields_.front()).kind == FieldKind::Share;
+    const auto flat = [](Field f) {
+      return isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
+    };
     for (Field f : fields_) {
-      const double half = isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
       const double grain = share ? 100 : 10;
       // On whole tenths, as a person would set it.
-      const double raw = sizes_[f] + recipe.direction * by * half;
+      const double raw = sizes_[f] + recipe.direction * by * flat(f);
       const double value =
           (recipe.direction > 0 ? std::ceil(raw * grain - 1e-6) : std::floor(raw * grain + 1e-6)) / grain;
       if (check(f, value)) return std::nullopt;
       remedy.changes.push_back({f, value});
     }
     const double to = remedy.changes.front().value;
-    const double change = std::abs(to - sizes_[fields_.front()]);
+    const double change = std::abs(to - sizes_[fields_.front()]) / flat(fields_.front());
     remedy.params = share ? Params{percentParam("by", change), percentParam("to", to)}
                           : Params{lengthParam("by", change), lengthParam("to", to)};
     return remedy;

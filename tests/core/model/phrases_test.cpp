@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <filesystem>
 #include <fstream>
 #include <sstream>
 
@@ -108,13 +109,20 @@ TEST(Phrases, showWhatIsMissing) {
 
 // Every phrase file of the program reads without a complaint, and all its words are built in.
 TEST(BuiltinPhrases, areTheFilesInResources) {
-  std::ifstream in(SCYE_RESOURCES "/phrases/en.txt");
-  std::ostringstream text;
-  text << in.rdbuf();
-  Phrases read;
-  for (const auto& problem : read.add(text.str())) ADD_FAILURE() << problem.line << ": " << problem.text;
-  EXPECT_GT(read.keys().size(), 100u);
-  for (const std::string& key : read.keys()) EXPECT_EQ(builtinPhrases().say(key), read.say(key));
+  std::size_t words = 0;
+  for (const auto& file : std::filesystem::directory_iterator(SCYE_RESOURCES "/phrases")) {
+    std::ifstream in(file.path());
+    std::ostringstream text;
+    text << in.rdbuf();
+    Phrases read;
+    for (const auto& problem : read.add(text.str()))
+      ADD_FAILURE() << file.path() << ":" << problem.line << ": " << problem.text;
+    for (const std::string& key : read.keys())
+      EXPECT_TRUE(builtinPhrases().has(key)) << file.path() << ": " << key;
+    words += read.keys().size();
+  }
+  EXPECT_EQ(words, builtinPhrases().keys().size()) << "no phrase stands in two files";
+  EXPECT_GT(words, 100u);
 }
 
 } // namespace

@@ -1,0 +1,158 @@
+#include "draft/bodice.h"
+
+#include "body/complete.h"
+#include "model/phrases.h"
+#include "support/outline.h"
+#include "support/random_designs.h"
+
+#include <gtest/gtest.h>
+
+namespace scye {
+namespace {
+
+Bodice bodiceOf(const Design& d) { return draftBodice(d, complete(d)); }
+
+const Piece& pieceOf(const std::vector<Piece>& pieces, PieceId id) {
+  for (const Piece& p : pieces)
+    if (p.id == id) return p;
+  ADD_FAILURE() << "no piece " << pieceKey(id);
+  return pieces.front();
+}
+
+TEST(Bodice, heightsStandOnEachOther) {
+  Design d;
+  d.set(Field::HemToUnderarm, 36).set(Field::ArmholeDepth, 18).set(Field::EaseArmholeDepth, 2);
+  d.set(Field::ShoulderDrop, 3).set(Field::BackNeckDrop, 2).set(Field::BackWaistLength, 40);
+  d.set(Field::FrontNeckDrop, 8).set(Field::NeckBand, 2.5).set(Field::HemDepth, 6);
+  const BodiceHeights at = bodiceOf(d).at;
+  EXPECT_DOUBLE_EQ(at.underarm, 34) << "depth ease lowers the underarm";
+  EXPECT_DOUBLE_EQ(at.tip, 54);
+  EXPECT_DOUBLE_EQ(at.neckPoint, 57);
+  EXPECT_DOUBLE_EQ(at.nape, 55);
+  EXPECT_DOUBLE_EQ(at.waist, 15);
+  EXPECT_DOUBLE_EQ(at.hip, -5);
+  EXPECT_DOUBLE_EQ(at.hem, 6);
+  EXPECT_DOUBLE_EQ(at.frontNeck, 57 - 8 - 2.5) << "the band fills what the knitted neck leaves";
+}
+
+TEST(Bodice, backAndFrontShareTheBust) {
+  Design d;
+  d.set(Field::Bust, 95).set(Field::EaseBust, 5).set(Field::BackShare, 0.48);
+  const Bodice b = bodiceOf(d);
+  EXPECT_DOUBLE_EQ(b.back.halfBust, 24);
+  EXPECT_DOUBLE_EQ(b.front.halfBust, 26);
+}
+
+TEST(Bodice, neckIsKnittedWiderByItsBand) {
+  Design d;
+  d.set(Field::NeckWidth, 15).set(Field::NeckBand, 2.5);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).halfNeck, 10);
+  d.choose(Choice::Neckline, Neckline::Vee).set(Field::FrontNeckDrop, 20);
+  // Finished: two straight sides of a V, and the back neck.
+  const double vee = 2 * std::hypot(7.5, 20.0);
+  EXPECT_GT(bodiceOf(d).neckEdge, vee + 15);
+  EXPECT_LT(bodiceOf(d).neckEdge, vee + 15 + 2 * complete(d)[Field::BackNeckDrop]);
+}
+
+// The band is centred on the jacket's centre line.
+TEST(Bodice, frontReachesHalfABandPastTheCentreOrStopsHalfABandShort) {
+  Design d;
+  d.choose(Choice::Garment, Garment::Jacket).set(Field::ButtonBand, 3);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).openingX, -1.5);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).bandInner, 1.5);
+  d.choose(Choice::BandMade, BandMade::PickedUp);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).openingX, 1.5);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).bandInner, 1.5);
+}
+
+TEST(Bodice, piecesAreThoseOfTheGarment) {
+  Design d;
+  auto pieces = bodicePieces(d, bodiceOf(d));
+  ASSERT_EQ(pieces.size(), 2u);
+  EXPECT_EQ(pieces[1].id, PieceId::Front);
+  d.choose(Choice::Garment, Garment::Jacket);
+  pieces = bodicePieces(d, bodiceOf(d));
+  ASSERT_EQ(pieces.size(), 3u);
+  EXPECT_EQ(pieces[1].id, PieceId::LeftFront);
+  EXPECT_EQ(pieces[2].id, PieceId::RightFront);
+}
+
+// Seen from their right sides, the wearer's left front has its armhole on the right.
+TEST(Bodice, frontsAreMirrorImages) {
+  Design d;
+  d.choose(Choice::Garment, Garment::Jacket);
+  const auto pieces = bodicePieces(d, bodiceOf(d));
+  const Piece &left = pieceOf(pieces, PieceId::LeftFront), &right = pieceOf(pieces, PieceId::RightFront);
+  ASSERT_EQ(left.edges.size(), right.edges.size());
+  for (const PieceEdge& e : left.edges) {
+    const PieceEdge* other = test::rightEdge(right, e.kind);
+    ASSERT_NE(other, nullptr);
+    const auto a = e.path.flattened(), b = other->path.mirroredX().reversed().flattened();
+    ASSERT_EQ(a.size(), b.size());
+    for (std::size_t i = 0; i < a.size(); ++i) EXPECT_LT((a[i] - b[i]).norm(), 1e-12);
+  }
+  EXPECT_GT(test::rightEdge(left, EdgeKind::Armhole)->path.start().x(), 0);
+  EXPECT_LT(test::rightEdge(right, EdgeKind::Armhole)->path.start().x(), 0);
+  EXPECT_EQ(left.edges.front().kind, EdgeKind::CastOn);
+  EXPECT_EQ(right.edges.front().kind, EdgeKind::CastOn);
+}
+
+TEST(Bodice, backIsItsOwnMirrorImage) {
+  const Design d;
+  const Piece back = bodicePieces(d, bodiceOf(d)).front();
+  for (EdgeKind kind : {EdgeKind::Side, EdgeKind::Underarm, EdgeKind::Armhole, EdgeKind::Shoulder}) {
+    const Path right = test::rightEdge(back, kind)->path;
+    const Path left = test::leftEdge(back, kind)->path.mirroredX().reversed();
+    EXPECT_LT((right.start() - left.start()).norm(), 1e-12);
+    EXPECT_LT((right.end() - left.end()).norm(), 1e-12);
+    EXPECT_NEAR(right.length(), left.length(), 1e-12);
+  }
+  EXPECT_EQ(back.edges.front().kind, EdgeKind::CastOn);
+  EXPECT_NEAR(back.edges.front().path.length(), back.box().size().x(), 3) << "the whole cast-on edge";
+}
+
+// Over all pieces from seam to seam, with the band that is picked up between the fronts.
+TEST(Bodice, piecesAddUpToTheFinishedBust) {
+  for (Garment garment : {Garment::Pullover, Garment::Jacket}) {
+    Design d;
+    d.choose(Choice::Garment, garment).choose(Choice::BandMade, BandMade::PickedUp);
+    const Sizes s = complete(d);
+    double girth = garment == Garment::Jacket ? s[Field::ButtonBand] : 0;
+    for (const Piece& p : bodicePieces(d, draftBodice(d, s))) {
+      Box box;
+      for (const PieceEdge& e : p.edges)
+        if (e.kind == EdgeKind::Underarm || e.kind == EdgeKind::Opening) box.add(e.path);
+      girth += box.size().x();
+    }
+    EXPECT_NEAR(girth, s.finished(Field::Bust), 1e-9);
+  }
+}
+
+TEST(Bodice, namesEveryPieceAndEdge) {
+  for (int i = 0; i <= int(PieceId::LeftSleeve); ++i)
+    EXPECT_TRUE(builtinPhrases().has("piece." + std::string(pieceKey(PieceId(i))))) << i;
+  for (int i = 0; i <= int(EdgeKind::Crown); ++i)
+    EXPECT_TRUE(builtinPhrases().has("edge." + std::string(edgeKey(EdgeKind(i))))) << i;
+}
+
+// Closed, joined, counter-clockwise, not crossing themselves.
+TEST(Bodice, outlinesAreClosedAndCleanWhateverTheStyle) {
+  const auto seed = test::propertySeed(1301);
+  test::RandomDesigns random(seed);
+  for (int i = 0; i < 1500; ++i) {
+    const Design d = random.plausible();
+    const Bodice b = bodiceOf(d);
+    for (const Piece& p : bodicePieces(d, b)) {
+      SCOPED_TRACE("design " + std::to_string(i) + " " + std::string(pieceKey(p.id)));
+      ASSERT_TRUE(test::allFinite(p));
+      ASSERT_LT(test::widestGap(p), 1e-9);
+      ASSERT_GT(test::signedArea(p), 0);
+      if (std::min(b.back.away(), b.front.away()) > 0.5) {
+        ASSERT_EQ(test::selfCrossings(p), 0);
+      }
+    }
+  }
+}
+
+} // namespace
+} // namespace scye
