@@ -11,20 +11,27 @@ namespace {
 // An estimate in place of a measurement is given no finer than a tape is read.
 constexpr double kEstimateStep = 0.5;
 
+// The reading is of another measure, so the right value can only be estimated.
+bool tellsOfAnother(Slip slip) {
+  return slip == Slip::AtElbow || slip == Slip::ScyeGirth;
+}
+
 Doubt doubtOf(const SlipSearch& search, const std::vector<Assumed>& slips, const Assumed& slip) {
   const Taken& first = search.taken()[slip.at[0]];
   Doubt out{slip.slip, first.field, first.cm, 0, 0, 0, {}};
-  // Its own slip stays in only where the reading tells of another measure.
-  const bool elsewhere = slip.slip == Slip::AtElbow || slip.slip == Slip::ScyeGirth;
   const auto [mean, deviation] =
       Conditional(search.moments(), search.corrected(slips, slip.at[0])).at(first.measure);
   out.deviations = (std::log(first.cm) - mean) / deviation;
   const double reach = std::exp(kNinetyReach * deviation);
   out.low = std::exp(mean) / reach;
   out.high = std::exp(mean) * reach;
-  if (elsewhere) {
-    const double likely = std::exp(Conditional(search.moments(), search.corrected(slips)).at(first.measure).mean);
-    out.changes.push_back({first.field, std::round(likely / kEstimateStep) * kEstimateStep});
+  if (tellsOfAnother(slip.slip)) {
+    const double likely =
+        std::exp(Conditional(search.moments(), search.corrected(slips)).at(first.measure).mean);
+    const FieldInfo& field = info(first.field);
+    out.changes.push_back(
+        {first.field,
+         std::clamp(std::round(likely / kEstimateStep) * kEstimateStep, field.low, field.high)});
   }
   for (std::size_t k = 0; k < slip.corrected.size(); ++k)
     out.changes.push_back({search.taken()[slip.at[k]].field, slip.corrected[k]});
@@ -35,34 +42,47 @@ Param fieldParam(std::string name, Field f) {
   return phraseParam(std::move(name), "field." + std::string(info(f).key));
 }
 
+const char* remedyKey(Slip slip) {
+  if (slip == Slip::AllOtherUnit || slip == Slip::AllHalf) return "doubt.correctSet";
+  return tellsOfAnother(slip) ? "doubt.estimate" : "doubt.correct";
+}
+
 Finding findingOf(const Doubt& doubt, LengthUnit typed) {
   Finding out{Severity::Warning, std::string(doubtCode(doubt.slip, typed)), {doubt.field}, {}, {}};
   out.params = {fieldParam("measure", doubt.field), lengthParam("given", doubt.given),
                 lengthParam("low", doubt.low), lengthParam("high", doubt.high)};
   if (doubt.changes.empty()) return out;
   out.fields.clear();
-  for (const auto& change : doubt.changes) out.fields.push_back(change.field);
+  for (const auto& change : doubt.changes)
+    out.fields.push_back(change.field);
   out.params.push_back(lengthParam("likely", doubt.changes.front().value));
-  Remedy remedy{"doubt.correct", {}, doubt.changes, {}};
-  if (doubt.changes.size() > 1) remedy.key = "doubt.correctSet";
-  remedy.params = {out.params.front(), out.params.back(), numberParam("count", double(doubt.changes.size()))};
-  out.remedies.push_back(std::move(remedy));
+  out.params.push_back(numberParam("count", double(doubt.changes.size())));
+  out.remedies.push_back({remedyKey(doubt.slip), out.params, doubt.changes, {}});
   return out;
 }
 
 } // namespace
 
 std::string_view doubtCode(Slip slip, LengthUnit typed) {
-  const bool inches = typed == LengthUnit::Inch; // the field speaks inches, so the slip is centimetres
+  const bool inches =
+      typed == LengthUnit::Inch; // the field speaks inches, so the slip is centimetres
   switch (slip) {
-  case Slip::Half: return "doubt.half";
-  case Slip::OtherUnit: return inches ? "doubt.centimetres" : "doubt.inches";
-  case Slip::Digits: return "doubt.digits";
-  case Slip::AtElbow: return "doubt.elbow";
-  case Slip::ScyeGirth: return "doubt.scyeGirth";
-  case Slip::AllOtherUnit: return inches ? "doubt.allCentimetres" : "doubt.allInches";
-  case Slip::AllHalf: return "doubt.allHalf";
-  case Slip::Unusual: break;
+  case Slip::Half:
+    return "doubt.half";
+  case Slip::OtherUnit:
+    return inches ? "doubt.centimetres" : "doubt.inches";
+  case Slip::Digits:
+    return "doubt.digits";
+  case Slip::AtElbow:
+    return "doubt.elbow";
+  case Slip::ScyeGirth:
+    return "doubt.scyeGirth";
+  case Slip::AllOtherUnit:
+    return inches ? "doubt.allCentimetres" : "doubt.allInches";
+  case Slip::AllHalf:
+    return "doubt.allHalf";
+  case Slip::Unusual:
+    break;
   }
   return "doubt.unusual";
 }
@@ -71,7 +91,12 @@ std::vector<Doubt> doubted(const Body& given, const Moments& moments, LengthUnit
   const SlipSearch search(given, moments, typed);
   const std::vector<Assumed> slips = search.explain();
   std::vector<Doubt> out;
-  for (const Assumed& slip : slips) out.push_back(doubtOf(search, slips, slip));
+  for (const Assumed& slip : slips) {
+    Doubt doubt = doubtOf(search, slips, slip);
+    // An explanation may bend a sound value to suit the others; that is no reason to question it.
+    const bool wholeSet = slip.at.size() > 1;
+    if (wholeSet || std::abs(doubt.deviations) > kOut) out.push_back(std::move(doubt));
+  }
   return out;
 }
 
@@ -84,8 +109,8 @@ Findings doubts(const Design& design, LengthUnit typed) {
     out.push_back(findingOf(doubt, typed));
     all.changes.insert(all.changes.end(), doubt.changes.begin(), doubt.changes.end());
   }
-  const auto correctable = std::count_if(out.begin(), out.end(),
-                                         [](const Finding& f) { return !f.remedies.empty(); });
+  const auto correctable =
+      std::count_if(out.begin(), out.end(), [](const Finding& f) { return !f.remedies.empty(); });
   if (correctable < 2) return out;
   all.params = {numberParam("count", double(all.changes.size()))};
   for (Finding& finding : out)

@@ -3,42 +3,64 @@
 #include "model/units.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 namespace scye {
 namespace {
 
-constexpr double kOut = 3; // conditional standard deviations
-// A whole set is odd when its distance is passed as seldom as a normal value passes this (1 in 100,000).
+// A set is odd when its distance is passed as seldom as a normal value passes this, 1 in 100,000.
 constexpr double kFar = 4.26;
 
-// Prior odds against each slip, natural logarithm: judgement, not measured. One in 150 for the common
-// ones; swapped digits are rarer, and every value allows several; what nothing explains is rarest.
+// Prior odds against each slip, natural logarithm: judgement, not measured. One in 150 for the
+// common ones; swapped digits are rarer, and every value allows several; the inexplicable is
+// rarest.
 double against(Slip slip) {
   switch (slip) {
   case Slip::Half:
   case Slip::OtherUnit:
   case Slip::AtElbow:
-  case Slip::ScyeGirth: return 5;
+  case Slip::ScyeGirth:
+    return 5;
   case Slip::AllOtherUnit:
-  case Slip::AllHalf: return 6;
-  case Slip::Digits: return 8.5;
-  case Slip::Unusual: break;
+  case Slip::AllHalf:
+    return 6;
+  case Slip::Digits:
+    return 8.5;
+  case Slip::Unusual:
+    break;
   }
   return 9;
 }
 
 constexpr double kLogFlat = -std::numbers::ln2; // density of any value at all, over e^2 of range
-// A tape in an untrained hand repeats to about one part in a hundred (judgement); the survey's measurers
-// did better. Standard deviation of ln(cm).
-constexpr double kTapeError = 0.01;
-// Between two readings of what should be one girth, the second by mistake: not quite the same place.
+
+// Standard deviation of ln(cm) between a tape in an untrained hand and the survey's trained
+// measurers: judgement. More where her measure is not quite the survey's (see survey.h).
+double tapeError(Measure m) {
+  switch (m) {
+  case Measure::CrossShoulder:
+  case Measure::ArmholeDepth:
+  case Measure::BackWaistLength:
+  case Measure::SleeveToUnderarm:
+    return 0.03;
+  default:
+    return 0.01;
+  }
+}
+
+// Between two readings of one girth, the second by mistake: not quite the same place.
 constexpr double kTwiceTaken = 0.03;
 
-bool stands(Field f, double cm) { return !check(f, cm).has_value(); }
+bool stands(Field f, double cm) {
+  return !check(f, cm).has_value();
+}
 
-double rounded(double cm, double step) { return std::round(cm / step) * step; }
+double rounded(double cm, double step) {
+  return std::round(cm / step) * step;
+}
 
 // The value with each pair of neighbouring digits swapped, as it reads in the unit it was typed in.
 std::vector<double> swaps(double cm, LengthUnit typed) {
@@ -50,7 +72,9 @@ std::vector<double> swaps(double cm, LengthUnit typed) {
     if (j >= text.size() || text[i] == '.' || text[i] == text[j] || text[j] == '0') continue;
     std::string other = text;
     std::swap(other[i], other[j]);
-    out.push_back(std::stod(other) * unit);
+    double value = 0;
+    std::from_chars(other.data(), other.data() + other.size(), value);
+    out.push_back(value * unit);
   }
   return out;
 }
@@ -59,7 +83,8 @@ std::vector<double> swaps(double cm, LengthUnit typed) {
 
 SlipSearch::SlipSearch(const Body& given, const Moments& moments, LengthUnit typed)
     : moments_(moments), typed_(typed) {
-  moments_.covariance.diagonal().array() += kTapeError * kTapeError;
+  for (int m = 0; m < kMeasureCount; ++m)
+    moments_.covariance(m, m) += std::pow(tapeError(Measure(m)), 2);
   for (const auto& [field, cm] : given)
     if (const auto m = measureOf(field); m && cm > 0) taken_.push_back({field, *m, cm});
 }
@@ -71,42 +96,47 @@ Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
     double cm;
   };
   std::vector<State> states;
-  for (const Taken& t : taken_) states.push_back({t.measure, t.cm});
+  for (const Taken& t : taken_)
+    states.push_back({t.measure, t.cm});
   for (const Assumed& slip : slips)
     for (std::size_t k = 0; k < slip.at.size(); ++k) {
       State& state = states[slip.at[k]];
-      if (slip.slip == Slip::Unusual) state.measure.reset();
-      else if (slip.slip == Slip::AtElbow) state.measure = Measure::Elbow;
-      else if (slip.slip == Slip::ScyeGirth) state.measure = Measure::ScyeGirth;
-      else state.cm = slip.corrected[k];
+      if (slip.slip == Slip::Unusual)
+        state.measure.reset();
+      else if (slip.slip == Slip::AtElbow)
+        state.measure = Measure::Elbow;
+      else if (slip.slip == Slip::ScyeGirth)
+        state.measure = Measure::ScyeGirth;
+      else
+        state.cm = slip.corrected[k];
     }
   if (without) states[*without].measure.reset();
   Readings out;
-  for (const State& s : states) {
-    if (!s.measure) continue;
-    const bool twice = std::any_of(out.begin(), out.end(),
-                                   [&](const Reading& r) { return r.measure == *s.measure; });
-    if (!twice) out.push_back({*s.measure, std::log(s.cm)});
-  }
+  const auto known = [&](Measure m) {
+    return std::any_of(out.begin(), out.end(), [m](const Reading& r) { return r.measure == m; });
+  };
+  for (std::size_t i = 0; i < states.size(); ++i)
+    if (states[i].measure == taken_[i].measure)
+      out.push_back({taken_[i].measure, std::log(states[i].cm)});
+  // A reading that turns out to be of another measure counts where that has none of its own.
+  for (const State& s : states)
+    if (s.measure && !known(*s.measure)) out.push_back({*s.measure, std::log(s.cm)});
   return out;
 }
 
 double SlipSearch::score(const std::vector<Assumed>& slips) const {
-  const Readings readings = corrected(slips);
-  double sum = Conditional(moments_, readings).logDensity();
+  double sum = Conditional(moments_, corrected(slips)).logDensity();
   for (const Assumed& slip : slips) {
     sum -= against(slip.slip);
     if (slip.slip == Slip::Unusual) sum += kLogFlat;
+    if (slip.slip != Slip::AtElbow) continue;
+    // Where the elbow has a reading of its own, the two must agree.
+    for (const Reading& r : corrected(slips, slip.at[0]))
+      if (r.measure == Measure::Elbow) {
+        const double apart = (std::log(taken_[slip.at[0]].cm) - r.log) / kTwiceTaken;
+        sum -= 0.5 * apart * apart + std::log(kTwiceTaken * std::sqrt(2 * std::numbers::pi));
+      }
   }
-  // Two readings of the elbow, of which one was called the upper arm: they must agree.
-  double elbow = 0;
-  for (const Taken& t : taken_)
-    if (t.measure == Measure::Elbow) elbow = t.cm;
-  for (const Assumed& slip : slips)
-    if (slip.slip == Slip::AtElbow && elbow > 0) {
-      const double apart = std::log(taken_[slip.at[0]].cm / elbow) / kTwiceTaken;
-      sum -= 0.5 * apart * apart + std::log(kTwiceTaken * std::sqrt(2 * std::numbers::pi));
-    }
   return sum;
 }
 
@@ -129,7 +159,8 @@ std::vector<Assumed> SlipSearch::singleSlips() const {
     };
     if (info(field).kind == FieldKind::Girth) offer(Slip::Half, 2 * cm);
     offer(Slip::OtherUnit, rounded(factor * cm, 0.1));
-    for (double swapped : swaps(cm, typed_)) offer(Slip::Digits, swapped);
+    for (double swapped : swaps(cm, typed_))
+      offer(Slip::Digits, swapped);
     if (measure == Measure::UpperArm) out.push_back({Slip::AtElbow, {i}, {}});
     if (measure == Measure::ArmholeDepth) out.push_back({Slip::ScyeGirth, {i}, {}});
     out.push_back({Slip::Unusual, {i}, {}});
@@ -142,7 +173,8 @@ std::vector<Assumed> SlipSearch::setSlips() const {
   const double factor = typed_ == LengthUnit::Inch ? 1 / kCmPerInch : kCmPerInch;
   const auto add = [&](Assumed& slip, std::size_t i, double value) {
     slip.at.push_back(i);
-    slip.corrected.push_back(std::clamp(value, info(taken_[i].field).low, info(taken_[i].field).high));
+    slip.corrected.push_back(
+        std::clamp(value, info(taken_[i].field).low, info(taken_[i].field).high));
   };
   for (std::size_t i = 0; i < taken_.size(); ++i) {
     add(unit, i, rounded(factor * taken_[i].cm, 0.1));
@@ -177,7 +209,8 @@ std::vector<Assumed> SlipSearch::explain() const {
   if (!whole.out && !whole.far) return {};
   const std::vector<Assumed> singles = singleSlips();
   std::vector<Assumed> choices = singles;
-  for (Assumed& slip : setSlips()) choices.push_back(std::move(slip));
+  for (Assumed& slip : setSlips())
+    choices.push_back(std::move(slip));
 
   std::vector<Assumed> best = extended({}, choices);
   // Odd as a whole, but no single measurement stands out: perhaps just an unusual body.

@@ -7,6 +7,8 @@
 
 namespace scye {
 
+inline constexpr double kOut = 3; // conditional standard deviations
+
 // A measurement as given: what the knitter says it is.
 struct Taken {
   Field field;
@@ -17,7 +19,7 @@ struct Taken {
 // A slip on one measurement, or on several for a whole set: what the value really was.
 struct Assumed {
   Slip slip;
-  std::vector<std::size_t> at;  // places in the list of measurements
+  std::vector<std::size_t> at;   // places in the list of measurements
   std::vector<double> corrected; // cm, one for each place; empty when only an estimate can tell
 };
 
@@ -39,7 +41,8 @@ private:
     bool far; // the set as a whole does not belong to the population
   };
   [[nodiscard]] Oddity oddity(const std::vector<Assumed>& slips) const;
-  [[nodiscard]] double score(const std::vector<Assumed>& slips) const; // log density + log prior odds
+  [[nodiscard]] double
+  score(const std::vector<Assumed>& slips) const; // log density + log prior odds
   [[nodiscard]] std::vector<Assumed> extended(const std::vector<Assumed>& base,
                                               const std::vector<Assumed>& choices) const;
   [[nodiscard]] std::vector<Assumed> singleSlips() const;

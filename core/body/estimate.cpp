@@ -31,7 +31,8 @@ Conditional::Conditional(const Moments& moments, Readings readings)
   for (int i = 0; i < n; ++i) {
     const int a = int(readings_[i].measure);
     excess_[i] = readings_[i].log - moments.mean[a];
-    for (int j = 0; j < n; ++j) covariance(i, j) = moments.covariance(a, int(readings_[j].measure));
+    for (int j = 0; j < n; ++j)
+      covariance(i, j) = moments.covariance(a, int(readings_[j].measure));
   }
   factor_.compute(covariance);
   solved_ = factor_.solve(excess_);
@@ -44,9 +45,10 @@ Conditional::Vector Conditional::covarianceWith(Measure m) const {
   return out;
 }
 
-// The variance of a new subject about a regression fitted to N others, over the residual variance in
-// their covariance (divisor N - 1): freedom lost to the regressors, and the fit's own error, which grows
-// with the regressors' distance from the mean. Textbook prediction interval of multiple regression.
+// The variance of a new subject about a regression fitted to N others, over the residual variance
+// in their covariance (divisor N - 1): freedom lost to the regressors, and the fit's own error,
+// which grows with the regressors' distance from the mean. Textbook prediction interval of multiple
+// regression.
 double Conditional::widening(int known, double distance) const {
   const double free = moments_.subjects - 1;
   return free / (free - known) * (1 + 1.0 / moments_.subjects + distance / free);
@@ -62,8 +64,8 @@ Conditional::Log Conditional::at(Measure m) const {
   return {moments_.mean[int(m)] + shared.dot(solved_), std::sqrt(std::max(0.0, wide))};
 }
 
-// With P the inverse covariance, the reading i differs from its conditional mean by (P e)_i / P_ii, its
-// conditional variance is 1 / P_ii, and the others' squared distance is less by their quotient.
+// With P the inverse covariance, the reading i differs from its conditional mean by (P e)_i / P_ii,
+// its conditional variance is 1 / P_ii, and the others' squared distance is less by their quotient.
 std::vector<double> Conditional::deviations() const {
   const int n = int(readings_.size());
   const Matrix inverse = factor_.solve(Matrix::Identity(n, n));

@@ -7,28 +7,23 @@
 namespace scye {
 namespace {
 
-struct MeasureInfo {
-  std::optional<Field> field;
-  std::string_view name;
+constexpr std::array<std::optional<Field>, kMeasureCount> kFields{
+    Field::Bust,
+    Field::Waist,
+    Field::Hip,
+    Field::CrossShoulder,
+    Field::CrossBack,
+    Field::ArmholeDepth,
+    Field::UpperArm,
+    Field::Elbow,
+    Field::Wrist,
+    Field::BackWaistLength,
+    Field::SleeveToUnderarm,
+    Field::SleeveToShoulder,
+    Field::ShoulderLength,
+    Field::NeckBase,
+    std::nullopt, // the scye girth
 };
-
-constexpr std::array<MeasureInfo, kMeasureCount> kMeasures{{
-    {Field::Bust, "bust"},
-    {Field::Waist, "waist"},
-    {Field::Hip, "hip"},
-    {Field::CrossShoulder, "cross-shoulder"},
-    {Field::CrossBack, "cross-back"},
-    {Field::ArmholeDepth, "armhole depth"},
-    {Field::UpperArm, "upper arm"},
-    {Field::Elbow, "elbow"},
-    {Field::Wrist, "wrist"},
-    {Field::BackWaistLength, "back waist length"},
-    {Field::SleeveToUnderarm, "sleeve to underarm"},
-    {Field::SleeveToShoulder, "sleeve to shoulder"},
-    {Field::ShoulderLength, "shoulder length"},
-    {Field::NeckBase, "neck base"},
-    {std::nullopt, "scye girth"},
-}};
 
 std::vector<std::string_view> cells(std::string_view line) {
   std::vector<std::string_view> out;
@@ -101,19 +96,20 @@ Subject subjectOf(Row& row) {
 
 std::optional<Measure> measureOf(Field f) {
   for (int m = 0; m < kMeasureCount; ++m)
-    if (kMeasures[m].field == f) return Measure(m);
+    if (kFields[m] == f) return Measure(m);
   return std::nullopt;
 }
 
-std::optional<Field> fieldOf(Measure m) { return kMeasures[std::size_t(m)].field; }
-
-std::string_view nameOf(Measure m) { return kMeasures[std::size_t(m)].name; }
+std::optional<Field> fieldOf(Measure m) {
+  return kFields[std::size_t(m)];
+}
 
 std::optional<std::vector<Subject>> readSurvey(std::string_view csv) {
   const std::vector<std::string_view> all = lines(csv);
   if (all.empty()) return std::nullopt;
   std::map<std::string_view, std::size_t> columns;
-  for (std::string_view name : cells(all.front())) columns.emplace(name, columns.size());
+  for (std::string_view name : cells(all.front()))
+    columns.emplace(name, columns.size());
   std::vector<Subject> subjects;
   for (std::size_t i = 1; i < all.size(); ++i) {
     Row row(columns, all[i]);
@@ -127,7 +123,8 @@ Moments momentsOf(const std::vector<Subject>& subjects) {
   const int n = int(subjects.size());
   Eigen::Matrix<double, Eigen::Dynamic, kMeasureCount> logs(n, kMeasureCount);
   for (int i = 0; i < n; ++i)
-    for (int m = 0; m < kMeasureCount; ++m) logs(i, m) = std::log(subjects[i][m]);
+    for (int m = 0; m < kMeasureCount; ++m)
+      logs(i, m) = std::log(subjects[i][m]);
   Moments out;
   out.mean = logs.colwise().mean().transpose();
   logs.rowwise() -= out.mean.transpose();

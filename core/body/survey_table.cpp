@@ -9,7 +9,8 @@ Moments unfolded(const SurveyTable& table) {
   const double* entry = table.lower;
   for (int i = 0; i < kMeasureCount; ++i) {
     out.mean[i] = table.mean[i];
-    for (int j = 0; j <= i; ++j) out.covariance(i, j) = out.covariance(j, i) = *entry++;
+    for (int j = 0; j <= i; ++j)
+      out.covariance(i, j) = out.covariance(j, i) = *entry++;
   }
   return out;
 }
@@ -19,10 +20,13 @@ Moments unfolded(const SurveyTable& table) {
 const Moments* surveyMoments(Figure figure) {
   static const Moments women = unfolded(kSurveyWomen), men = unfolded(kSurveyMen);
   switch (figure) {
-  case Figure::Woman: return &women;
-  case Figure::Man: return &men;
+  case Figure::Woman:
+    return &women;
+  case Figure::Man:
+    return &men;
   case Figure::Child:
-  case Figure::Baby: break;
+  case Figure::Baby:
+    break;
   }
   return nullptr;
 }

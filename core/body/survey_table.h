@@ -1,4 +1,5 @@
-// The form in which survey_moments_data.cpp, written by the program survey_moments, holds the moments.
+// The form in which survey_moments_data.cpp, written by the program survey_moments, holds the
+// moments.
 #pragma once
 
 #include "body/survey.h"
@@ -7,7 +8,7 @@ namespace scye {
 
 struct SurveyTable {
   int subjects;
-  double mean[kMeasureCount];                             // of ln(cm), in the order of Measure
+  double mean[kMeasureCount];                            // of ln(cm), in the order of Measure
   double lower[kMeasureCount * (kMeasureCount + 1) / 2]; // covariance, lower triangle by rows
 };
 

@@ -1,0 +1,200 @@
+// Estimates tried on subjects of the 1988 survey who were left out of the fit, and against an
+// independent regression (GSL). Source of the data: body/survey.h.
+#include "body/estimate.h"
+#include "body_survey.h"
+
+#include <gsl/gsl_cdf.h>
+#include <gsl/gsl_multifit.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <iostream>
+#include <random>
+
+namespace scye::trial {
+
+class BodyEstimateTrial : public ::testing::TestWithParam<Figure> {
+protected:
+  // How many of the left-out values lie in the 90 % range, by field, when these fields are given.
+  static std::map<Field, double> coverage(Figure figure, const std::vector<Field>& given) {
+    std::map<Field, double> inside;
+    double subjects = 0;
+    for (const Fold& fold : folds(figure))
+      for (const Subject& subject : fold.leftOut) {
+        ++subjects;
+        for (const auto& [field, e] : estimates(bodyOf(subject, given), fold.fitted)) {
+          const double value = measured(subject, field);
+          inside[field] += e.low <= value && value <= e.high;
+        }
+      }
+    for (auto& [field, n] : inside)
+      n /= subjects;
+    return inside;
+  }
+};
+
+// The project's own bar: 86 to 94 in 100, whichever are given.
+TEST_P(BodyEstimateTrial, NinetyPercentRangesHoldOnSubjectsLeftOutWhicheverAreGiven) {
+  constexpr unsigned kSeed = 19880714;
+  std::mt19937 random(kSeed);
+  const std::vector<Field> fields = surveyFields();
+  std::vector<std::vector<Field>> subsets{
+      {},
+      {Field::Bust, Field::CrossShoulder, Field::ArmholeDepth, Field::UpperArm},
+      {Field::Bust, Field::Waist, Field::Hip},
+      {Field::Bust, Field::BackWaistLength, Field::SleeveToUnderarm},
+      {Field::CrossShoulder, Field::CrossBack, Field::ShoulderLength},
+      {Field::UpperArm, Field::Elbow, Field::Wrist},
+  };
+  for (Field left : fields) {
+    subsets.push_back({left});
+    std::vector<Field> others;
+    for (Field f : fields)
+      if (f != left) others.push_back(f);
+    subsets.push_back(others);
+  }
+  for (int i = 0; i < 60; ++i) {
+    std::vector<Field> some;
+    for (Field f : fields)
+      if (random() % 2 == 0) some.push_back(f);
+    subsets.push_back(some);
+  }
+  double least = 1, most = 0;
+  for (const auto& subset : subsets) {
+    std::string names;
+    for (Field f : subset)
+      names += " " + std::string(info(f).key);
+    for (const auto& [field, share] : coverage(GetParam(), subset)) {
+      EXPECT_GE(share, 0.86) << info(field).key << " given" << names << "; seed " << kSeed;
+      EXPECT_LE(share, 0.94) << info(field).key << " given" << names << "; seed " << kSeed;
+      least = std::min(least, share), most = std::max(most, share);
+    }
+  }
+  std::cout << "  " << subsets.size() << " subsets, seed " << kSeed << ": 90 % ranges hold "
+            << 100 * least << " to " << 100 * most << " %\n";
+}
+
+// The conditional normal is the regression on what is given, with its prediction interval: GSL's
+// multifit on the same subjects must say the same.
+TEST_P(BodyEstimateTrial, EstimatesAreThoseOfARegressionOnTheGivenMeasures) {
+  const std::vector<Field> given{Field::Bust, Field::CrossShoulder, Field::ArmholeDepth,
+                                 Field::Wrist};
+  const std::vector<Subject> subjects = folds(GetParam())[0].leftOut;
+  const Moments moments = momentsOf(subjects);
+  const std::size_t n = subjects.size(), p = given.size() + 1;
+  gsl_matrix* x = gsl_matrix_alloc(n, p);
+  gsl_vector* y = gsl_vector_alloc(n);
+  gsl_vector* c = gsl_vector_alloc(p);
+  gsl_matrix* covariance = gsl_matrix_alloc(p, p);
+  gsl_multifit_linear_workspace* work = gsl_multifit_linear_alloc(n, p);
+  const auto fillRow = [&](gsl_vector* row, const Subject& s) {
+    gsl_vector_set(row, 0, 1);
+    for (std::size_t j = 1; j < p; ++j)
+      gsl_vector_set(row, j, std::log(measured(s, given[j - 1])));
+  };
+  for (std::size_t i = 0; i < n; ++i) {
+    gsl_vector_view row = gsl_matrix_row(x, i);
+    fillRow(&row.vector, subjects[i]);
+  }
+  gsl_vector* at = gsl_vector_alloc(p);
+  for (Field target : {Field::Waist, Field::UpperArm, Field::SleeveToShoulder, Field::NeckBase}) {
+    for (std::size_t i = 0; i < n; ++i)
+      gsl_vector_set(y, i, std::log(measured(subjects[i], target)));
+    double squares = 0;
+    gsl_multifit_linear(x, y, c, covariance, &squares, work);
+    for (std::size_t i : {std::size_t(0), n / 3, n - 1}) {
+      fillRow(at, subjects[i]);
+      double mean = 0, meanError = 0;
+      gsl_multifit_linear_est(at, c, covariance, &mean, &meanError);
+      const double deviation = std::hypot(std::sqrt(squares / double(n - p)), meanError);
+      const Estimate e = estimates(bodyOf(subjects[i], given), moments).at(target);
+      EXPECT_NEAR(e.value, std::exp(mean), 1e-7);
+      EXPECT_NEAR(e.deviation, e.value * deviation, 1e-7);
+      EXPECT_NEAR(e.high, std::exp(mean + 1.6448536269514722 * deviation), 1e-7);
+    }
+  }
+  gsl_vector_free(at);
+  gsl_multifit_linear_free(work);
+  gsl_matrix_free(covariance);
+  gsl_vector_free(c);
+  gsl_vector_free(y);
+  gsl_matrix_free(x);
+}
+
+INSTANTIATE_TEST_SUITE_P(Survey, BodyEstimateTrial, ::testing::Values(Figure::Woman, Figure::Man),
+                         [](const auto& figure) {
+                           return figure.param == Figure::Woman ? "women" : "men";
+                         });
+
+TEST(BodyEstimate, ChiSquaredPointsAreGslsWithinTheErrorStated) {
+  for (int n = 1; n <= kMeasureCount; ++n)
+    for (double z : {2.78, 3.5, 4.26}) {
+      const double exact = gsl_cdf_chisq_Qinv(gsl_cdf_ugaussian_Q(z), n);
+      const double tooHigh = n == 1 ? 0.12 : n == 2 ? 0.08 : n <= 5 ? 0.06 : 0.03;
+      EXPECT_GE(chiSquaredAt(n, z), 0.999 * exact) << n << " " << z;
+      EXPECT_LE(chiSquaredAt(n, z), (1 + tooHigh) * exact) << n << " " << z;
+    }
+}
+
+struct PublishedMean {
+  Figure figure;
+  Measure measure;
+  double mean, deviation; // mm, of all 2,208 women and 1,774 men
+};
+
+// Gordon et al. 1989 (Natick TR-89/044), figures of the whole survey; our files hold every second
+// subject.
+TEST(BodySurvey, TheHalfWeKeepAgreesWithThePublishedFiguresOfTheWhole) {
+  const double drop =
+      10 * (kSurveyBackNeckDrop - kSurveyShoulderDrop); // scye depth to armhole depth
+  const PublishedMean published[] = {
+      {Figure::Woman, Measure::Bust, 907.1, 63.5},
+      {Figure::Woman, Measure::ScyeGirth, 371.3, 23.1},
+      {Figure::Woman, Measure::ArmholeDepth, 185.7 + drop, 14.4},
+      {Figure::Woman, Measure::UpperArm, 291.6, 24.4},
+      {Figure::Woman, Measure::CrossShoulder, 362.6, 17.4},
+      {Figure::Woman, Measure::ShoulderLength, 144.7, 10.8},
+      {Figure::Man, Measure::Bust, 991.4, 69.1},
+      {Figure::Man, Measure::ScyeGirth, 445.5, 27.1},
+      {Figure::Man, Measure::ArmholeDepth, 212.7 + drop, 15.5},
+      {Figure::Man, Measure::UpperArm, 335.0, 27.1},
+      {Figure::Man, Measure::CrossShoulder, 397.0, 18.0},
+      {Figure::Man, Measure::ShoulderLength, 150.5, 11.0},
+  };
+  for (const PublishedMean& p : published) {
+    const auto subjects = surveySubjects(p.figure);
+    ASSERT_GT(subjects.size(), 800u);
+    double sum = 0, squares = 0;
+    for (const Subject& s : subjects)
+      sum += 10 * s[std::size_t(p.measure)];
+    const double mean = sum / double(subjects.size());
+    for (const Subject& s : subjects)
+      squares += std::pow(10 * s[std::size_t(p.measure)] - mean, 2);
+    const double deviation = std::sqrt(squares / double(subjects.size() - 1));
+    // Half of a finite population misses its mean by deviation / sqrt(2 n); 3.5 of those.
+    EXPECT_NEAR(mean, p.mean, 3.5 * p.deviation / std::sqrt(2.0 * double(subjects.size())))
+        << "measure " << int(p.measure);
+    EXPECT_NEAR(deviation, p.deviation, 0.06 * p.deviation) << "measure " << int(p.measure);
+  }
+}
+
+// Same source: regressions of the scye girth (mm) on bust and on arm girth, over the whole survey.
+TEST(BodySurvey, ScyeGirthFromBustAndFromArmIsAsPublished) {
+  struct Line {
+    Figure figure;
+    Field from;
+    double at0, slope, typical;
+  };
+  for (const Line& line : {Line{Figure::Woman, Field::Bust, 118.6, 0.279, 907},
+                           Line{Figure::Man, Field::Bust, 129.0, 0.319, 991},
+                           Line{Figure::Woman, Field::UpperArm, 144.4, 0.778, 292},
+                           Line{Figure::Man, Field::UpperArm, 164.3, 0.839, 335}})
+    for (double factor : {0.93, 1.0, 1.07}) {
+      const double x = factor * line.typical;
+      const Conditional given(*surveyMoments(line.figure), readingsOf({{line.from, x / 10}}));
+      EXPECT_NEAR(10 * std::exp(given.at(Measure::ScyeGirth).mean), line.at0 + line.slope * x, 3)
+          << info(line.from).key << " " << x;
+    }
+}
+
+} // namespace scye::trial
