@@ -85,7 +85,7 @@ ArmholeShaping shapeArmhole(const ArmholeRequest& request) {
     out.status = ShapingStatus::Fitted;
   if (request.grown > Stitches(0)) slopeOut(request, narrowest, out);
   const KnittedEdge right = knittedEdge(out.schedule, EdgeSide::Right, 0);
-  out.deviation = edgeDeviation(right, 0, request.curve, request.size);
+  out.deviation = edgeDeviation(right, 0, request.rows, request.curve, request.size);
   out.right = edgeLength(right, request.size);
   out.left = edgeLength(out.schedule, EdgeSide::Left, request.size);
   if (out.status == ShapingStatus::Fitted && out.deviation > ShapingPrices::kNearEnough + 1e-9)

@@ -164,7 +164,7 @@ CapShaping measured(const CapRequest& request, const Candidate& from, const CapF
   }
   cap.mismatch = cap.right + cap.left - wanted;
   const KnittedEdge edge = knittedEdge(cap.schedule, EdgeSide::Right, 0, request.selvedge);
-  cap.deviation = edgeDeviation(edge, 0, from.curve(), request.size);
+  cap.deviation = edgeDeviation(edge, 0, cap.schedule.rows, from.curve(), request.size);
   cap.status = judged(cap, lineLimit(request));
   return cap;
 }

@@ -44,9 +44,9 @@ KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, int
   return edge;
 }
 
-double edgeDeviation(const KnittedEdge& edge, int firstRow, const Path& reference,
+double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows, const Path& reference,
                      const StitchSize& size) {
-  const int steps = (edge.end - firstRow + 1) / 2;
+  const int steps = (rows.value() + 1) / 2;
   const std::vector<StepBand> bands = stepBands(reference, size, steps);
   double worst = 0;
   int taken = 0;

@@ -46,12 +46,13 @@ struct KnittedEdge {
                                          int end, double flatTop = 0);
 
 // How far the edge leaves a reference curve, in stitches: over the steps of two rows that start with
-// the right-side row `firstRow` (the row of the right edge's underarm bind-off), the edge as it stands
-// at the step's second row is compared with the interval of x that the curve covers between the
-// step's bottom and its top; the largest distance outside. `reference` starts where the edge stands
-// after the underarm bind-off, at height 0 = row `firstRow`, and never falls; above its end the curve is
-// taken to go straight up.
-[[nodiscard]] double edgeDeviation(const KnittedEdge& edge, int firstRow, const Path& reference,
-                                   const StitchSize& size);
+// the right-side row `firstRow` (the row of the right edge's underarm bind-off) and fill `rows` rows, the
+// edge as it stands in the step's second row is compared with the interval of x that the curve covers
+// between the step's bottom and its top; the largest distance outside. `reference` starts where the
+// edge stands after the underarm bind-off, at the height of `firstRow`, with x toward the centre falling
+// on both edges (a left edge is compared with its mirror image), and never falls; above its end the
+// curve is taken to go straight up.
+[[nodiscard]] double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows,
+                                   const Path& reference, const StitchSize& size);
 
 } // namespace scye

@@ -1,4 +1,4 @@
-#include "shaping_survey.h"
+#include "reference/shaping_survey.h"
 
 #include <algorithm>
 #include <fstream>
