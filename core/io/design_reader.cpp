@@ -22,13 +22,6 @@ std::string quoted(std::string words) {
   return words;
 }
 
-std::string optionList(Choice choice) {
-  std::string list;
-  for (std::string_view option : info(choice).options)
-    list += (list.empty() ? "" : ", ") + std::string(option);
-  return list;
-}
-
 } // namespace
 
 DesignReader::DesignReader(std::string_view text, const Phrases& phrases)
@@ -117,8 +110,7 @@ bool DesignReader::string(string_t& text) {
     if (const auto option = optionByKey(*choice, text))
       design_.choose(*choice, *option);
     else
-      refuse("file.noOption", {textParam("key", quoted(key_)), textParam("option", quoted(text)),
-                               textParam("options", optionList(*choice))});
+      refuse("file.refused", {textParam("reason", noOptionText(*choice, quoted(text), phrases_))});
     return true;
   } else if (at(Place::Measurement) && key_ == "source") {
     const auto source = std::find(kSourceKeys.begin(), kSourceKeys.end(), text);

@@ -19,6 +19,15 @@ fs::path besideName(const fs::path& path) {
   return path.parent_path() / ("." + path.stem().string() + "-" + token + path.extension().string());
 }
 
+std::optional<std::string> write(const fs::path& path, std::string_view text) {
+  errno = 0;
+  std::ofstream out(path, std::ios::binary);
+  out.write(text.data(), std::streamsize(text.size()));
+  out.close();
+  if (!out) return lastProblem();
+  return std::nullopt;
+}
+
 } // namespace
 
 FileText readWhole(const fs::path& path) {
@@ -38,37 +47,24 @@ FileText readWhole(const fs::path& path) {
   return {std::move(text), {}};
 }
 
-std::optional<std::string> replaceWhole(const fs::path& path, const FillFile& fill) {
+std::optional<std::string> writeWhole(const fs::path& path, std::string_view text) {
   std::error_code error;
   // A link stays a link, and a terminal or a pipe is written to as it is.
-  const fs::path target = fs::weakly_canonical(path, error);
-  const fs::path& real = error ? path : target;
-  const fs::file_status status = fs::status(real, error);
+  const fs::path followed = fs::weakly_canonical(path, error);
+  const fs::path& target = error ? path : followed;
+  const fs::file_status status = fs::status(target, error);
   if (fs::is_directory(status)) return std::generic_category().message(EISDIR);
-  if (fs::exists(status) && !fs::is_regular_file(status)) return fill(real);
+  if (fs::exists(status) && !fs::is_regular_file(status)) return write(target, text);
 
-  const fs::path beside = besideName(real);
-  if (auto problem = fill(beside)) {
-    fs::remove(beside, error);
-    return problem;
+  const fs::path beside = besideName(target);
+  auto problem = write(beside, text);
+  if (!problem) {
+    if (fs::exists(status)) fs::permissions(beside, status.permissions(), error);
+    fs::rename(beside, target, error);
+    if (error) problem = error.message();
   }
-  if (fs::exists(status)) fs::permissions(beside, status.permissions(), error);
-  fs::rename(beside, real, error);
-  if (!error) return std::nullopt;
-  const std::string problem = error.message();
-  fs::remove(beside, error);
+  if (problem) fs::remove(beside, error);
   return problem;
-}
-
-std::optional<std::string> writeWhole(const fs::path& path, std::string_view text) {
-  return replaceWhole(path, [text](const fs::path& file) -> std::optional<std::string> {
-    errno = 0;
-    std::ofstream out(file, std::ios::binary);
-    out.write(text.data(), std::streamsize(text.size()));
-    out.close();
-    if (!out) return lastProblem();
-    return std::nullopt;
-  });
 }
 
 } // namespace scye

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <filesystem>
-#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,11 +16,8 @@ struct FileText {
 // At most 64 MiB: whatever is larger is none of our files.
 [[nodiscard]] FileText readWhole(const std::filesystem::path& path);
 
-// The file stands there complete, or as it was before: `write` fills another file beside it, with the
-// same extension, which then takes its place. It returns its problem, or nothing; so does writeWhole.
-using FillFile = std::function<std::optional<std::string>(const std::filesystem::path& path)>;
-[[nodiscard]] std::optional<std::string> replaceWhole(const std::filesystem::path& path,
-                                                      const FillFile& fill);
+// The file stands there complete, or as it was before: the text goes to another file beside it, which
+// then takes its place. Returns the problem, or nothing.
 [[nodiscard]] std::optional<std::string> writeWhole(const std::filesystem::path& path,
                                                     std::string_view text);
 

@@ -21,4 +21,13 @@ std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, Le
                      unit);
 }
 
+std::string noOptionText(Choice choice, std::string option, const Phrases& phrases) {
+  std::string options;
+  for (std::string_view o : info(choice).options)
+    options += (options.empty() ? "" : ", ") + std::string(o);
+  return phrases.say("refusal.noOption", {textParam("key", std::string(info(choice).key)),
+                                          textParam("option", std::move(option)),
+                                          textParam("options", std::move(options))});
+}
+
 } // namespace scye

@@ -1,8 +1,9 @@
 #include "io/files.h"
 
+#include <csignal>
 #include <filesystem>
-#include <fstream>
 #include <gtest/gtest.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
 namespace scye {
@@ -40,17 +41,18 @@ TEST_F(Files, MissingFilesAndFoldersAreToldPlainly) {
   EXPECT_EQ(writeWhole(folder_ / "none" / "a", "a"), "No such file or directory");
 }
 
-TEST_F(Files, AFailedWriterLeavesTheFileAsItWas) {
+TEST_F(Files, AFailedWriteLeavesTheFileAsItWas) {
   ASSERT_EQ(writeWhole(folder_ / "a.svg", "before"), std::nullopt);
-  fs::path filled;
-  const auto problem = replaceWhole(folder_ / "a.svg", [&](const fs::path& path) {
-    filled = path;
-    std::ofstream(path) << "half of";
-    return std::optional<std::string>("No space left on device");
-  });
-  EXPECT_EQ(problem, "No space left on device");
-  EXPECT_EQ(filled.extension(), ".svg");
-  EXPECT_NE(filled, folder_ / "a.svg");
+  rlimit before{};
+  getrlimit(RLIMIT_FSIZE, &before);
+  const auto action = std::signal(SIGXFSZ, SIG_IGN);
+  rlimit small = before;
+  small.rlim_cur = 100'000;
+  setrlimit(RLIMIT_FSIZE, &small); // as good as a full disk
+  const auto problem = writeWhole(folder_ / "a.svg", std::string(200'000, 'a'));
+  setrlimit(RLIMIT_FSIZE, &before);
+  std::signal(SIGXFSZ, action);
+  EXPECT_EQ(problem, "File too large");
   EXPECT_EQ(readWhole(folder_ / "a.svg").text, "before");
   EXPECT_EQ(entries(), 1);
 }

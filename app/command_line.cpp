@@ -1,0 +1,91 @@
+#include "command_line.h"
+
+#include "draft_command.h"
+#include "model/design.h"
+#include "model/phrases.h"
+
+#include <cstdio>
+#include <string_view>
+#include <vector>
+
+namespace scye {
+namespace {
+
+constexpr std::string_view kHelp = R"(Scyewright: set-in sleeves that fit, from measurements and a swatch.
+
+  scyewright [FILE.scye]             opens the workbench, with a design if one is named
+  scyewright draft FILE.scye ...     drafts a design without a window and says what it finds
+      --with NAME=VALUE              first changes a value: bust=94, bust=37in, ease.bust=8,
+                                     bust=47@garment, garment=jacket; may be repeated
+      --schematic OUT.svg|.png|.pdf  writes the pieces, to scale with their dimensions
+      --paper true|a4|letter         for .pdf and .png: true size (the start) or a sheet
+      --dpi N                        for .png: dots per inch, 100 to start with
+      --unit cm|in                   for what is drawn and told; files are in cm
+      --report OUT.json              writes every figure, outline and finding
+  scyewright names                   lists the NAMEs, what they mean and what they may be
+  scyewright --help, --version
+
+Exit codes: 0 drafted; 1 drafted, but something must be solved first; 2 the arguments make no
+sense; 3 a file could not be read or written.
+)";
+
+std::string rangeText(const FieldInfo& f) {
+  const bool length = f.kind == FieldKind::Girth || f.kind == FieldKind::Length;
+  return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : "");
+}
+
+int listNames() {
+  const Phrases& phrases = builtinPhrases();
+  const auto line = [&](std::string_view key, std::string_view kind, const std::string& may) {
+    const std::string name = phrases.say(std::string(kind) + "." + std::string(key));
+    std::printf("%-22.*s%-44s%s\n", int(key.size()), key.data(), name.c_str(), may.c_str());
+  };
+  for (int i = 0; i < kChoiceCount; ++i) {
+    std::string options;
+    for (std::string_view option : info(Choice(i)).options)
+      options += (options.empty() ? "" : ", ") + std::string(option);
+    line(info(Choice(i)).key, "choice", options);
+  }
+  for (int i = 0; i < kFieldCount; ++i) line(info(Field(i)).key, "field", rangeText(info(Field(i))));
+  return kDrafted;
+}
+
+int usage(std::string_view phrase, const Params& params) {
+  const Phrases& phrases = builtinPhrases();
+  return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
+}
+
+} // namespace
+
+std::optional<int> runCommandLine(int argc, char** argv) {
+  const std::vector<std::string> arguments(argv + 1, argv + argc);
+  if (arguments.empty()) return std::nullopt;
+  const std::string& first = arguments.front();
+  if (first == "draft") {
+    const auto rest = std::span(arguments).subspan(1);
+    if (rest.empty() || (rest.front() != "--help" && rest.front() != "-h")) return runDraft(rest);
+  } else if (first == "names") {
+    return listNames();
+  } else if (first == "--version") {
+    std::printf("scyewright %s\n", SCYEWRIGHT_VERSION);
+    return kDrafted;
+  } else if (first != "--help" && first != "-h") {
+    return std::nullopt;
+  }
+  std::fwrite(kHelp.data(), 1, kHelp.size(), stdout);
+  return kDrafted;
+}
+
+WindowArguments windowArguments(int argc, char** argv) {
+  WindowArguments out;
+  for (int i = 1; i < argc; ++i) {
+    const std::string argument = argv[i];
+    if (argument.starts_with("-"))
+      return {{}, usage("cli.unknownOption", {textParam("option", argument)})};
+    if (!out.file.empty()) return {{}, usage("cli.extraFile", {textParam("file", argument)})};
+    out.file = argument;
+  }
+  return out;
+}
+
+} // namespace scye

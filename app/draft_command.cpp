@@ -1,0 +1,269 @@
+#include "draft_command.h"
+
+#include "command_line.h"
+#include "export/export.h"
+#include "io/design_file.h"
+#include "io/files.h"
+#include "io/report.h"
+#include "io/setting.h"
+#include "schematic/schematic.h"
+#include "seam/remedies.h"
+
+#include <QFile>
+#include <QGuiApplication>
+
+#include <algorithm>
+#include <charconv>
+#include <cstdio>
+#include <filesystem>
+#include <set>
+#include <system_error>
+#include <vector>
+
+namespace scye {
+namespace {
+
+const Phrases& phrases() { return builtinPhrases(); }
+
+struct Job;
+struct OutputKind {
+  std::string_view option;
+  std::vector<std::string_view> endings;
+  bool draws; // needs fonts, and for these a QGuiApplication
+  // Writes the file whole; returns what went wrong, as a sentence.
+  std::optional<std::string> (*write)(const Job& job, const std::string& path);
+};
+
+struct Output {
+  const OutputKind* kind;
+  std::string path;
+};
+
+struct Job {
+  std::string file;
+  std::vector<std::string> settings;
+  std::vector<Output> outputs;
+  ExportOptions page;
+  LengthUnit unit = LengthUnit::Centimetre;
+  GarmentDraft draft;
+};
+
+std::optional<std::string> writeSchematic(const Job& job, const std::string& path) {
+  const auto picture = [&job](double textHeight) {
+    SchematicOptions options;
+    options.unit = job.unit;
+    options.textHeight = textHeight;
+    return pieceSchematic(job.draft, phrases(), options);
+  };
+  const auto problem = exportPicture(picture, QFile::decodeName(path.c_str()), job.page);
+  return problem ? std::optional(problem->toStdString()) : std::nullopt;
+}
+
+std::optional<std::string> writeReport(const Job& job, const std::string& path) {
+  const auto problem = writeWhole(path, reportToJson(job.draft, phrases()));
+  if (!problem) return std::nullopt;
+  return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
+}
+
+// Everything that can be asked for beside the findings: another kind of file is another line.
+const std::vector<OutputKind>& outputKinds() {
+  static const std::vector<OutputKind> all{
+      {"--schematic", {".svg", ".png", ".pdf"}, true, &writeSchematic},
+      {"--report", {".json"}, false, &writeReport},
+  };
+  return all;
+}
+
+int usage(std::string_view phrase, const Params& params) {
+  return failed(kUsage, phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
+}
+
+bool endsIn(std::string path, std::string_view ending) {
+  std::transform(path.begin(), path.end(), path.begin(),
+                 [](unsigned char c) { return char(c >= 'A' && c <= 'Z' ? c + 32 : c); });
+  return path.size() > ending.size() && path.ends_with(ending);
+}
+
+std::string joined(std::span<const std::string_view> words) {
+  std::string list;
+  for (std::string_view word : words) list += (list.empty() ? "" : ", ") + std::string(word);
+  return list;
+}
+
+// Reads the arguments; each function returns an exit code where they make no sense.
+class Reader {
+public:
+  explicit Reader(Job& job) : job_(job) {}
+
+  std::optional<int> read(std::span<const std::string> arguments) {
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+      const std::string& argument = arguments[i];
+      if (!argument.starts_with("-")) {
+        if (!job_.file.empty()) return usage("cli.extraFile", {textParam("file", argument)});
+        job_.file = argument;
+        continue;
+      }
+      if (!known(argument)) return usage("cli.unknownOption", {textParam("option", argument)});
+      if (i + 1 == arguments.size())
+        return usage("cli.missingValue", {textParam("option", argument)});
+      if (auto code = option(argument, arguments[++i])) return code;
+    }
+    if (job_.file.empty()) return usage("cli.missingFile", {});
+    return distinctPaths();
+  }
+
+private:
+  static constexpr std::string_view kPapers[] = {"true", "a4", "letter"}; // in the order of Paper
+  static constexpr std::string_view kUnits[] = {"cm", "in"};              // in that of LengthUnit
+
+  static const OutputKind* outputKind(std::string_view option) {
+    const auto& all = outputKinds();
+    const auto at = std::find_if(all.begin(), all.end(),
+                                 [&](const OutputKind& kind) { return kind.option == option; });
+    return at == all.end() ? nullptr : &*at;
+  }
+
+  static bool known(std::string_view option) {
+    return option == "--with" || option == "--paper" || option == "--unit" || option == "--dpi" ||
+           outputKind(option) != nullptr;
+  }
+
+  std::optional<int> option(const std::string& name, const std::string& value) {
+    if (name == "--with") return job_.settings.push_back(value), std::nullopt;
+    if (name == "--paper") return pick(name, value, kPapers, job_.page.paper);
+    if (name == "--unit") return pick(name, value, kUnits, job_.unit);
+    if (name == "--dpi") return dpi(name, value);
+    const OutputKind& kind = *outputKind(name);
+    if (std::none_of(kind.endings.begin(), kind.endings.end(),
+                     [&](std::string_view ending) { return endsIn(value, ending); }))
+      return usage("cli.ending", {textParam("option", name), textParam("path", value),
+                                  textParam("endings", joined(kind.endings))});
+    job_.outputs.push_back({&kind, value});
+    return std::nullopt;
+  }
+
+  template <class E>
+  static std::optional<int> pick(const std::string& name, const std::string& value,
+                                 std::span<const std::string_view> words, E& picked) {
+    const auto at = std::find(words.begin(), words.end(), value);
+    if (at == words.end())
+      return usage("cli.option", {textParam("option", name), textParam("value", value),
+                                  textParam("options", joined(words))});
+    picked = E(at - words.begin());
+    return std::nullopt;
+  }
+
+  std::optional<int> dpi(const std::string& name, const std::string& value) {
+    constexpr double kLow = 10, kHigh = 1200;
+    double number = 0;
+    const char* last = value.data() + value.size();
+    const auto [end, error] = std::from_chars(value.data(), last, number);
+    if (error != std::errc() || end != last || !(number >= kLow && number <= kHigh))
+      return usage("cli.dpi", {textParam("option", name), textParam("value", value),
+                               numberParam("low", kLow), numberParam("high", kHigh)});
+    job_.page.dpi = number;
+    return std::nullopt;
+  }
+
+  // No output may be written over another, nor over the design.
+  std::optional<int> distinctPaths() const {
+    namespace fs = std::filesystem;
+    std::set<fs::path> paths;
+    const auto isNew = [&](const std::string& path) {
+      std::error_code error;
+      return paths.insert(fs::weakly_canonical(path, error)).second;
+    };
+    isNew(job_.file);
+    for (const Output& output : job_.outputs)
+      if (!isNew(output.path)) return usage("cli.samePath", {textParam("path", output.path)});
+    return std::nullopt;
+  }
+
+  Job& job_;
+};
+
+std::optional<int> readDesign(const Job& job, Design& design) {
+  const FileText file = readWhole(job.file);
+  if (!file.text)
+    return failed(kFileFailed, phrases().say("cli.read", {textParam("file", job.file),
+                                                          textParam("reason", file.problem)}));
+  DesignRead read = designFromJson(*file.text, phrases());
+  if (!read.design)
+    return failed(kFileFailed,
+                  phrases().say("cli.readLine", {textParam("file", job.file),
+                                                 numberParam("line", read.problem.line),
+                                                 textParam("reason", read.problem.reason)}));
+  design = std::move(*read.design);
+  for (const std::string& setting : job.settings)
+    if (auto problem = applySetting(design, setting, phrases())) return failed(kUsage, *problem);
+  return std::nullopt;
+}
+
+// Writes what was asked for; returns an exit code where it could not.
+std::optional<int> writeOutputs(const Job& job) {
+  int argc = 1;
+  char name[] = "scyewright";
+  char* argv[] = {name, nullptr};
+  // Qt's remarks on fonts and folders are no errors of the knitter's.
+  qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+  std::optional<QGuiApplication> drawing;
+  if (std::any_of(job.outputs.begin(), job.outputs.end(), [](const Output& o) { return o.kind->draws; })) {
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // no display is touched
+    drawing.emplace(argc, argv);
+  }
+  for (const Output& output : job.outputs)
+    if (const auto problem = output.kind->write(job, output.path)) return failed(kFileFailed, *problem);
+  return std::nullopt;
+}
+
+// What to add to the command so that the finding is gone.
+std::string asSettings(const Remedy& remedy) {
+  std::string text;
+  for (const auto& [field, value] : remedy.changes)
+    text += " --with " + std::string(info(field).key) + "=" + numberText(value, 3);
+  for (const auto& [choice, option] : remedy.picks)
+    text += " --with " + std::string(info(choice).key) + "=" +
+            std::string(info(choice).options.begin()[option]);
+  return text;
+}
+
+// The verdict and the findings with their remedies on stdout; what blocks, being an error, on stderr.
+void tell(const Job& job) {
+  std::printf("%s\n", fitVerdict(job.draft, phrases(), job.unit).sentence.c_str());
+  for (const Finding& finding : job.draft.findings) {
+    static constexpr std::string_view kSeverities[] = {"severity.note", "severity.warning",
+                                                       "severity.blocking"};
+    const std::string line = phrases().say(kSeverities[int(finding.severity)]) + ": " +
+                             phrases().say("finding." + finding.code, finding.params, job.unit);
+    if (finding.severity == Severity::Blocking) failed(kBlocked, line);
+    else std::printf("%s\n", line.c_str());
+    for (const Remedy& remedy : finding.remedies)
+      std::printf("  %s:%s\n", phrases().say("remedy." + remedy.key, remedy.params, job.unit).c_str(),
+                  asSettings(remedy).c_str());
+  }
+}
+
+} // namespace
+
+int failed(int code, std::string message) {
+  for (char& c : message)
+    if (static_cast<unsigned char>(c) < 0x20) c = ' ';
+  std::fprintf(stderr, "scyewright: %s\n", message.c_str());
+  return code;
+}
+
+int runDraft(std::span<const std::string> arguments) {
+  Job job;
+  if (const auto code = Reader(job).read(arguments)) return *code;
+  Design design;
+  if (const auto code = readDesign(job, design)) return *code;
+
+  job.draft = draftGarment(design);
+  addRemedies(design, job.draft.sizes, [](const Design& d) { return draftGarment(d).findings; },
+              job.draft.findings);
+  if (const auto code = writeOutputs(job)) return *code;
+  tell(job);
+  return anyBlocking(job.draft.findings) ? kBlocked : kDrafted;
+}
+
+} // namespace scye
