@@ -49,7 +49,7 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
   Bodice b;
   b.back = backArmhole(s);
   b.front = frontArmhole(s);
-  b.at.underarm = s.finished(Field::HemToUnderarm);
+  b.at.underarm = std::max(s.finished(Field::HemToUnderarm), kLeastBody);
   b.at.tip = b.at.underarm + b.back.depth;
   b.at.neckPoint = b.at.tip + s[Field::ShoulderDrop];
   b.at.nape = b.at.neckPoint - s[Field::BackNeckDrop];

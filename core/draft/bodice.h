@@ -9,6 +9,8 @@
 
 namespace scye {
 
+inline constexpr double kLeastBody = 1; // cm below the underarm; less is drawn so, and blocks
+
 struct BodiceHeights {
   double hem = 0;      // top of the rib or hem
   double hip = 0;      // may lie below the cast-on edge

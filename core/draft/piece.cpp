@@ -5,8 +5,8 @@
 namespace scye {
 
 std::string_view pieceKey(PieceId id) {
-  static constexpr std::array<std::string_view, 5> kKeys{"back", "front", "leftFront", "rightFront",
-                                                         "sleeve"};
+  static constexpr std::array<std::string_view, 6> kKeys{"back",       "front",  "leftFront",
+                                                         "rightFront", "sleeve", "leftSleeve"};
   return kKeys[std::size_t(id)];
 }
 

@@ -9,7 +9,8 @@
 
 namespace scye {
 
-enum class PieceId : std::uint8_t { Back, Front, LeftFront, RightFront, Sleeve };
+// Sleeve: both, or the right one where the cap's halves differ; LeftSleeve is then its mirror image.
+enum class PieceId : std::uint8_t { Back, Front, LeftFront, RightFront, Sleeve, LeftSleeve };
 enum class EdgeKind : std::uint8_t {
   CastOn, Side, Underarm, Armhole, Shoulder, Neck, Opening, SleeveSeam, Cap, Crown,
 };

@@ -33,10 +33,12 @@ Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, dou
   const auto half = [&](Field girth) { return 0.5 * share * s.finished(girth); };
   const double bust = half(Field::Bust), waist = half(Field::Waist), hip = half(Field::Hip);
   const double even = std::max(at.underarm - kUnderarmEven, 0.5 * at.underarm);
-  std::vector<Vec2> points{{hip, std::min(at.hip, -1.0)}, {hip, at.hip}};
+  // A hip said to lie above the underarm is drawn below it, so that the seam rises.
+  const double hipY = std::min(at.hip, even - 2 * kUnderarmEven);
+  std::vector<Vec2> points{{hip, std::min(hipY, -1.0)}, {hip, hipY}};
   const bool waistInside = at.waist + kWaistEven < even;
   if (design.as<Side>(Choice::Side) == Side::Shaped && waistInside) {
-    points.push_back({waist, std::max(at.waist - kWaistEven / 2, at.hip)});
+    points.push_back({waist, std::max(at.waist - kWaistEven / 2, hipY)});
     points.push_back({waist, at.waist + kWaistEven / 2});
   }
   points.push_back({bust, even});

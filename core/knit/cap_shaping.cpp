@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
+#include <span>
 
 namespace scye {
 
@@ -22,7 +24,10 @@ struct Look {
   double allowance; // stitches off the curve
   int lines;        // at most, beside the limit
 };
-constexpr Look kLooks[] = {{1, 99}, {1.25, 99}, {1.5, 6}, {2, 5}, {3, 5}, {6, 4}};
+constexpr Look kLooks[] = {{1, 99}, {1.25, 99}, {1.5, 6}};
+// Where even that gives no cap that fits, bind-offs may be more and wider than the style has them.
+constexpr Look kLooksBeyond[] = {{1, 6}, {1.5, 5}, {2.5, 5}, {6, 4}};
+constexpr double kBeyond = 2; // times as many and as wide
 
 int lineLimit(const CapRequest& request) {
   if (request.lineLimit > 0) return request.lineLimit;
@@ -142,9 +147,23 @@ CapStatus judged(const CapShaping& cap, int limit) {
   return fits ? CapStatus::Fitted : CapStatus::Rough;
 }
 
-CapShaping measured(const CapRequest& request, const Candidate& from, const CapFound& found,
-                    AskedEdges edges) {
+struct Chosen {
+  CapFound found{};
+  const Candidate* from = nullptr;
+  bool beyond = false; // the style
+};
+
+ShapingStyle beyond(ShapingStyle style) {
+  style.maxStep *= kBeyond;
+  style.maxSteps = int(kBeyond) * style.maxSteps;
+  return style;
+}
+
+CapShaping measured(const CapRequest& request, const Chosen& chosen, AskedEdges edges) {
+  const Candidate& from = *chosen.from;
+  const CapFound& found = chosen.found;
   CapShaping cap;
+  cap.beyondStyle = chosen.beyond;
   cap.schedule = {.underarm = Stitches(from.task.underarm),
                   .runs = found.runs,
                   .rows = Rows(found.rows),
@@ -181,21 +200,24 @@ CapShaping shapeCap(const CapRequest& request) {
   if (!(request.size.width > 0 && request.size.height > 0)) return failed(CapStatus::NoStitches);
   const std::vector<int> crowns = crownsNear(request);
   if (crowns.empty()) return failed(CapStatus::NoStitches);
-  const CapTools tools(request.style, request.size, AskedEdges::Both);
-  const int limit = lineLimit(request);
   std::vector<std::optional<Candidate>> candidates;
-  CapFound best;
-  const Candidate* from = nullptr;
   candidates.reserve(crowns.size());
-  for (const Look& look : kLooks) {
-    for (std::size_t i = 0; i < crowns.size(); ++i) {
-      if (crownPrice(request, crowns[i]) + tools.prices.line >= best.cost) break;
-      if (i == candidates.size()) candidates.push_back(candidate(request, crowns[i]));
-      if (candidates[i] && lookAt(*candidates[i], look, limit, tools, best)) from = &*candidates[i];
+  Chosen best;
+  const auto search = [&](const ShapingStyle& style, std::span<const Look> looks) {
+    const CapTools tools(style, request.size, AskedEdges::Both);
+    for (const Look& look : looks) {
+      for (std::size_t i = 0; i < crowns.size(); ++i) {
+        if (crownPrice(request, crowns[i]) + tools.prices.line >= best.found.cost) break;
+        if (i == candidates.size()) candidates.push_back(candidate(request, crowns[i]));
+        if (candidates[i] && lookAt(*candidates[i], look, lineLimit(request), tools, best.found))
+          best.from = &*candidates[i], best.beyond = style != request.style;
+      }
+      if (nothingBeyond(look, tools.prices, best.found.cost)) break;
     }
-    if (nothingBeyond(look, tools.prices, best.cost)) break;
-  }
-  if (from) return measured(request, *from, best, AskedEdges::Both);
+  };
+  search(request.style, kLooks);
+  if (best.found.cost >= ShapingPrices::kOverTwoMm) search(beyond(request.style), kLooksBeyond);
+  if (best.from) return measured(request, best, AskedEdges::Both);
   const bool solved = std::any_of(candidates.begin(), candidates.end(),
                                   [](const auto& c) { return c.has_value(); });
   return failed(solved ? CapStatus::NoSchedule : CapStatus::SleeveTooWide);
@@ -231,14 +253,12 @@ Share shareNear(const HalvesRequest& request) {
 
 struct Half {
   Candidate candidate;
-  CapTools tools;
   AskedEdges edges;
-  CapFound best{};
+  Chosen best{};
 };
 
 Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches underarm, double target) {
-  const AskedEdges edges = right ? AskedEdges::Right : AskedEdges::Left;
-  Half half{.candidate = {}, .tools = CapTools(cap.style, cap.size, edges), .edges = edges};
+  Half half{.candidate = {}, .edges = right ? AskedEdges::Right : AskedEdges::Left};
   Candidate& c = half.candidate;
   c.crown = share.crown;
   c.shape = shapeOf(cap, share.crown, underarm, right ? share.lean : -share.lean);
@@ -251,14 +271,33 @@ Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches unde
   return half;
 }
 
-CapFound bestAt(Half& half, int rows, int limit) {
+CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks, int limit) {
   half.candidate.task.rows = {rows};
   CapFound best;
-  for (const Look& look : kLooks) {
-    lookAt(half.candidate, look, limit, half.tools, best);
-    if (nothingBeyond(look, half.tools.prices, best.cost)) break;
+  for (const Look& look : looks) {
+    lookAt(half.candidate, look, limit, tools, best);
+    if (nothingBeyond(look, tools.prices, best.cost)) break;
   }
   return best;
+}
+
+// The rows at which both halves together are cheapest; false where there are none.
+bool shapeBoth(const CapRequest& cap, const ShapingStyle& style, std::span<const Look> looks,
+               const std::vector<int>& rows, Half& right, Half& left) {
+  const CapTools rightTools(style, cap.size, AskedEdges::Right);
+  const CapTools leftTools(style, cap.size, AskedEdges::Left);
+  const int limit = lineLimit(cap);
+  double best = kUnfound;
+  for (const int n : rows) {
+    const CapFound r = bestAt(right, n, rightTools, looks, limit);
+    if (r.cost >= best) continue;
+    const CapFound l = bestAt(left, n, leftTools, looks, limit);
+    if (r.cost + l.cost >= best) continue;
+    best = r.cost + l.cost;
+    const bool beyondStyle = style != cap.style;
+    right.best = {r, &right.candidate, beyondStyle}, left.best = {l, &left.candidate, beyondStyle};
+  }
+  return best < ShapingPrices::kOverTwoMm;
 }
 
 } // namespace
@@ -282,17 +321,11 @@ HalvesShaping shapeCapHalves(const HalvesRequest& request) {
     half->candidate.task.rows = rows;
     addBands(half->candidate, cap.size);
   }
-  double best = kUnfound;
-  const int limit = lineLimit(cap);
-  for (const int n : rows) {
-    const CapFound r = bestAt(right, n, limit);
-    if (r.cost >= best) continue;
-    const CapFound l = bestAt(left, n, limit);
-    if (r.cost + l.cost < best) best = r.cost + l.cost, right.best = r, left.best = l;
-  }
-  if (best < kUnfound) {
-    out.right = measured(cap, right.candidate, right.best, right.edges);
-    out.left = measured(cap, left.candidate, left.best, left.edges);
+  if (!shapeBoth(cap, cap.style, kLooks, rows, right, left))
+    shapeBoth(cap, beyond(cap.style), kLooksBeyond, rows, right, left);
+  if (right.best.from) {
+    out.right = measured(cap, right.best, right.edges);
+    out.left = measured(cap, left.best, left.edges);
   }
   return out;
 }

@@ -39,7 +39,7 @@ enum class CapStatus {
   Rough,       // knittable, but one of these is missed: compare the figures
   SleeveTooWide, // even a flat cap is longer than the armhole: no height solves the match
   NoStitches,  // width, underarm and crown leave nothing to shape
-  NoSchedule,  // no acceptable schedule comes near the curve (a very low cap without every-row decreases)
+  NoSchedule,  // nothing knittable comes near the curve (a cap of a few rows)
 };
 
 struct CapShaping {
@@ -50,6 +50,9 @@ struct CapShaping {
   double right = 0, left = 0; // cm, knitted lengths with flats
   double mismatch = 0;        // cm, knitted - target
   double deviation = 0;       // stitches
+  // More or wider stepped bind-offs than the style allows, because with those no cap within 2 mm and 1.5
+  // stitches can be had: the cap is low for its width.
+  bool beyondStyle = false;
   double cost = 0;
   [[nodiscard]] bool knittable() const { return status == CapStatus::Fitted || status == CapStatus::Rough; }
 };

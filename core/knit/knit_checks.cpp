@@ -1,0 +1,117 @@
+#include "knit/knit_checks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+class Checks {
+public:
+  Checks(const GarmentDraft& g, const KnitGarment& k) : g_(g), k_(k) {}
+
+  Findings run() {
+    fit();
+    shaping();
+    sleeve();
+    rounding();
+    return std::move(out_);
+  }
+
+private:
+  void say(Severity severity, std::string code, std::vector<Field> fields, Params params = {}) {
+    out_.push_back({severity, std::move(code), std::move(fields), std::move(params), {}});
+  }
+
+  void fit() {
+    if (!k_.capKnitted) {
+      // Where the draft has no match that has been said already.
+      if (!g_.cap.found) return;
+      say(Severity::Blocking, k_.cap.status == CapStatus::NoStitches ? "knit.noCapStitches" : "knit.noCap",
+          {Field::EaseUpperArm, Field::CrownWidth});
+      return;
+    }
+    constexpr double kTolerated = 0.2; // cm
+    if (std::abs(k_.mismatch()) > kTolerated)
+      say(Severity::Warning, "knit.mismatch", {Field::CapEase, Field::CrownWidth},
+          {lengthParam("off", std::abs(k_.mismatch())),
+           phraseParam("longer", k_.mismatch() > 0 ? "knit.longer" : "knit.shorter")});
+    constexpr double kFarOff = 1.5; // stitches
+    if (k_.deviation > kFarOff)
+      say(Severity::Note, "knit.deviation", {Field::Fidelity}, {numberParam("stitches", std::round(10 * k_.deviation) / 10)});
+  }
+
+  void shaping() {
+    if (k_.backArmhole.status == ShapingStatus::TooFewRows || k_.frontArmhole.status == ShapingStatus::TooFewRows)
+      say(Severity::Blocking, "knit.armholeRows", {Field::EaseArmholeDepth, Field::UnderarmBack});
+  }
+
+  void sleeve() {
+    const KnitPiece* sleeve = k_.piece(PieceId::Sleeve);
+    if (!sleeve) return;
+    int before = -1, closest = 1000;
+    for (const Act& a : sleeve->sections.front().acts) {
+      if (a.kind != ActKind::Increase || a.side != EdgeSide::Right || a.shapes != Shapes::Sleeve) continue;
+      if (before >= 0) closest = std::min(closest, a.row - before);
+      before = a.row;
+    }
+    if (closest < 4)
+      say(Severity::Warning, "knit.sleeveFast", {Field::EaseUpperArm, Field::EaseWrist},
+          {numberParam("rows", closest)});
+  }
+
+  void rounding() {
+    const double multiple = g_.sizes[Field::PatternMultiple];
+    for (const Rounded& r : k_.rounded) {
+      const double off = std::abs(r.knitted - r.wanted);
+      const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
+      const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
+      if (off > allowed + 1e-6)
+        say(Severity::Warning, "knit.rounded", {r.field},
+            {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
+             lengthParam("knitted", r.knitted)});
+    }
+  }
+
+  const GarmentDraft& g_;
+  const KnitGarment& k_;
+  Findings out_;
+};
+
+} // namespace
+
+std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
+  const Lattice& l = k.lattice;
+  const Bodice& b = g.bodice;
+  const double w = l.size.width, h = l.size.height, rows = 2 * h; // right-side rows force even counts
+  const int seams = 2 * l.selvedge;
+  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  std::vector<Rounded> out;
+  const auto add = [&](const char* key, Field field, double wanted, double knitted, double grain) {
+    out.push_back({key, field, wanted, knitted, grain});
+  };
+  add("backWidth", Field::EaseBust, 2 * b.back.halfBust, (l.back.bust() - seams) * w, w);
+  if (pullover)
+    add("frontWidth", Field::EaseBust, 2 * b.front.halfBust, (l.front.bust() - seams) * w, w);
+  else
+    add("frontHalfWidth", Field::EaseBust, b.front.halfBust, (l.front.right - l.selvedge) * w, w);
+  add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
+      (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
+  add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
+      (l.back.shoulder - l.selvedge - l.pickUp) * w, w);
+  add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm, (l.underarmRow - 1) * h, rows);
+  add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, rows);
+  add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
+  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve))
+    add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
+  add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
+  if (k.capKnitted)
+    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, rows);
+  return out;
+}
+
+Findings checkKnitting(const GarmentDraft& draft, const KnitGarment& knit) {
+  return Checks(draft, knit).run();
+}
+
+} // namespace scye

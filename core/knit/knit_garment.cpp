@@ -1,0 +1,158 @@
+#include "knit/knit_garment.h"
+
+#include "knit/knit_checks.h"
+#include "knit/piece_plan.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+ShapingStyle styleOf(const GarmentDraft& g) {
+  ShapingStyle style;
+  style.fidelity = g.sizes[Field::Fidelity];
+  style.everyRow = g.design.yes(Choice::EveryRow);
+  return style;
+}
+
+// The drafted armhole with its measures on the lattice.
+ArmholeShaping armholeOf(const Lattice& l, const BodiceLattice& counts, const ShapingStyle& style) {
+  ArmholeShape a = counts.drafted;
+  const double w = l.size.width;
+  a.halfBust = counts.right * w;
+  a.underarm = counts.underarm * w;
+  a.halfCross = (counts.right - counts.underarm - counts.taken) * w;
+  a.halfShoulder = a.halfCross + counts.grown * w;
+  a.depth = l.armholeRows() * l.size.height;
+  return shapeArmhole({.curve = armholeCurve(a),
+                       .size = l.size,
+                       .underarm = Stitches(counts.underarm),
+                       .taken = Stitches(counts.taken),
+                       .grown = Stitches(counts.grown),
+                       .rows = Rows(l.armholeRows()),
+                       .style = style});
+}
+
+class Knitting {
+public:
+  explicit Knitting(const GarmentDraft& g) : g_(g) {
+    k_.lattice = latticeOf(g);
+    k_.easeWanted = g.cap.easeWanted;
+  }
+
+  KnitGarment run() {
+    const Lattice& l = k_.lattice;
+    const ShapingStyle style = styleOf(g_);
+    k_.backArmhole = armholeOf(l, l.back, style);
+    const bool alike = l.front.drafted == l.back.drafted && l.front.taken == l.back.taken &&
+                       l.front.grown == l.back.grown && l.front.underarm == l.back.underarm;
+    k_.frontArmhole = alike ? k_.backArmhole : armholeOf(l, l.front, style);
+    k_.left.armhole = k_.backArmhole.left + k_.frontArmhole.right;
+    k_.right.armhole = k_.backArmhole.right + k_.frontArmhole.left;
+    bodice(style);
+    sleeves(style);
+    k_.deviation = std::max({k_.backArmhole.deviation, k_.frontArmhole.deviation, k_.cap.deviation});
+    k_.rounded = roundedSizes(g_, k_);
+    k_.findings = checkKnitting(g_, k_);
+    return std::move(k_);
+  }
+
+private:
+  void bodice(const ShapingStyle& style) {
+    const BodicePlan plan{g_, k_.lattice, style};
+    k_.pieces.push_back(wholePiece(plan, PieceId::Back, k_.lattice.back, k_.backArmhole.schedule));
+    if (g_.design.as<Garment>(Choice::Garment) == Garment::Pullover) {
+      k_.pieces.push_back(wholePiece(plan, PieceId::Front, k_.lattice.front, k_.frontArmhole.schedule));
+      return;
+    }
+    for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront})
+      k_.pieces.push_back(jacketFront(plan, id, k_.frontArmhole.schedule));
+  }
+
+  void sleeves(const ShapingStyle& style) {
+    const Lattice& l = k_.lattice;
+    CapRequest request{.size = l.size,
+                       .width = Stitches(l.sleeveWidth),
+                       .underarm = Stitches(l.back.underarm),
+                       .selvedge = Stitches(l.selvedge),
+                       .crown = g_.sizes[Field::CrownWidth],
+                       .lowerFullness = g_.cap.back.lowerFullness,
+                       .upperFullness = g_.cap.back.upperFullness,
+                       .target = 0.5 * (k_.left.armhole + k_.right.armhole) + k_.easeWanted,
+                       .armhole = k_.backArmhole.schedule.runs,
+                       .style = style};
+    const bool halvesDiffer = g_.cap.lean != 0 || l.back.underarm != l.front.underarm;
+    if (halvesDiffer ? !twoSleeves(request) : !oneSleeve(request))
+      k_.pieces.push_back(caplessSleeve(l));
+  }
+
+  bool oneSleeve(const CapRequest& request) {
+    k_.cap = shapeCap(request);
+    if (!k_.cap.knittable()) return false;
+    k_.capKnitted = true;
+    k_.left.cap = k_.right.cap = k_.cap.right + k_.cap.left;
+    k_.pieces.push_back(
+        sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
+    return true;
+  }
+
+  // Right sleeve: its right edge is sewn to the front. Left sleeve: its left edge.
+  bool twoSleeves(const CapRequest& base) {
+    const Lattice& l = k_.lattice;
+    const double ease = k_.easeWanted, total = g_.cap.capBack + g_.cap.capFront;
+    const double backShare = total > 0 ? g_.cap.capBack / total : 0.5;
+    const auto request = [&](const ArmholeFit& fit, double back, double front, bool right) {
+      HalvesRequest h{base, 0, 0, right ? -g_.cap.lean : g_.cap.lean, {}};
+      const bool leans = g_.cap.lean != 0;
+      // A leaning cap fits each half to its own side; an upright one moves only the shoulder mark.
+      const double backTarget = leans ? back + ease * back / (back + front) : backShare * (fit.armhole + ease);
+      const double frontTarget = fit.armhole + ease - backTarget;
+      h.rightTarget = right ? frontTarget : backTarget;
+      h.leftTarget = right ? backTarget : frontTarget;
+      h.cap.underarm = Stitches(right ? l.front.underarm : l.back.underarm);
+      h.leftUnderarm = Stitches(right ? l.back.underarm : l.front.underarm);
+      return h;
+    };
+    const HalvesShaping r =
+        shapeCapHalves(request(k_.right, k_.backArmhole.right, k_.frontArmhole.left, true));
+    const HalvesShaping s =
+        shapeCapHalves(request(k_.left, k_.backArmhole.left, k_.frontArmhole.right, false));
+    k_.cap = r.right;
+    if (!r.knittable() || !s.knittable()) return false;
+    k_.capKnitted = true;
+    k_.cap.deviation = std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
+    k_.right.cap = r.right.right + r.left.left;
+    k_.left.cap = s.right.right + s.left.left;
+    k_.pieces.push_back(sleevePiece(l, PieceId::Sleeve, r.right.schedule, r.left.schedule));
+    k_.pieces.push_back(sleevePiece(l, PieceId::LeftSleeve, s.right.schedule, s.left.schedule));
+    return true;
+  }
+
+  const GarmentDraft& g_;
+  KnitGarment k_;
+};
+
+} // namespace
+
+const KnitPiece* KnitGarment::piece(PieceId id) const {
+  const auto at = std::find_if(pieces.begin(), pieces.end(), [&](const KnitPiece& p) { return p.id == id; });
+  return at == pieces.end() ? nullptr : &*at;
+}
+
+double KnitGarment::mismatch() const {
+  const double l = left.mismatch(easeWanted), r = right.mismatch(easeWanted);
+  return std::abs(l) > std::abs(r) ? l : r;
+}
+
+KnitGarment knitGarment(const GarmentDraft& draft) { return Knitting(draft).run(); }
+
+Findings allFindings(const Design& design) {
+  const GarmentDraft draft = draftGarment(design);
+  Findings all = draft.findings;
+  const Findings knit = knitGarment(draft).findings;
+  all.insert(all.end(), knit.begin(), knit.end());
+  return all;
+}
+
+} // namespace scye

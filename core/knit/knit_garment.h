@@ -1,0 +1,63 @@
+// The garment in whole stitches and rows: every piece as a row table, the knitted edges measured and the
+// sleeve cap searched so that they fit. A pure function of the draft. What cannot be knitted stands in
+// the findings; the pieces that can are there all the same.
+#pragma once
+
+#include "knit/cap_shaping.h"
+#include "knit/lattice.h"
+#include "knit/row_table.h"
+
+namespace scye {
+
+// A piece with the rows where its parts begin, for directions and pictures. -1: the piece has no such row.
+struct KnitPiece {
+  PieceId id = PieceId::Back;
+  std::vector<Section> sections;
+  RowTable rows;
+  int hemRows = 0;
+  int underarmRow = -1; // RS
+  int shoulderRow = -1; // RS, the first shoulder bind-off
+  int splitRow = -1;    // RS, where a neck or slit divides the piece
+  int neckRow = -1;     // the first neck bind-off or decrease
+  int crownRow = -1;
+
+  [[nodiscard]] Stitches castOn() const { return rows.empty() ? Stitches(0) : rows.front().stitches(); }
+  [[nodiscard]] int lastRow() const; // the highest row of any section
+};
+
+// Wanted against knitted, cm.
+struct Rounded {
+  std::string key; // phrase "knitted.<key>"
+  Field field;     // where it is set
+  double wanted = 0, knitted = 0;
+  double grain = 0; // size of one stitch or row
+};
+
+struct ArmholeFit {
+  double armhole = 0; // cm, back and front edge of one armhole, as knitted
+  double cap = 0;     // cm, both edges of the cap that is sewn into it
+  [[nodiscard]] double mismatch(double ease) const { return cap - armhole - ease; }
+};
+
+struct KnitGarment {
+  Lattice lattice;
+  std::vector<KnitPiece> pieces;
+  ArmholeShaping backArmhole, frontArmhole;
+  bool capKnitted = false;
+  CapShaping cap;            // of the (right) sleeve; of its right edge where the halves differ
+  ArmholeFit left, right;    // the wearer's armholes
+  double easeWanted = 0;
+  double deviation = 0;      // stitches, the largest of armholes and cap
+  std::vector<Rounded> rounded;
+  Findings findings;         // of the knitting only, without remedies
+
+  [[nodiscard]] const KnitPiece* piece(PieceId id) const;
+  [[nodiscard]] double mismatch() const; // the larger of both sides, cm, signed
+};
+
+[[nodiscard]] KnitGarment knitGarment(const GarmentDraft& draft);
+
+// All findings of the whole chain for a design, for remedies (seam/remedies.h).
+[[nodiscard]] Findings allFindings(const Design& design);
+
+} // namespace scye

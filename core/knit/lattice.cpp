@@ -1,0 +1,149 @@
+#include "knit/lattice.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+// The count nearest to `wanted` that is a whole number of repeats and the extra stitches, with
+// `beside` stitches outside of the pattern.
+int inPattern(double wanted, int beside, const Sizes& s) {
+  const int multiple = int(s[Field::PatternMultiple]), extra = int(s[Field::PatternExtra]);
+  const int repeats = std::max(1, int(std::lround((wanted - beside - extra) / multiple)));
+  return repeats * multiple + extra + beside;
+}
+
+// Offsets of a seam's corners from its upper end, and their rows.
+std::vector<SeamPlace> placesOf(const Path& seam, const StitchSize& size, int lastRow) {
+  std::vector<SeamPlace> places;
+  const double endX = seam.end().x(), endY = seam.end().y();
+  const auto add = [&](const Vec2& p) {
+    const int row = endY > 0 ? int(std::lround(p.y() / endY * lastRow)) : 0;
+    places.push_back({std::clamp(row, 0, lastRow), int(std::lround((p.x() - endX) / size.width))});
+  };
+  add(seam.start());
+  for (const Cubic& c : seam.segments()) add(c.end());
+  return places;
+}
+
+struct Widths {
+  const StitchSize& size;
+  int selvedge;
+  [[nodiscard]] double stitches(double cm) const { return cm / size.width; }
+  // Of a piece that is symmetric about x = 0, with a selvedge at each side.
+  [[nodiscard]] double across(double halfCm) const { return 2 * (stitches(halfCm) + selvedge); }
+};
+
+BodiceLattice wholePiece(const ArmholeShape& a, const Sizes& s, const Widths& w, int underarm) {
+  BodiceLattice b;
+  b.drafted = a;
+  const int bust = inPattern(w.across(a.halfBust), 2 * w.selvedge, s);
+  b.right = 0.5 * bust, b.left = -b.right;
+  const int narrow = nearestOfParity(w.across(a.halfCross), bust);
+  const int top = nearestOfParity(w.across(a.halfShoulder), bust);
+  b.underarm = underarm;
+  b.grown = std::max(0, (top - narrow) / 2);
+  b.taken = std::max(0, (bust - std::min(narrow, top)) / 2 - underarm);
+  return b;
+}
+
+// A jacket front: its front edge stands where the band wants it, its other edge a whole number of
+// stitches further out. Written for the left front (front edge on the left).
+BodiceLattice halfFront(const Bodice& drafted, const Sizes& s, const Widths& w, int underarm,
+                        bool pickedUp, int pickUp) {
+  BodiceLattice b;
+  b.drafted = drafted.front;
+  const int beside = w.selvedge + (pickedUp ? pickUp : 0);
+  const double edge = w.stitches(drafted.openingX) - (pickedUp ? pickUp : 0);
+  const int bust =
+      inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
+  b.left = std::round(2 * edge) / 2;
+  b.right = b.left + bust;
+  const int narrow = int(std::lround(w.stitches(b.drafted.halfCross) + w.selvedge - b.left));
+  const int top = int(std::lround(w.stitches(b.drafted.halfShoulder) + w.selvedge - b.left));
+  b.underarm = underarm;
+  b.grown = std::max(0, top - narrow);
+  b.taken = std::max(0, bust - std::min(narrow, top) - underarm);
+  return b;
+}
+
+void shoulders(Lattice& l, const GarmentDraft& g) {
+  const double drop = g.sizes[Field::ShoulderDrop];
+  const double seam = g.bodice.back.halfShoulder - g.bodice.halfNeck;
+  const int wanted = int(std::lround(seam / l.size.width)) + l.selvedge + l.pickUp;
+  const auto room = [](const BodiceLattice& b, bool whole) {
+    const int top = b.bust() - (whole ? 2 : 1) * (b.underarm + b.taken - b.grown);
+    return whole ? (top - 1) / 2 : top - 1;
+  };
+  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  const int stitches = std::clamp(wanted, 1, std::max(1, std::min(room(l.back, true), room(l.front, pullover))));
+  l.back.shoulder = l.front.shoulder = stitches;
+  l.shoulderSteps = std::clamp(int(std::lround(drop / (2 * l.size.height))), 1, stitches);
+  l.neckTop = l.shoulderRow + 2 * l.shoulderSteps;
+}
+
+void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
+  const SleeveBody& sl = g.sleeve;
+  l.sleeveUnderarmRow = std::max(2, nearestEven(sl.length / l.size.height)) + 1;
+  l.cuffRows = std::min(nearestEven(sl.cuff / l.size.height), l.sleeveUnderarmRow - 1);
+  const Path seam = sleeveSeam(g.design, g.sizes, sl);
+  l.sleeveSeam = placesOf(seam, l.size, l.sleeveUnderarmRow - 1);
+  // The pattern is whole where the sleeve is cast on; the upper arm then keeps the parity.
+  const double wanted = w.across(sl.halfWidth);
+  if (g.sizes[Field::PatternMultiple] > 1) {
+    const int cuff = inPattern(w.across(sl.halfCuff), 2 * w.selvedge, g.sizes);
+    l.sleeveWidth = nearestOfParity(wanted, cuff);
+    const int off = (cuff - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
+    for (SeamPlace& p : l.sleeveSeam)
+      if (p.outward == l.sleeveSeam.front().outward && &p != &l.sleeveSeam.front()) p.outward += off;
+    l.sleeveSeam.front().outward += off;
+  } else {
+    l.sleeveWidth = std::max(4, int(std::lround(wanted)));
+  }
+}
+
+} // namespace
+
+int nearestEven(double x) { return std::max(0, 2 * int(std::lround(0.5 * x))); }
+
+int nearestOfParity(double x, int like) {
+  const int odd = std::abs(like) % 2;
+  return 2 * int(std::lround(0.5 * (x - odd))) + odd;
+}
+
+int BodiceLattice::bust() const { return int(std::lround(right - left)); }
+
+int BodiceLattice::neck(bool whole) const {
+  const int away = underarm + taken - grown + shoulder;
+  return bust() - (whole ? 2 : 1) * away;
+}
+
+Lattice latticeOf(const GarmentDraft& g) {
+  Lattice l;
+  l.size = g.sizes.stitch;
+  l.selvedge = int(g.sizes[Field::Selvedge]);
+  const Widths w{l.size, l.selvedge};
+  const BodiceHeights& at = g.bodice.at;
+  const double h = l.size.height;
+  l.underarmRow = std::max(2, nearestEven(at.underarm / h)) + 1;
+  l.hemRows = std::min(nearestEven(at.hem / h), l.underarmRow - 1);
+  l.shoulderRow = l.underarmRow + std::max(2, nearestEven(g.bodice.back.depth / h));
+  const auto stitches = [&](Field f) {
+    return std::max(0, int(std::lround(g.sizes[f] / l.size.width)));
+  };
+  l.back = wholePiece(g.bodice.back, g.sizes, w, stitches(Field::UnderarmBack));
+  const int underarmFront = stitches(Field::UnderarmFront);
+  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  const bool pickedUp = g.design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
+  l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w, underarmFront)
+                     : halfFront(g.bodice, g.sizes, w, underarmFront, pickedUp, l.pickUp);
+  const auto sidePath = [](const std::vector<PieceEdge>& half) { return half[1].path; };
+  l.back.side = placesOf(sidePath(g.bodice.backHalf), l.size, l.underarmRow - 1);
+  l.front.side = placesOf(sidePath(g.bodice.frontHalf), l.size, l.underarmRow - 1);
+  shoulders(l, g);
+  sleeve(l, g, w);
+  return l;
+}
+
+} // namespace scye

@@ -1,0 +1,52 @@
+// The drafted garment on the lattice of whole stitches and rows: every count that the pieces share is
+// decided here once. Seam lines are drafted; a sewn edge carries `selvedge` stitches more. Heights are
+// even numbers of rows where a right-side row has to follow.
+#pragma once
+
+#include "knit/armhole_shaping.h"
+#include "seam/garment_draft.h"
+
+namespace scye {
+
+// A place on a side or sleeve seam: so many stitches further out than where the seam ends.
+struct SeamPlace {
+  int row = 0;
+  int outward = 0;
+};
+
+struct BodiceLattice {
+  ArmholeShape drafted;
+  double right = 0, left = 0; // edges in stitches at the bust; a back has left = -right
+  std::vector<SeamPlace> side; // from the cast-on up to the underarm
+  int underarm = 0, taken = 0, grown = 0; // stitches at each armhole edge
+  int shoulder = 0;                       // stitches
+  [[nodiscard]] int bust() const;
+  // Stitches between the shoulders' neck ends (a whole piece), or from there to the front edge.
+  [[nodiscard]] int neck(bool whole) const;
+};
+
+struct Lattice {
+  StitchSize size;
+  int selvedge = 1;
+  int pickUp = 1;        // stitches of a picked-up edge that its finish takes
+  int hemRows = 0;       // rib or hem
+  int underarmRow = 0;   // RS: the bind-off at the right edge
+  int shoulderRow = 0;   // RS: the first shoulder bind-off
+  int shoulderSteps = 1; // pairs of bind-offs
+  int neckTop = 0;       // first row above the piece
+  BodiceLattice back, front;
+  // Sleeve
+  int cuffRows = 0;
+  int sleeveUnderarmRow = 0;
+  int sleeveWidth = 0; // stitches at the upper arm, selvedges included
+  std::vector<SeamPlace> sleeveSeam;
+
+  [[nodiscard]] int armholeRows() const { return shoulderRow - underarmRow; }
+};
+
+[[nodiscard]] Lattice latticeOf(const GarmentDraft& draft);
+
+[[nodiscard]] int nearestEven(double x);              // never negative
+[[nodiscard]] int nearestOfParity(double x, int like); // same parity as `like`
+
+} // namespace scye

@@ -1,0 +1,63 @@
+#include "knit/row_table.h"
+
+#include <array>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+void work(const Act& act, RowLine& line) {
+  const int k = act.stitches.value();
+  const bool right = act.side == EdgeSide::Right;
+  switch (act.kind) {
+  case ActKind::CastOn: break; // the section starts with these stitches
+  case ActKind::Increase: right ? line.rightEdge += k : line.leftEdge -= k; break;
+  case ActKind::Decrease:
+  case ActKind::BindOff: right ? line.rightEdge -= k : line.leftEdge += k; break;
+  case ActKind::Close: right ? line.rightEdge = line.leftEdge : line.leftEdge = line.rightEdge; break;
+  case ActKind::Rest:
+  case ActKind::Rejoin: break;
+  }
+}
+
+} // namespace
+
+std::string_view sectionKey(SectionId id) {
+  static constexpr std::array<std::string_view, 3> kKeys{"body", "right", "left"};
+  return kKeys[std::size_t(id)];
+}
+
+Stitches RowLine::stitches() const { return Stitches(int(std::lround(rightEdge - leftEdge))); }
+
+RowTable workedRows(const std::vector<Section>& sections) {
+  RowTable table;
+  for (const Section& s : sections) {
+    RowLine line{s.id, s.first, s.leftEdge, s.rightEdge, {}};
+    auto next = s.acts.begin();
+    for (line.row = s.first; line.row <= s.last; ++line.row) {
+      line.acts.clear();
+      for (; next != s.acts.end() && next->row == line.row; ++next) {
+        work(*next, line);
+        line.acts.push_back(*next);
+      }
+      table.push_back(line);
+    }
+  }
+  return table;
+}
+
+std::string actionText(const RowLine& line) {
+  static constexpr std::array<std::string_view, 7> kNames{
+      "cast on", "increase", "decrease", "bind off", "close", "rest", "rejoin"};
+  std::string text;
+  for (const Act& act : line.acts) {
+    if (!text.empty()) text += ", ";
+    text += kNames[std::size_t(act.kind)];
+    if (act.kind != ActKind::CastOn && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin)
+      text += act.side == EdgeSide::Right ? " right" : " left";
+    if (act.stitches > Stitches(0)) text += " " + std::to_string(act.stitches.value());
+  }
+  return text.empty() ? "work even" : text;
+}
+
+} // namespace scye

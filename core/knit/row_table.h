@@ -1,0 +1,68 @@
+// A knitted piece, row by row. A section is a stretch that is knitted in one go: "body", or where a neck
+// splits the piece, its "right" and "left" side (seen from the right side), which keep the piece's row
+// numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in stitches from x = 0,
+// selvedges included, as they stand after the row; right_edge - left_edge = stitches. Half stitches
+// occur where a piece with an odd count is centred.
+#pragma once
+
+#include "draft/piece.h"
+#include "knit/edge_length.h"
+#include "model/units.h"
+
+#include <string>
+#include <vector>
+
+namespace scye {
+
+enum class ActKind : std::uint8_t {
+  CastOn,   // `stitches` onto the needle
+  Increase, // at `side`, one stitch in from the edge
+  Decrease, // likewise
+  BindOff,  // at `side`, at the beginning of the row
+  Close,    // bind off all that is left
+  Rest,     // stitches at the left are left on a holder: the right section goes on alone
+  Rejoin,   // take up the held stitches, right side facing
+};
+
+// What an action shapes; directions are grouped by it.
+enum class Shapes : std::uint8_t { Hem, Side, Underarm, Armhole, Shoulder, Neck, Sleeve, Cap, Crown };
+
+struct Act {
+  int row = 0;
+  ActKind kind = ActKind::CastOn;
+  EdgeSide side = EdgeSide::Right;
+  Stitches stitches{0}; // each positive
+  Shapes shapes = Shapes::Hem;
+  bool operator==(const Act&) const = default;
+};
+
+enum class SectionId : std::uint8_t { Body, Right, Left };
+[[nodiscard]] std::string_view sectionKey(SectionId id); // "body", "right", "left"
+
+struct Section {
+  SectionId id = SectionId::Body;
+  int first = 0, last = 0;           // rows, both worked; a body starts with its cast-on, row 0
+  double leftEdge = 0, rightEdge = 0; // before row `first`
+  std::vector<Act> acts;             // by row; in one row right before left
+};
+
+struct RowLine {
+  SectionId section = SectionId::Body;
+  int row = 0;
+  double leftEdge = 0, rightEdge = 0;
+  std::vector<Act> acts;
+  [[nodiscard]] bool rightSide() const { return row % 2 == 1; }
+  [[nodiscard]] Stitches stitches() const;
+  bool operator==(const RowLine&) const = default;
+};
+
+using RowTable = std::vector<RowLine>;
+
+// Works the sections off. Pure bookkeeping: what an act does to the edges stands here and nowhere else
+// in the core (the virtual knitter has an account of its own).
+[[nodiscard]] RowTable workedRows(const std::vector<Section>& sections);
+
+// "decrease right 1, decrease left 1", "knit"; for the row table as a file.
+[[nodiscard]] std::string actionText(const RowLine& line);
+
+} // namespace scye
