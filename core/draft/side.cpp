@@ -77,7 +77,7 @@ Path sleeveSeam(const Design& design, const Sizes& s, const SleeveBody& sleeve) 
   const SleeveLine line = design.as<SleeveLine>(Choice::SleeveLine);
   if (line != SleeveLine::Flared) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
   const double elbowY = sleeve.length - 0.5 * s.finished(Field::SleeveToUnderarm);
-  if (line == SleeveLine::Fitted && elbowY > sleeve.cuff)
+  if (line == SleeveLine::Fitted && elbowY > sleeve.cuff && elbowY < even)
     path.lineTo(Vec2(0.5 * s.finished(Field::Elbow), elbowY));
   path.lineTo(Vec2(sleeve.halfWidth, even));
   return path.lineTo(Vec2(sleeve.halfWidth, sleeve.length));

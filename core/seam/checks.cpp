@@ -8,11 +8,43 @@
 namespace scye {
 namespace {
 
+// The least of sign * x along a flattened edge at a height; very large where it does not reach there.
+double leastX(const std::vector<Vec2>& points, double y, double sign) {
+  double x = 1e300;
+  for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+    const Vec2 &a = points[i], &b = points[i + 1];
+    if (std::min(a.y(), b.y()) > y || std::max(a.y(), b.y()) < y) continue;
+    const double share = a.y() == b.y() ? 0 : (y - a.y()) / (b.y() - a.y());
+    x = std::min(x, sign * (a.x() + share * (b.x() - a.x())));
+  }
+  return x;
+}
+
+// The narrowest strip of fabric, measured across, between neckline or front edge and armhole or side of
+// half a piece, up to the shoulder tip. Curves are followed in steps of an eighth.
+double narrowestStrip(const std::vector<PieceEdge>& half) {
+  std::vector<Vec2> inner, outer;
+  for (const PieceEdge& e : half) {
+    const bool isInner = e.kind == EdgeKind::Neck || e.kind == EdgeKind::Opening;
+    if (!isInner && e.kind != EdgeKind::Side && e.kind != EdgeKind::Armhole) continue;
+    const auto points = e.path.flattened(8);
+    auto& into = isInner ? inner : outer;
+    into.insert(into.end(), points.begin(), points.end());
+  }
+  double strip = 1e300;
+  const double tip = outer.back().y();
+  for (const Vec2& p : inner)
+    if (p.y() <= tip) strip = std::min(strip, leastX(outer, p.y(), 1) - p.x());
+  for (const Vec2& p : outer) strip = std::min(strip, p.x() + leastX(inner, p.y(), -1));
+  return strip;
+}
+
 class Checks {
 public:
   explicit Checks(const GarmentDraft& g) : g_(g), s_(g.sizes) {}
 
   Findings run() {
+    vanished();
     armhole();
     match();
     cap();
@@ -28,6 +60,20 @@ private:
     out_.push_back({severity, std::move(code), std::move(fields), std::move(params), {}});
   }
   [[nodiscard]] double depth() const { return s_.finished(Field::ArmholeDepth); }
+
+  // Negative ease may eat up a measurement; half of what can be entered at all must be left.
+  void vanished() {
+    for (int i = 0; i < kFieldCount; ++i) {
+      const Field m = Field(i);
+      const auto ease = easeOf(m);
+      if (!ease && m != Field::HemToUnderarm) continue;
+      const double finished = s_.finished(m), least = 0.5 * info(m).low;
+      if (finished < least)
+        say(Severity::Blocking, "size.vanishes", {ease ? *ease : m},
+            {phraseParam("what", "field." + std::string(info(m).key)),
+             lengthParam("finished", finished), lengthParam("least", least)});
+    }
+  }
 
   void armhole() {
     const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
@@ -137,6 +183,12 @@ private:
     else if (seam > s_[Field::LimitShoulderHigh])
       say(Severity::Warning, "shoulder.long", {Field::NeckWidth, Field::ShoulderLength},
           {lengthParam("seam", seam), lengthParam("limit", s_[Field::LimitShoulderHigh])});
+    constexpr double kLeastStrip = 1; // cm
+    const double strip = std::min(narrowestStrip(b.backHalf), narrowestStrip(b.frontHalf));
+    if (shoulder >= 1 && strip < kLeastStrip)
+      say(Severity::Blocking, "neck.armhole",
+          {Field::NeckWidth, Field::FrontNeckDrop, Field::EaseCrossFront},
+          {lengthParam("strip", std::max(strip, 0.0)), lengthParam("least", kLeastStrip)});
     if (b.at.frontNeck < b.at.hem + 2)
       say(Severity::Blocking, "neck.deep", {Field::FrontNeckDrop},
           {lengthParam("drop", s_[Field::FrontNeckDrop])});

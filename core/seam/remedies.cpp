@@ -7,7 +7,8 @@
 namespace scye {
 namespace {
 
-// What may be turned to remove a finding: some fields together, in one direction; or a choice.
+// What may be turned to remove a finding: some fields together, in one direction; or a choice. Without
+// either it is the field where the finding is shown.
 struct Recipe {
   std::string_view code, key;
   std::vector<Field> fields;
@@ -17,6 +18,7 @@ struct Recipe {
 
 const std::vector<Recipe>& recipes() {
   static const std::vector<Recipe> all = {
+      {"size.vanishes", "more.size", {}, 1},
       {"armhole.narrow", "more.bust", {Field::EaseBust}, 1},
       {"armhole.narrow", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
       {"underarm.wide", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
@@ -54,6 +56,9 @@ const std::vector<Recipe>& recipes() {
       {"wrist.hand", "more.cuff", {Field::CuffGirth}, 1},
       {"sleeve.short", "less.cuffDepth", {Field::CuffDepth}, -1},
       {"neck.wide", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"neck.armhole", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"neck.armhole", "less.neckDrop", {Field::FrontNeckDrop}, -1},
+      {"neck.armhole", "more.crossFront", {Field::EaseCrossFront}, 1},
       {"shoulder.short", "less.neckWidth", {Field::NeckWidth}, -1},
       {"shoulder.long", "more.neckWidth", {Field::NeckWidth}, 1},
       {"shoulder.differs", "less.neckWidth", {Field::NeckWidth}, -1},
@@ -75,7 +80,7 @@ public:
   Search(const Design& design, const Sizes& sizes, const Evaluate& evaluate, const Findings& before)
       : design_(design), sizes_(sizes), evaluate_(evaluate), before_(before) {}
 
-  std::optional<Remedy> run(const Recipe& recipe) {
+  std::optional<Remedy> run(const Recipe& recipe, Field shownAt) {
     if (recipe.pick) {
       Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {*recipe.pick}};
       if (works(remedy, recipe.code)) return remedy;
@@ -83,6 +88,7 @@ public:
     }
     fields_.clear();
     for (Field f : recipe.fields) fields_.push_back(effective(f));
+    if (fields_.empty()) fields_.push_back(shownAt);
     const double step = (info(fields_.front()).kind == FieldKind::Share ? 0.01 : 0.1);
     const auto at = [&](int n) { return remedyAt(recipe, n * step); };
     int bad = 0, good = 0;
@@ -158,7 +164,7 @@ void addRemedies(const Design& design, const Sizes& sizes, const Evaluate& evalu
   for (Finding& finding : findings)
     for (const Recipe& recipe : recipes())
       if (recipe.code == finding.code)
-        if (auto remedy = search.run(recipe)) finding.remedies.push_back(std::move(*remedy));
+        if (auto remedy = search.run(recipe, finding.fields.front())) finding.remedies.push_back(std::move(*remedy));
 }
 
 } // namespace scye

@@ -1,0 +1,150 @@
+#include "seam/checks.h"
+
+#include "seam/garment_draft.h"
+#include "support/random_designs.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace scye {
+namespace {
+
+
+std::set<std::string> codesOf(const Design& d) {
+  std::set<std::string> codes;
+  for (const Finding& f : draftGarment(d).findings) codes.insert(f.code);
+  return codes;
+}
+
+// A woman's pullover about which there is nothing to say.
+Design sound() {
+  Design d;
+  d.choose(Choice::Washed, YesNo::Yes);
+  return d.set(Field::Bust, 94)
+      .set(Field::UpperArm, 29)
+      .set(Field::SwatchStitches, 22)
+      .set(Field::SwatchRows, 30);
+}
+
+Design pinned(WorkedOut what, double capHeight) {
+  return sound().choose(Choice::WorkedOut, what).set(Field::CapHeight, capHeight);
+}
+
+struct Provoked {
+  const char* code;
+  Severity severity;
+  Design design;
+};
+
+std::vector<Provoked> provoked() {
+  using enum Field;
+  constexpr Severity note = Severity::Note, warning = Severity::Warning, blocking = Severity::Blocking;
+  const auto with = [](Field f, double value) { return sound().set(f, value); };
+  Design child;
+  child.choose(Choice::Figure, Figure::Child).choose(Choice::Washed, YesNo::Yes);
+  return {
+      {"size.vanishes", blocking, with(Wrist, 8).set(EaseWrist, -8)},
+      {"armhole.narrow", blocking, with(CrossShoulder, 48)},
+      {"underarm.wide", warning, with(UnderarmBack, 8)},
+      {"armhole.shapingHigh", warning, with(RiseShare, 0.7)},
+      {"underarm.low", warning, with(ArmholeDepth, 30)},
+      {"depth.ease", warning, with(EaseArmholeDepth, 5.5)},
+      {"cap.crownWide", blocking, with(CrownWidth, 30)},
+      {"match.tooWide", blocking, with(EaseUpperArm, 25)},
+      {"match.unreachable", blocking, pinned(WorkedOut::CrownWidth, 30)},
+      {"cap.low", warning, with(EaseUpperArm, 11)},
+      {"cap.high", warning, with(EaseUpperArm, -6)},
+      {"capEase.high", warning, with(CapEase, 3)},
+      {"capEase.negative", warning, with(CapEase, -0.5)},
+      {"halfCap.uneven", warning,
+       with(CrownWidth, 1).set(CrossFront, 30).set(UnderarmFront, 1).set(UnderarmBack, 5)},
+      {"upperArm.tight", warning, with(EaseUpperArm, 0.5)},
+      {"wrist.hand", warning, with(EaseWrist, -4)},
+      {"sleeve.short", note, with(SleeveLength, 8)},
+      {"neck.wide", blocking, with(NeckWidth, 36)},
+      {"neck.armhole", blocking,
+       with(CrossFront, 20).choose(Choice::Neckline, Neckline::Square).set(FrontNeckDrop, 16)},
+      {"shoulder.short", warning, with(NeckWidth, 28)},
+      {"shoulder.long", warning, with(NeckWidth, 4).set(NeckBand, 0).set(BackOpening, 20)},
+      {"shoulder.differs", warning, with(ShoulderLength, 8).set(NeckWidth, 16)},
+      {"neck.deep", blocking, with(FrontNeckDrop, 55)},
+      {"neck.head", blocking, with(NeckWidth, 8).set(FrontNeckDrop, 3)},
+      {"neck.base", warning, with(NeckBase, 60)},
+      {"hip.tight", warning, with(EaseHip, -4).set(HemToUnderarm, 60)},
+      {"bust.stretched", note, with(EaseBust, -2)},
+      {"gauge.rowsMissing", note, sound().clear(SwatchRows)},
+      {"gauge.unwashed", note, sound().choose(Choice::Washed, YesNo::No)},
+      {"child.safety", note, child},
+  };
+}
+
+TEST(Checks, aSoundDesignHasNothingSaidAboutIt) {
+  EXPECT_TRUE(codesOf(sound()).empty()) << testing::PrintToString(codesOf(sound()));
+  Design jacket = sound();
+  jacket.choose(Choice::Garment, Garment::Jacket);
+  EXPECT_TRUE(codesOf(jacket).empty()) << testing::PrintToString(codesOf(jacket));
+}
+
+TEST(Checks, eachFindingIsMadeWhereItBelongs) {
+  for (const Provoked& p : provoked()) {
+    const GarmentDraft g = draftGarment(p.design);
+    const Finding* f = findCode(g.findings, p.code);
+    ASSERT_NE(f, nullptr) << p.code << " among " << testing::PrintToString(codesOf(p.design));
+    EXPECT_EQ(f->severity, p.severity) << p.code;
+    ASSERT_FALSE(f->fields.empty()) << p.code;
+  }
+}
+
+// No finding is left out above: what random designs are warned of has been provoked there too.
+TEST(Checks, noOtherFindingExists) {
+  std::set<std::string> known;
+  for (const Provoked& p : provoked()) known.insert(p.code);
+  const auto seed = test::propertySeed(1601);
+  test::RandomDesigns random(seed);
+  for (int i = 0; i < 4000; ++i)
+    for (const std::string& code : codesOf(i % 2 ? random.plausible() : random.wild()))
+      EXPECT_THAT(known, testing::Contains(code));
+}
+
+TEST(Checks, warningsBeginWhereTheirLimitIsSet) {
+  using enum Field;
+  Design d = sound().set(EaseUpperArm, 2);
+  EXPECT_FALSE(codesOf(d).contains("upperArm.tight"));
+  EXPECT_TRUE(codesOf(d.set(LimitUpperArm, 3)).contains("upperArm.tight"));
+  d = sound().set(CapEase, 3);
+  EXPECT_FALSE(codesOf(d.set(LimitCapEase, 4)).contains("capEase.high"));
+  const double ratio = [&] {
+    const GarmentDraft g = draftGarment(sound());
+    return g.cap.height / g.sizes.finished(ArmholeDepth);
+  }();
+  EXPECT_TRUE(codesOf(sound().set(LimitCapLow, ratio + 0.01)).contains("cap.low"));
+  EXPECT_FALSE(codesOf(sound().set(LimitCapLow, ratio - 0.01)).contains("cap.low"));
+  EXPECT_TRUE(codesOf(sound().set(LimitCapHigh, ratio - 0.01)).contains("cap.high"));
+}
+
+TEST(Checks, gatheredCapMayBeAsLongAsSheLikes) {
+  Design d = sound().set(Field::CapEase, 10);
+  EXPECT_TRUE(codesOf(d).contains("capEase.high"));
+  EXPECT_FALSE(codesOf(d.choose(Choice::Gathers, YesNo::Yes)).contains("capEase.high"));
+}
+
+// What she measured on a garment that fits is as she wants it: no advice about its ease.
+TEST(Checks, garmentMeasuresAreNotQuestioned) {
+  using enum Field;
+  Design d = sound().set(EaseUpperArm, 0);
+  EXPECT_TRUE(codesOf(d).contains("upperArm.tight"));
+  EXPECT_FALSE(codesOf(d.set(UpperArm, 15, Source::Garment)).contains("upperArm.tight"));
+}
+
+TEST(Checks, onlyAPulloverMustPassTheHead) {
+  using enum Field;
+  Design d = sound().set(NeckWidth, 8).set(FrontNeckDrop, 3);
+  EXPECT_TRUE(codesOf(d).contains("neck.head"));
+  EXPECT_FALSE(codesOf(Design(d).set(BackOpening, 10)).contains("neck.head"));
+  EXPECT_FALSE(codesOf(d.choose(Choice::Garment, Garment::Jacket)).contains("neck.head"));
+}
+
+} // namespace
+} // namespace scye
