@@ -99,6 +99,7 @@ TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
     ASSERT_FALSE(finding["remedies"].empty());
     const json& remedy = finding["remedies"][0];
     EXPECT_FALSE(remedy["message"].get<std::string>().empty());
+    EXPECT_EQ(remedy["message"].get<std::string>().find_first_of("[{"), std::string::npos);
     EXPECT_TRUE(remedy["values"].contains("ease.armholeDepth") ||
                 remedy["values"].contains("ease.upperArm") ||
                 remedy["values"].contains("ease.crossBack"));
