@@ -19,4 +19,31 @@ double Sizes::body(Field m) const {
   return finished(m) - (ease ? (*this)[*ease] : 0);
 }
 
+Design withFinished(const Design& design, const Sizes& sizes, Field m, double value) {
+  Design next = design;
+  const double more = value - sizes.finished(m);
+  const bool garment = sizes.fromGarment(m);
+  if (const auto ease = easeOf(m); ease && !garment) return next.set(*ease, sizes[*ease] + more);
+  const double share = garment && info(m).kind == FieldKind::Girth ? 0.5 : 1;
+  return next.set(m, sizes[m] + share * more, garment ? Source::Garment : Source::Body);
+}
+
+Design withSource(const Design& design, const Sizes& sizes, Field m, Source source) {
+  Design next = design;
+  if (source == Source::Body) return next.set(m, sizes.body(m), source);
+  const double flat = info(m).kind == FieldKind::Girth ? 0.5 : 1;
+  return next.set(m, flat * sizes.finished(m), source);
+}
+
+Field workedField(WorkedOut unknown) {
+  switch (unknown) {
+  case WorkedOut::UpperArmEase: return Field::EaseUpperArm;
+  case WorkedOut::ArmholeDepth: return Field::ArmholeDepth;
+  case WorkedOut::CrownWidth: return Field::CrownWidth;
+  case WorkedOut::CapEase: return Field::CapEase;
+  case WorkedOut::CapHeight: break;
+  }
+  return Field::CapHeight;
+}
+
 } // namespace scye

@@ -30,4 +30,14 @@ struct Sizes {
   [[nodiscard]] double body(Field measurement) const;
 };
 
+// The design in which the finished measurement is `value`: its ease is changed, or the measurement itself
+// where it has no ease or was taken on a garment, which holds its ease already.
+[[nodiscard]] Design withFinished(const Design& design, const Sizes& sizes, Field measurement,
+                                  double value);
+// The same garment with the measurement told as taken on the body, or flat on a garment.
+[[nodiscard]] Design withSource(const Design& design, const Sizes& sizes, Field measurement,
+                                Source source);
+// The field that is worked out instead of being set.
+[[nodiscard]] Field workedField(WorkedOut unknown);
+
 } // namespace scye

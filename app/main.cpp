@@ -1,0 +1,18 @@
+#include "command_line.h"
+#include "shell/main_window.h"
+#include "shell/start_up.h"
+
+#include <QApplication>
+
+int main(int argc, char** argv) {
+  if (const auto code = scye::runCommandLine(argc, argv)) return *code;
+  QApplication app(argc, argv);
+  const scye::WindowArguments wanted = scye::windowArguments(argc, argv);
+  if (wanted.exitCode) return *wanted.exitCode;
+  scye::startUp(app);
+  scye::MainWindow window(scye::standardPaths());
+  window.show();
+  if (!wanted.file.empty()) window.openFile(QString::fromLocal8Bit(wanted.file.c_str()));
+  window.offerRecovered();
+  return QApplication::exec();
+}

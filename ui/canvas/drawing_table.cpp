@@ -1,0 +1,218 @@
+#include "canvas/drawing_table.h"
+
+#include "canvas/picture_fit.h"
+#include "model/units.h"
+#include "schematic/schematic.h"
+
+#include <QFontInfo>
+#include <QPainter>
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
+
+double letterPixels(const QWidget& widget) { return QFontInfo(widget.font()).pixelSize(); }
+
+} // namespace
+
+DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& settings,
+                           QWidget* parent)
+    : QWidget(parent), document_(document), attention_(attention), settings_(settings) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setCursor(Qt::OpenHandCursor);
+  setAccessibleName(tr("Drawing table"));
+  connect(&document_, &Document::changed, this, &DrawingTable::onChanged);
+  connect(&attention_, &Attention::changed, this, [this] {
+    previewDraft_.reset();
+    redraw();
+  });
+  connect(&settings_, &Settings::changed, this, &DrawingTable::redraw);
+}
+
+QSize DrawingTable::sizeHint() const {
+  const int em = fontMetrics().averageCharWidth();
+  return {80 * em, 60 * em};
+}
+QSize DrawingTable::minimumSizeHint() const { return sizeHint() / 3; }
+
+void DrawingTable::onChanged(const Document::Event& event) {
+  if (event.replaced) {
+    previewDraft_.reset();
+    fit();
+  } else if (event.derived) {
+    redraw();
+    if (fitted_ && !fitsWell()) fit();
+  }
+}
+
+const GarmentDraft* DrawingTable::ghost() {
+  if (attention_.preview()) {
+    if (!previewDraft_) previewDraft_ = draftGarment(*attention_.preview());
+    return &*previewDraft_;
+  }
+  return document_.draftBefore();
+}
+
+Picture DrawingTable::make(double textHeight, int perRow) const {
+  SchematicOptions options;
+  options.unit = settings_.unit();
+  options.textHeight = textHeight;
+  options.perRow = perRow;
+  options.lit = attention_.lit();
+  auto* self = const_cast<DrawingTable*>(this);
+  options.ghost = self->ghost();
+  return pieceSchematic(self->document_.derived().draft, builtinPhrases(), options);
+}
+
+void DrawingTable::redraw() {
+  picture_ = make(letterPixels(*this) / view_.scale, perRow_);
+  hot_.reset();
+  describe();
+  update();
+  Q_EMIT redrawn();
+}
+
+void DrawingTable::fit() {
+  fitted_ = true;
+  const double margin = 1.5 * letterPixels(*this);
+  const QRectF room = QRectF(rect()).marginsRemoved({margin, margin, margin, margin});
+  if (room.width() < 1 || room.height() < 1) return;
+  double best = 0;
+  for (const int perRow : {2, 0, 1, 3}) {
+    FittedPicture fitted = fitPicture([&](double h) { return make(h, perRow); },
+                                      letterPixels(*this), room);
+    if (fitted.view.scale <= 1.02 * best) continue;
+    best = fitted.view.scale;
+    perRow_ = perRow;
+    picture_ = std::move(fitted.picture);
+    view_ = fitted.view;
+  }
+  hot_.reset();
+  describe();
+  update();
+  Q_EMIT redrawn();
+}
+
+QRectF DrawingTable::mappedBox(const Box& box) const {
+  return QRectF(view_.map(box.low), view_.map(box.high)).normalized();
+}
+
+// The pieces stay where they are unless they would leave the window; once she has let go, also when
+// they have become much smaller than it.
+bool DrawingTable::fitsWell() const {
+  const QRectF box = mappedBox(picture_.box());
+  if (!QRectF(rect()).contains(box)) return false;
+  return document_.inGesture() || std::max(box.width() / width(), box.height() / height()) > 0.82;
+}
+
+void DrawingTable::zoomBy(double factor, const QPointF& about) {
+  const double scale = std::clamp(view_.scale * factor, kLeastZoom, kMostZoom);
+  // The piece under the pointer stays there: its own coordinates are kept, because the lanes between
+  // pieces change with the zoom.
+  const Vec2 at = view_.unmap(about);
+  const Group* nearest = nullptr;
+  double least = 1e300;
+  for (const Group& g : picture_.groups) {
+    const double d = (g.origin - at).squaredNorm();
+    if (d < least) least = d, nearest = &g;
+  }
+  const std::string id = nearest ? nearest->id : std::string();
+  const Vec2 inPiece = nearest ? Vec2(at - nearest->origin) : at;
+  view_.scale = scale;
+  fitted_ = false;
+  redraw();
+  Vec2 now = inPiece;
+  for (const Group& g : picture_.groups)
+    if (g.id == id) now += g.origin;
+  view_.origin = {about.x() - now.x() * scale, about.y() + now.y() * scale};
+  update();
+}
+
+void DrawingTable::zoomIn() { zoomBy(1.25, QRectF(rect()).center()); }
+void DrawingTable::zoomOut() { zoomBy(0.8, QRectF(rect()).center()); }
+
+void DrawingTable::panBy(const QPointF& by) {
+  fitted_ = false;
+  view_.origin += by;
+  update();
+}
+
+const HotSpot* DrawingTable::hotSpotAt(const QPointF& at) const {
+  const Vec2 p = view_.unmap(at);
+  for (const Group& g : picture_.groups)
+    for (const HotSpot& h : g.hotSpots)
+      if ((p.array() >= h.box.low.array()).all() && (p.array() <= h.box.high.array()).all())
+        return &h;
+  return nullptr;
+}
+
+void DrawingTable::describe() {
+  QStringList pieces;
+  for (const Group& g : picture_.groups) {
+    const Vec2 size = [&] {
+      const Piece* piece = g.piece ? document_.derived().draft.piece(*g.piece) : nullptr;
+      return piece ? piece->box().size() : Vec2(0, 0);
+    }();
+    pieces.append(tr("%1: %2 wide, %3 high")
+                      .arg(QString::fromStdString(g.title),
+                           QString::fromStdString(lengthText(size.x(), settings_.unit())),
+                           QString::fromStdString(lengthText(size.y(), settings_.unit()))));
+  }
+  setAccessibleDescription(pieces.join(QStringLiteral("; ")));
+}
+
+void DrawingTable::paintGrid(QPainter& painter) const {
+  // Lines a round number of centimetres (or inches) apart, never crowded.
+  const double unit = settings_.unit() == LengthUnit::Inch ? kCmPerInch : 1;
+  const double least = 0.8 * letterPixels(*this) / view_.scale;
+  double step = unit;
+  for (const double n : {1., 2., 5., 10., 20., 50.}) {
+    step = n * unit;
+    if (step >= least) break;
+  }
+  const PictureColours colours = screenColours(palette());
+  const auto draw = [&](double every, double strength) {
+    painter.setPen(QPen(mixed(colours.ground, colours[Role::Outline], strength), 0));
+    const Vec2 low = view_.unmap({0, double(height())}), high = view_.unmap({double(width()), 0});
+    for (double x = std::ceil(low.x() / every) * every; x <= high.x(); x += every)
+      painter.drawLine(QPointF(view_.map({x, 0}).x(), 0), QPointF(view_.map({x, 0}).x(), height()));
+    for (double y = std::ceil(low.y() / every) * every; y <= high.y(); y += every)
+      painter.drawLine(QPointF(0, view_.map({0, y}).y()), QPointF(width(), view_.map({0, y}).y()));
+  };
+  draw(step, 0.045);
+  draw(5 * step, 0.09);
+  painter.setPen(colours[Role::Note]);
+  const QString text = tr("Grid %1").arg(
+      QString::fromStdString(numberText(step / unit)) + u' ' +
+      QString::fromStdString(
+          builtinPhrases().say(settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
+  const int gap = fontMetrics().averageCharWidth();
+  painter.drawText(gap, height() - gap, text);
+}
+
+void DrawingTable::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  const PictureColours colours = screenColours(palette());
+  painter.fillRect(rect(), colours.ground);
+  if (settings_.gridShown()) paintGrid(painter);
+  if (hot_) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(mixed(colours.ground, colours[Role::Lit], 0.18));
+    const double round = 0.25 * letterPixels(*this);
+    painter.drawRoundedRect(mappedBox(hot_->box), round, round);
+  }
+  paintPicture(painter, picture_, colours, view_);
+  if (!hasFocus()) return;
+  painter.setPen(QPen(colours[Role::Lit], 1));
+  painter.setBrush(Qt::NoBrush);
+  painter.setRenderHint(QPainter::Antialiasing, false);
+  painter.drawRect(rect().adjusted(0, 0, -1, -1));
+}
+
+} // namespace scye

@@ -1,0 +1,111 @@
+// Mouse and keyboard of the drawing table.
+#include "canvas/drawing_table.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QWheelEvent>
+
+#include <cmath>
+
+namespace scye {
+
+void DrawingTable::resizeEvent(QResizeEvent*) {
+  if (fitted_) fit();
+}
+
+void DrawingTable::wheelEvent(QWheelEvent* event) {
+  if (event->angleDelta().y() == 0) return;
+  zoomBy(std::pow(1.0015, event->angleDelta().y()), event->position());
+}
+
+void DrawingTable::mousePressEvent(QMouseEvent* event) {
+  if (event->button() != Qt::LeftButton && event->button() != Qt::MiddleButton) return;
+  pressedAt_ = event->position();
+  if (event->button() == Qt::LeftButton && !hand_ && hotSpotAt(event->position())) return;
+  grabbed_ = event->position();
+  setCursor(Qt::ClosedHandCursor);
+}
+
+void DrawingTable::mouseMoveEvent(QMouseEvent* event) {
+  if (!grabbed_) {
+    hover(event->position());
+    return;
+  }
+  panBy(event->position() - *grabbed_);
+  grabbed_ = event->position();
+}
+
+void DrawingTable::mouseReleaseEvent(QMouseEvent* event) {
+  const bool panned = std::exchange(grabbed_, std::nullopt).has_value();
+  hover(event->position());
+  if (panned || event->button() != Qt::LeftButton) return;
+  const HotSpot* spot = hotSpotAt(event->position());
+  if (spot && spot == hotSpotAt(pressedAt_)) {
+    const Field field = spot->field;
+    attention_.goTo(field, isMeasurement(field));
+  }
+}
+
+void DrawingTable::hover(const QPointF& at) {
+  const HotSpot* spot = hand_ ? nullptr : hotSpotAt(at);
+  setCursor(spot ? Qt::PointingHandCursor : Qt::OpenHandCursor);
+  const bool same = spot ? hot_ && hot_->field == spot->field && hot_->box.low == spot->box.low : !hot_;
+  if (same) return;
+  hot_ = spot ? std::optional(*spot) : std::nullopt;
+  setToolTip(spot ? tr("%1: click to type it")
+                        .arg(QString::fromStdString(builtinPhrases().say(
+                            "field." + std::string(info(spot->field).key))))
+                  : QString());
+  update();
+}
+
+void DrawingTable::leaveEvent(QEvent*) {
+  hot_.reset();
+  update();
+}
+
+void DrawingTable::keyPressEvent(QKeyEvent* event) {
+  const double step = 4 * fontMetrics().height();
+  switch (event->key()) {
+  case Qt::Key_Left: panBy({step, 0}); return;
+  case Qt::Key_Right: panBy({-step, 0}); return;
+  case Qt::Key_Up: panBy({0, step}); return;
+  case Qt::Key_Down: panBy({0, -step}); return;
+  case Qt::Key_Plus: case Qt::Key_Equal: zoomIn(); return;
+  case Qt::Key_Minus: zoomOut(); return;
+  case Qt::Key_F: case Qt::Key_Home: fit(); return;
+  case Qt::Key_Space:
+    hand_ = true;
+    hot_.reset();
+    setCursor(Qt::OpenHandCursor);
+    update();
+    return;
+  default: QWidget::keyPressEvent(event);
+  }
+}
+
+void DrawingTable::keyReleaseEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat())
+    hand_ = false;
+  else
+    QWidget::keyReleaseEvent(event);
+}
+
+void DrawingTable::focusInEvent(QFocusEvent*) { update(); }
+void DrawingTable::focusOutEvent(QFocusEvent*) {
+  hand_ = false;
+  update();
+}
+
+void DrawingTable::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) {
+    if (fitted_)
+      fit();
+    else
+      redraw();
+  }
+}
+
+} // namespace scye

@@ -1,0 +1,120 @@
+#include "document/document.h"
+
+#include "document/design_command.h"
+
+#include <QFileInfo>
+
+namespace scye {
+
+Document::Document(QObject* parent) : QObject(parent) {
+  frame_.setSingleShot(true);
+  frame_.setTimerType(Qt::PreciseTimer);
+  connect(&frame_, &QTimer::timeout, this, &Document::flush);
+  connect(&history_, &QUndoStack::cleanChanged, this, [this] { Q_EMIT changed({.file = true}); });
+}
+
+Document::~Document() { history_.disconnect(this); }
+
+const Derived& Document::derived() {
+  if (stale_) {
+    derived_ = std::make_unique<Derived>(derive(design_));
+    stale_ = false;
+  }
+  return *derived_;
+}
+
+void Document::flush() {
+  frame_.stop();
+  sinceFrame_.start();
+  (void)derived();
+  Q_EMIT changed({.derived = true});
+}
+
+void Document::apply(const Design& next) {
+  if (next == design_) return;
+  design_ = next;
+  stale_ = true;
+  Q_EMIT changed({.design = true});
+  if (frame_.isActive()) return;
+  const qint64 since = sinceFrame_.isValid() ? sinceFrame_.elapsed() : kFrameMs;
+  frame_.start(int(std::clamp<qint64>(kFrameMs - since, 0, kFrameMs)));
+}
+
+void Document::edit(const QString& text, const Design& next, int run) {
+  if (next == design_) return;
+  if (inGesture()) {
+    apply(next);
+    return;
+  }
+  history_.push(
+      new DesignCommand(text, design_, next, run, [this](const Design& d) { apply(d); }));
+}
+
+void Document::beginGesture(const QString& text) {
+  if (inGesture()) endGesture();
+  draftBefore_ = std::make_unique<GarmentDraft>(derived().draft);
+  before_ = design_;
+  gestureText_ = text;
+}
+
+void Document::endGesture() {
+  if (!inGesture()) return;
+  const Design before = *std::exchange(before_, std::nullopt);
+  draftBefore_.reset();
+  if (before != design_)
+    history_.push(new DesignCommand(gestureText_, before, design_, 0,
+                                    [this](const Design& d) { apply(d); }));
+  flush();
+}
+
+void Document::cancelGesture() {
+  if (!inGesture()) return;
+  const Design before = *std::exchange(before_, std::nullopt);
+  draftBefore_.reset();
+  apply(before);
+  flush();
+}
+
+void Document::undo() {
+  if (inGesture()) {
+    cancelGesture();
+    return;
+  }
+  history_.undo();
+  flush();
+}
+
+void Document::redo() {
+  endGesture();
+  history_.redo();
+  flush();
+}
+
+void Document::replace(const Design& design, const QString& path, bool modified) {
+  before_.reset();
+  draftBefore_.reset();
+  history_.clear();
+  design_ = design;
+  path_ = path;
+  unsavedFromStart_ = modified;
+  stale_ = true;
+  frame_.stop();
+  sinceFrame_.start();
+  (void)derived();
+  Q_EMIT changed({.design = true, .derived = true, .file = true, .replaced = true});
+}
+
+void Document::markSaved(const QString& path) {
+  path_ = path;
+  unsavedFromStart_ = false;
+  history_.setClean();
+  Q_EMIT changed({.file = true});
+}
+
+QString Document::displayName() const {
+  if (!path_.isEmpty()) return QFileInfo(path_).completeBaseName();
+  if (!design_.title.empty()) return QString::fromStdString(design_.title);
+  return tr("New design");
+}
+
+} // namespace scye

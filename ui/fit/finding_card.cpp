@@ -1,0 +1,111 @@
+#include "fit/finding_card.h"
+
+#include "fit/severity.h"
+#include "paint/picture_colours.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace scye {
+
+FindingCard::FindingCard(Document& document, Attention& attention, QWidget* parent)
+    : QFrame(parent), document_(document), attention_(attention), sign_(new QLabel(this)),
+      severity_(new QLabel(this)), text_(new QLabel(this)), buttons_(new QVBoxLayout) {
+  setFocusPolicy(Qt::StrongFocus);
+  setCursor(Qt::PointingHandCursor);
+  const int gap = fontMetrics().averageCharWidth();
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(2 * gap, gap, gap, gap);
+  column->setSpacing(gap / 2);
+  auto* head = new QHBoxLayout;
+  head->setSpacing(gap);
+  head->addWidget(sign_);
+  head->addWidget(severity_, 1);
+  severity_->setForegroundRole(QPalette::PlaceholderText);
+  column->addLayout(head);
+  text_->setWordWrap(true);
+  column->addWidget(text_);
+  buttons_->setSpacing(gap / 2);
+  column->addLayout(buttons_);
+}
+
+void FindingCard::setFinding(const Finding& finding, LengthUnit unit) {
+  finding_ = finding;
+  unit_ = unit;
+  const int size = severity_->fontMetrics().height();
+  sign_->setPixmap(severityIcon(finding.severity).pixmap(size, size));
+  severity_->setText(severityName(finding.severity));
+  text_->setText(findingText(finding, unit));
+  setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
+  // Buttons are kept where they are, so that one with the keyboard on it does not lose it.
+  while (remedies_.size() > qsizetype(finding.remedies.size())) delete remedies_.takeLast();
+  while (remedies_.size() < qsizetype(finding.remedies.size())) {
+    auto* button = new QPushButton(this);
+    button->setCursor(Qt::ArrowCursor);
+    button->installEventFilter(this);
+    connect(button, &QPushButton::clicked, this, [this, at = int(remedies_.size())] { apply(at); });
+    buttons_->addWidget(button);
+    remedies_.append(button);
+  }
+  for (int i = 0; i < remedies_.size(); ++i)
+    remedies_[i]->setText(remedyText(finding.remedies[i], unit));
+  update();
+}
+
+void FindingCard::activate() {
+  if (!finding_.fields.empty()) attention_.goTo(finding_.fields.front(), false);
+}
+
+void FindingCard::apply(int remedy) {
+  attention_.setPreview({});
+  const Remedy& r = finding_.remedies[remedy];
+  document_.edit(remedyText(r, unit_), applied(document_.design(), r));
+}
+
+bool FindingCard::eventFilter(QObject* watched, QEvent* event) {
+  const auto at = remedies_.indexOf(static_cast<QPushButton*>(watched));
+  if (at >= 0) {
+    if (event->type() == QEvent::Enter || event->type() == QEvent::FocusIn)
+      attention_.setPreview(applied(document_.design(), finding_.remedies[at]));
+    else if (event->type() == QEvent::Leave || event->type() == QEvent::FocusOut)
+      attention_.setPreview({});
+  }
+  return QFrame::eventFilter(watched, event);
+}
+
+void FindingCard::mouseReleaseEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && rect().contains(event->position().toPoint())) activate();
+}
+
+void FindingCard::keyPressEvent(QKeyEvent* event) {
+  switch (event->key()) {
+  case Qt::Key_Return: case Qt::Key_Enter: case Qt::Key_Space: activate(); return;
+  default: QFrame::keyPressEvent(event);
+  }
+}
+
+void FindingCard::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const bool dark = isDark(palette());
+  const QColor stripe = finding_.severity == Severity::Blocking  ? blockingColour(dark)
+                        : finding_.severity == Severity::Warning ? warningColour(dark)
+                                                                 : accent(dark);
+  const double round = fontMetrics().averageCharWidth() * 0.6;
+  const QRectF area = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+  painter.setPen(hasFocus() ? QPen(palette().color(QPalette::Highlight), 1.5)
+                            : QPen(mixed(palette().color(QPalette::Base),
+                                         palette().color(QPalette::Text), 0.14)));
+  painter.setBrush(palette().color(QPalette::Base));
+  painter.drawRoundedRect(area, round, round);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(stripe);
+  painter.drawRoundedRect(QRectF(area.left(), area.top() + round, round * 0.7, area.height() - 2 * round),
+                          round * 0.35, round * 0.35);
+}
+
+} // namespace scye

@@ -1,0 +1,46 @@
+// One finding: what is the matter, in words and with a sign, and what can be done about it. Going to it
+// (click, Return) leads to the value it concerns; a remedy is one click and one undo step, and shows
+// what it would give while the pointer or the keyboard is on it.
+#pragma once
+
+#include "document/attention.h"
+#include "document/document.h"
+#include "settings/settings.h"
+
+#include <QFrame>
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace scye {
+
+class FindingCard : public QFrame {
+  Q_OBJECT
+public:
+  FindingCard(Document& document, Attention& attention, QWidget* parent);
+
+  void setFinding(const Finding& finding, LengthUnit unit);
+
+protected:
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+  void activate();
+  void apply(int remedy);
+
+  Document& document_;
+  Attention& attention_;
+  Finding finding_;
+  LengthUnit unit_ = LengthUnit::Centimetre;
+  QLabel* sign_;
+  QLabel* severity_;
+  QLabel* text_;
+  QVBoxLayout* buttons_;
+  QList<QPushButton*> remedies_;
+};
+
+} // namespace scye

@@ -1,0 +1,55 @@
+#include "fit/findings_panel.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace scye {
+
+FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings& settings,
+                             QWidget* parent)
+    : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
+      content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel), none_(new QLabel) {
+  setFrameShape(NoFrame);
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFocusPolicy(Qt::NoFocus);
+  setAccessibleName(tr("Findings"));
+  const int gap = fontMetrics().averageCharWidth();
+  column_->setContentsMargins(2 * gap, gap, 2 * gap, 2 * gap);
+  column_->setSpacing(gap);
+  QFont bold = font();
+  bold.setBold(true);
+  head_->setFont(bold);
+  none_->setText(tr("Nothing to look at. The pieces can be knitted as they are drawn."));
+  none_->setWordWrap(true);
+  none_->setForegroundRole(QPalette::PlaceholderText);
+  column_->addWidget(head_);
+  column_->addWidget(none_);
+  column_->addStretch(1);
+  setWidget(content_);
+
+  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.derived) refresh();
+  });
+  connect(&settings_, &Settings::changed, this, &FindingsPanel::refresh);
+  refresh();
+}
+
+void FindingsPanel::refresh() {
+  Findings findings = document_.derived().findings;
+  std::stable_sort(findings.begin(), findings.end(),
+                   [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+  head_->setText(findings.empty() ? tr("Findings") : tr("Findings (%1)").arg(findings.size()));
+  none_->setVisible(findings.empty());
+  while (cards_.size() > qsizetype(findings.size())) delete cards_.takeLast();
+  while (cards_.size() < qsizetype(findings.size())) {
+    auto* card = new FindingCard(document_, attention_, content_);
+    column_->insertWidget(2 + int(cards_.size()), card);
+    cards_.append(card);
+  }
+  for (int i = 0; i < cards_.size(); ++i) cards_[i]->setFinding(findings[i], settings_.unit());
+}
+
+} // namespace scye

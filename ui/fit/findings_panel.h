@@ -1,0 +1,31 @@
+// All findings, gravest first.
+#pragma once
+
+#include "fit/finding_card.h"
+
+#include <QScrollArea>
+
+class QLabel;
+
+namespace scye {
+
+class FindingsPanel : public QScrollArea {
+  Q_OBJECT
+public:
+  FindingsPanel(Document& document, Attention& attention, Settings& settings,
+                QWidget* parent = nullptr);
+
+private:
+  void refresh();
+
+  Document& document_;
+  Attention& attention_;
+  Settings& settings_;
+  QWidget* content_;
+  QVBoxLayout* column_;
+  QLabel* head_;
+  QLabel* none_;
+  QList<FindingCard*> cards_;
+};
+
+} // namespace scye

@@ -1,0 +1,38 @@
+#include "fit/severity.h"
+
+#include "look/icons.h"
+#include "paint/picture_colours.h"
+
+#include <QCoreApplication>
+#include <QGuiApplication>
+
+namespace scye {
+
+QIcon severityIcon(Severity severity) {
+  const bool dark = isDark(QGuiApplication::palette());
+  switch (severity) {
+  case Severity::Blocking: return icon("blocking", blockingColour(dark));
+  case Severity::Warning: return icon("warning", warningColour(dark));
+  case Severity::Note: break;
+  }
+  return icon("note", accent(dark));
+}
+
+QString severityName(Severity severity) {
+  switch (severity) {
+  case Severity::Blocking: return QCoreApplication::translate("Severity", "Cannot be made");
+  case Severity::Warning: return QCoreApplication::translate("Severity", "Look at this");
+  case Severity::Note: break;
+  }
+  return QCoreApplication::translate("Severity", "Good to know");
+}
+
+QString findingText(const Finding& finding, LengthUnit unit) {
+  return QString::fromStdString(builtinPhrases().say("finding." + finding.code, finding.params, unit));
+}
+
+QString remedyText(const Remedy& remedy, LengthUnit unit) {
+  return QString::fromStdString(builtinPhrases().say("remedy." + remedy.key, remedy.params, unit));
+}
+
+} // namespace scye

@@ -1,0 +1,50 @@
+#include "panels/choice_row.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QWheelEvent>
+
+namespace scye {
+namespace {
+
+// The wheel scrolls the panel; it changes a choice only when the box is in use.
+class ChoiceBox : public QComboBox {
+protected:
+  void wheelEvent(QWheelEvent* event) override {
+    if (hasFocus())
+      QComboBox::wheelEvent(event);
+    else
+      event->ignore();
+  }
+};
+
+} // namespace
+
+ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, When when,
+                     QObject* parent)
+    : QObject(parent), context_(context), choice_(choice), when_(std::move(when)),
+      name_(new QLabel(choiceName(choice))), box_(new ChoiceBox) {
+  const int line = grid->rowCount();
+  for (int i = 0; i < int(info(choice).options.size()); ++i) box_->addItem(optionName(choice, i));
+  box_->setFocusPolicy(Qt::StrongFocus);
+  box_->setAccessibleName(name_->text());
+  name_->setBuddy(box_);
+  grid->addWidget(name_, line, column::kName);
+  grid->addWidget(box_, line, column::kFirst, 1, column::kAll - column::kFirst);
+  connect(box_, &QComboBox::activated, this, [this](int option) {
+    context_.document.edit(choiceName(choice_),
+                           Design(context_.document.design()).choose(choice_, option));
+  });
+  refresh();
+}
+
+void ChoiceRow::refresh() {
+  const Design& design = context_.document.design();
+  const bool wanted = !when_ || when_(design);
+  name_->setVisible(wanted);
+  box_->setVisible(wanted);
+  box_->setCurrentIndex(design.option(choice_));
+}
+
+} // namespace scye

@@ -1,0 +1,201 @@
+#include "panels/edit_panel.h"
+
+#include "panels/person_rows.h"
+
+#include <QApplication>
+#include <QGridLayout>
+#include <QMouseEvent>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+namespace scye {
+namespace {
+
+bool isJacket(const Design& d) { return d.as<Garment>(Choice::Garment) == Garment::Jacket; }
+bool isPullover(const Design& d) { return !isJacket(d); }
+bool isFlared(const Design& d) {
+  return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
+}
+
+void fillBody(FieldTable& t) {
+  t.addChoice(Choice::Neckline);
+  t.addValue(Field::FrontNeckDrop);
+  t.addValue(Field::BackNeckDrop);
+  t.addValue(Field::NeckBand);
+  t.addChoice(Choice::BandMade, isJacket);
+  t.addValue(Field::ButtonBand, isJacket);
+  t.addChoice(Choice::Side);
+  t.addValue(Field::HemDepth);
+}
+
+void fillBodyRarer(FieldTable& t) {
+  t.addValue(Field::UnderarmBack);
+  t.addValue(Field::UnderarmFront);
+  t.addValue(Field::RiseShare);
+  t.addValue(Field::ScoopBack);
+  t.addValue(Field::ScoopFront);
+  t.addValue(Field::BackShare);
+  t.addValue(Field::BackOpening, isPullover);
+}
+
+void fillSleeve(FieldTable& t) {
+  t.addChoice(Choice::SleeveLine);
+  t.addChoice(Choice::SleeveFrom);
+  t.addValue(Field::SleeveLength);
+  t.addValue(Field::CuffDepth);
+  t.addValue(Field::CuffGirth, isFlared);
+  t.addValue(Field::CapEase);
+  t.addValue(Field::CapHeight);
+  t.addValue(Field::CrownWidth);
+  t.addChoice(Choice::WorkedOut);
+}
+
+void fillSleeveRarer(FieldTable& t) {
+  t.addValue(Field::LowerFullness);
+  t.addValue(Field::UpperFullness);
+  t.addChoice(Choice::CapLean);
+  t.addChoice(Choice::Gathers);
+}
+
+void fillMeasurements(FieldTable& t) {
+  t.addHeads();
+  for (const Field f : {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder,
+                        Field::ArmholeDepth, Field::UpperArm, Field::Wrist, Field::HemToUnderarm,
+                        Field::SleeveToUnderarm})
+    t.addMeasurement(f);
+}
+
+void fillMeasurementsRarer(FieldTable& t) {
+  for (const Field f :
+       {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::Elbow,
+        Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength, Field::ShoulderDrop,
+        Field::NeckBase, Field::HeadGirth, Field::HandGirth})
+    t.addMeasurement(f);
+}
+
+void fillKnitting(FieldTable& t) {
+  t.addValue(Field::Selvedge);
+  t.addValue(Field::PatternMultiple);
+  t.addValue(Field::PatternExtra);
+  t.addValue(Field::Fidelity);
+  t.addChoice(Choice::EveryRow);
+}
+
+void fillLimits(FieldTable& t) {
+  for (int f = int(Field::LimitUpperArm); f < kFieldCount; ++f) t.addValue(Field(f));
+}
+
+} // namespace
+
+EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
+    : QScrollArea(parent), context_(context), content_(new QWidget) {
+  setWidgetResizable(true);
+  setFrameShape(NoFrame);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setAccessibleName(tr("The design"));
+  setFocusPolicy(Qt::NoFocus);
+  auto* column = new QVBoxLayout(content_);
+  const int gap = fontMetrics().averageCharWidth();
+  column->setContentsMargins(gap, gap, gap, gap);
+  column->setSpacing(gap / 2);
+  setWidget(content_);
+
+  addSection(tr("Who it is for"), true, [this](FieldTable& t) {
+    t.addChoice(Choice::Figure);
+    t.addChoice(Choice::Garment);
+    t.addWide(makeNames(context_));
+  });
+  addSection(tr("Measurements and ease"), true, fillMeasurements, fillMeasurementsRarer,
+             tr("More measurements"));
+  addSection(tr("Swatch"), true, [this](FieldTable& t) {
+    t.addCount(tr("Stitches"), Field::SwatchStitches, Field::SwatchWidth);
+    t.addCount(tr("Rows"), Field::SwatchRows, Field::SwatchHeight);
+    t.addWide(makeGaugeLine(context_));
+    t.addChoice(Choice::Washed);
+  });
+  addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
+  addSection(tr("Sleeve and cap"), true, fillSleeve, fillSleeveRarer, tr("Shape of the cap"));
+  addSection(tr("Knitting"), false, fillKnitting);
+  addSection(tr("When to warn"), false, fillLimits);
+  addSection(tr("Notes"), false, [this](FieldTable& t) { t.addWide(makeNotes(context_)); });
+  column->addStretch(1);
+
+  connect(&context_.attention, &Attention::asked, this, &EditPanel::focusField);
+}
+
+std::size_t EditPanel::addPart(Fold::Rank rank, const QString& title, Fill fill) {
+  auto part = std::make_unique<Part>();
+  Part* p = part.get();
+  p->fold = new Fold(rank, title, [this, p, fill = std::move(fill)]() -> QWidget* {
+    p->table = new FieldTable(context_);
+    fill(*p->table);
+    connect(p->table, &FieldTable::inUse, this, &EditPanel::useRow);
+    return p->table;
+  });
+  content_->layout()->addWidget(p->fold);
+  parts_.push_back(std::move(part));
+  return parts_.size() - 1;
+}
+
+void EditPanel::addSection(const QString& title, bool open, Fill fill, Fill rarer,
+                           const QString& rarerTitle) {
+  Part* section = parts_[addPart(Fold::Rank::Section, title, std::move(fill))].get();
+  if (rarer) {
+    Fold* fold = parts_[addPart(Fold::Rank::Rarer, rarerTitle, std::move(rarer))]->fold;
+    fold->setVisible(open);
+    connect(section->fold, &Fold::opened, fold, &QWidget::setVisible);
+  }
+  section->fold->setOpen(open);
+}
+
+void EditPanel::focusField(Field field, bool finished) {
+  const Field home = finished || info(field).group == FieldGroup::Ease
+                         ? measurementOf(field).value_or(field)
+                         : field;
+  for (std::size_t i = 0; i < parts_.size(); ++i) {
+    Part& part = *parts_[i];
+    part.fold->body();
+    FieldRow* row = part.table->rowOf(home);
+    if (!row) continue;
+    if (part.fold->rank() == Fold::Rank::Rarer) parts_[i - 1]->fold->setOpen(true);
+    part.fold->setOpen(true);
+    row->focus(field, finished);
+    // The row and its slider must have their places before the panel can scroll to them.
+    content_->layout()->activate();
+    if (QWidget* box = QApplication::focusWidget(); box && content_->isAncestorOf(box))
+      ensureWidgetVisible(box, 0, 4 * box->height());
+    return;
+  }
+}
+
+void EditPanel::useRow(FieldRow* row) {
+  waiting_ = row;
+  // Under a held mouse button nothing may move.
+  if (QApplication::mouseButtons() == Qt::NoButton)
+    settle();
+  else
+    qApp->installEventFilter(this);
+}
+
+void EditPanel::settle() {
+  if (row_ && row_ != waiting_) row_->close();
+  row_ = std::exchange(waiting_, nullptr);
+  if (row_) row_->showSlider();
+}
+
+bool EditPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::MouseButtonRelease) {
+    qApp->removeEventFilter(this);
+    settle();
+  }
+  return QScrollArea::eventFilter(watched, event);
+}
+
+QSize EditPanel::sizeHint() const {
+  const int width = content_->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
+  return {width + fontMetrics().averageCharWidth(), 100 * fontMetrics().averageCharWidth()};
+}
+
+QSize EditPanel::minimumSizeHint() const { return {sizeHint().width(), 0}; }
+
+} // namespace scye

@@ -1,0 +1,45 @@
+// The work, in the knitter's order: who it is for and her measurements, the swatch, the body, the sleeve
+// and its cap, the knitting, and where warnings begin.
+#pragma once
+
+#include "panels/field_table.h"
+#include "panels/fold.h"
+
+#include <QScrollArea>
+
+namespace scye {
+
+class EditPanel : public QScrollArea {
+  Q_OBJECT
+public:
+  EditPanel(const PanelContext& context, QWidget* parent = nullptr);
+
+  // Opens what hides it, brings it into view and takes the keyboard there.
+  void focusField(Field field, bool finished);
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+  using Fill = std::function<void(FieldTable&)>;
+  struct Part {
+    Fold* fold;
+    FieldTable* table = nullptr; // once it has been made
+  };
+  // A section holds rows, and may end in a fold with the rarer ones.
+  void addSection(const QString& title, bool open, Fill fill, Fill rarer = {},
+                  const QString& rarerTitle = {});
+  std::size_t addPart(Fold::Rank rank, const QString& title, Fill fill);
+  void useRow(FieldRow* row);
+  void settle();
+
+  PanelContext context_;
+  QWidget* content_;
+  std::vector<std::unique_ptr<Part>> parts_;
+  FieldRow* row_ = nullptr;     // whose slider is open
+  FieldRow* waiting_ = nullptr; // to be opened once the mouse is let go
+};
+
+} // namespace scye

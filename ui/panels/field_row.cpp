@@ -1,0 +1,201 @@
+#include "panels/field_row.h"
+
+#include "fit/severity.h"
+#include "io/refusal_text.h"
+#include "panels/row_slider.h"
+#include "values/field_box.h"
+#include "values/value_slider.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+
+namespace scye {
+
+FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
+                   std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent)
+    : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
+      unitInHead_(unitInHead), when_(std::move(when)), nameArea_(new QWidget),
+      name_(new QLabel(name)), mark_(new QLabel), source_(new QToolButton) {
+  auto* line = new QHBoxLayout(nameArea_);
+  line->setContentsMargins({});
+  line->setSpacing(name_->fontMetrics().averageCharWidth());
+  line->addWidget(name_);
+  line->addWidget(mark_);
+  line->addStretch();
+  name_->setWordWrap(false);
+  mark_->hide();
+  grid->addWidget(nameArea_, line_, column::kName);
+  for (const CellSpec& cell : cells) addCell(cell, name);
+  name_->setBuddy(cells_.front().box);
+
+  source_->setAutoRaise(true);
+  source_->setPopupMode(QToolButton::InstantPopup);
+  source_->setToolButtonStyle(Qt::ToolButtonTextOnly);
+  source_->setFocusPolicy(Qt::StrongFocus);
+  source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  source_->setMenu(new QMenu(source_));
+  connect(source_->menu(), &QMenu::aboutToShow, this, &FieldRow::fillSourceMenu);
+  grid->addWidget(source_, line_, column::kSource);
+  refresh();
+}
+
+void FieldRow::addCell(const CellSpec& spec, const QString& name) {
+  auto* box = new FieldBox(info(spec.field).kind);
+  const std::size_t at = cells_.size();
+  box->setAccessibleName(spec.finished ? tr("%1, finished").arg(name)
+                         : at == 0     ? name
+                                       : fieldName(spec.field));
+  grid_->addWidget(box, line_, spec.column, Qt::AlignRight);
+  cells_.push_back({spec, box});
+  connect(box, &FieldBox::focused, this, [this, at] { take(at); });
+  connect(box, &FieldBox::entered, this, [this, at](double v) { enter(at, v, 0); });
+  connect(box, &FieldBox::stepped, this, [this, at](double v) { enter(at, v, run_); });
+  connect(box, &FieldBox::unreadable, this,
+          [this, at] { refuse(at, cells_[at].spec.field, Refusal::NotANumber); });
+}
+
+bool FieldRow::has(Field field) const {
+  return std::any_of(cells_.begin(), cells_.end(),
+                     [&](const Cell& c) { return c.spec.field == field; });
+}
+
+Field FieldRow::target(const Cell& cell) const {
+  if (!cell.spec.finished || sizes().fromGarment(cell.spec.field)) return cell.spec.field;
+  return easeOf(cell.spec.field).value_or(cell.spec.field);
+}
+
+void FieldRow::take(std::size_t cell) {
+  inHand_ = cell;
+  run_ = context_.document.newRun();
+  if (slider_ && slider_->isVisible()) showSlider();
+  Q_EMIT inUse(this);
+}
+
+void FieldRow::showSlider() {
+  const Field field = target(cells_[inHand_]);
+  if (!slider_) {
+    slider_ = new RowSlider(context_, grid_->parentWidget());
+    grid_->addWidget(slider_, line_ + 1, 0, 1, column::kAll);
+    // In the order of the keyboard the slider follows its row.
+    QWidget::setTabOrder(source_, slider_->slider());
+    slider_->setField(field);
+  } else if (slider_->isHidden() || slider_->field() != field) {
+    slider_->setField(field);
+  }
+  slider_->show();
+}
+
+void FieldRow::close() {
+  if (slider_) slider_->hide();
+}
+
+void FieldRow::enter(std::size_t at, double value, int run) {
+  const Design& design = context_.document.design();
+  const CellSpec& spec = cells_[at].spec;
+  const Design next = spec.finished
+                          ? withFinished(design, sizes(), spec.field, value)
+                          : Design(design).set(spec.field, value, design.source(spec.field));
+  const Field written = target(cells_[at]);
+  if (const auto refusal = check(written, *next.given(written))) {
+    refuse(at, written, *refusal);
+    refresh();
+    return;
+  }
+  if (slider_) slider_->quiet();
+  context_.document.edit(fieldName(written), next, run);
+  refresh();
+}
+
+void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
+  inHand_ = at;
+  showSlider();
+  slider_->say(QString::fromStdString(
+      refusalText(field, refusal, builtinPhrases(), context_.settings.unit())));
+  Q_EMIT inUse(this);
+}
+
+void FieldRow::focus(Field field, bool finished) {
+  const Cell* best = &cells_.front();
+  for (const Cell& c : cells_) {
+    if (c.spec.field == field && c.spec.finished == finished) best = &c;
+    if (finished && c.spec.finished && measurementOf(field) == c.spec.field) best = &c;
+  }
+  best->box->setFocus(Qt::OtherFocusReason);
+  best->box->selectAll();
+}
+
+void FieldRow::refresh() {
+  const Design& design = context_.document.design();
+  const Sizes& s = sizes();
+  const bool wanted = !when_ || when_(design);
+  nameArea_->setVisible(wanted);
+  source_->setVisible(wanted);
+  const LengthUnit unit = context_.settings.unit();
+  for (const Cell& c : cells_) {
+    const Field f = c.spec.field;
+    c.box->setVisible(wanted);
+    c.box->setValueStyle(styleOf(f, unit, !unitInHead_));
+    c.box->setValue(c.spec.finished ? s.finished(f) : s[f]);
+    const bool workedOut = !c.spec.finished && isWorkedOut(design, f);
+    c.box->setReadOnly(workedOut);
+    c.box->setFilledIn(!c.spec.finished && !design.has(f));
+    c.box->setToolTip(workedOut ? tr("Worked out so that the cap fits") : QString());
+  }
+  if (!wanted) close();
+  const Field first = cells_.front().spec.field;
+  source_->setText(isWorkedOut(design, first) ? tr("worked out") : originName(s, first));
+  source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
+  if (slider_ && slider_->isVisible()) slider_->refresh();
+  refreshMark();
+}
+
+void FieldRow::refreshMark() {
+  const Finding* worst = nullptr;
+  for (const Finding& f : context_.document.derived().findings)
+    if (!f.fields.empty() && f.severity != Severity::Note && has(f.fields.front()) &&
+        (!worst || f.severity > worst->severity))
+      worst = &f;
+  mark_->setVisible(worst && nameArea_->isVisibleTo(nameArea_->parentWidget()));
+  if (!worst) return;
+  const int size = name_->fontMetrics().ascent();
+  mark_->setPixmap(severityIcon(worst->severity).pixmap(size, size));
+  const QString text = findingText(*worst, context_.settings.unit());
+  mark_->setToolTip(text);
+  mark_->setAccessibleName(text);
+}
+
+void FieldRow::fillSourceMenu() {
+  QMenu* menu = source_->menu();
+  menu->clear();
+  const Design design = context_.document.design();
+  const LengthUnit unit = context_.settings.unit();
+  const Field first = cells_.front().spec.field;
+  if (isMeasurement(first)) {
+    const auto offer = [&](const QString& text, Source source) {
+      QAction* action = menu->addAction(text);
+      action->setCheckable(true);
+      action->setChecked(design.has(first) && design.source(first) == source);
+      connect(action, &QAction::triggered, this, [this, first, source] {
+        context_.document.edit(fieldName(first),
+                               withSource(context_.document.design(), sizes(), first, source));
+      });
+    };
+    offer(tr("Measured on the body"), Source::Body);
+    offer(tr("Measured flat on a garment that fits"), Source::Garment);
+    menu->addSeparator();
+  }
+  for (const Cell& c : cells_) {
+    if (c.spec.finished) continue;
+    const Field f = c.spec.field;
+    QAction* action = menu->addAction(
+        tr("%1: back to %2").arg(fieldName(f), shownValue(f, filledIn(design, f), unit)));
+    action->setEnabled(design.has(f));
+    connect(action, &QAction::triggered, this, [this, f] {
+      context_.document.edit(fieldName(f), Design(context_.document.design()).clear(f));
+    });
+  }
+}
+
+} // namespace scye

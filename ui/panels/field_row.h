@@ -1,0 +1,77 @@
+// One line of a panel: the name of a value, the boxes it is typed into, and where it came from. The
+// widgets lie in a grid that the rows of a table share, so that figures stand under one another. The row
+// in use opens a slider beneath itself.
+#pragma once
+
+#include "panels/panel_context.h"
+
+#include <QPointer>
+
+class QGridLayout;
+class QLabel;
+class QToolButton;
+
+namespace scye {
+
+class FieldBox;
+class RowSlider;
+
+// Columns of the grid.
+namespace column {
+inline constexpr int kName = 0, kFirst = 1, kSecond = 2, kThird = 3, kSource = 4, kAll = 5;
+}
+
+struct CellSpec {
+  Field field;
+  int column;
+  bool finished = false; // the finished size of a measurement; writes its ease
+};
+
+using When = std::function<bool(const Design&)>;
+
+class FieldRow : public QObject {
+  Q_OBJECT
+public:
+  // `cells`: the first is the field that the row is named for.
+  FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
+           std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent);
+
+  [[nodiscard]] bool has(Field field) const;
+  void refresh();
+  void focus(Field field, bool finished);
+  void showSlider();
+  void close(); // the slider
+
+Q_SIGNALS:
+  void inUse(scye::FieldRow* row);
+
+private:
+  struct Cell {
+    CellSpec spec;
+    FieldBox* box;
+  };
+  void addCell(const CellSpec& spec, const QString& name);
+  void take(std::size_t cell);
+  void enter(std::size_t cell, double value, int run);
+  void refuse(std::size_t cell, Field field, Refusal refusal);
+  void fillSourceMenu();
+  void refreshMark();
+  [[nodiscard]] Field target(const Cell& cell) const; // what its slider moves
+  [[nodiscard]] const Sizes& sizes() const { return context_.document.derived().draft.sizes; }
+
+  PanelContext context_;
+  QGridLayout* grid_;
+  int line_;
+  bool unitInHead_;
+  When when_;
+  std::vector<Cell> cells_;
+  QWidget* nameArea_;
+  QLabel* name_;
+  QLabel* mark_;
+  QToolButton* source_;
+  QPointer<RowSlider> slider_;
+  std::size_t inHand_ = 0; // the cell that the slider moves
+  int run_ = 0;
+};
+
+} // namespace scye

@@ -1,0 +1,102 @@
+#include "panels/field_table.h"
+
+#include "values/field_box.h"
+
+#include <QGridLayout>
+#include <QLabel>
+
+namespace scye {
+namespace {
+
+// Finished sizes are told for what has ease, and for the lengths that the armhole's ease shortens.
+bool hasFinished(Field m) {
+  return easeOf(m) || m == Field::HemToUnderarm || m == Field::SleeveToUnderarm;
+}
+
+} // namespace
+
+FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
+    : QWidget(parent), context_(context), grid_(new QGridLayout(this)) {
+  const int gap = fontMetrics().averageCharWidth();
+  grid_->setContentsMargins(2 * gap, gap / 2, gap, gap);
+  grid_->setHorizontalSpacing(gap / 2);
+  grid_->setVerticalSpacing(gap / 3);
+  grid_->setColumnStretch(column::kName, 1);
+  const QString widest = originName(context_.document.derived().draft.sizes, Field::Bust) +
+                         QStringLiteral("mm"); // "measured" and the like, with the arrow
+  grid_->setColumnMinimumWidth(
+      column::kSource, std::max(fontMetrics().horizontalAdvance(widest),
+                                fontMetrics().horizontalAdvance(QStringLiteral("on a garment mm"))));
+  const int box = FieldBox(FieldKind::Girth).sizeHint().width();
+  for (const int c : {column::kFirst, column::kSecond, column::kThird})
+    grid_->setColumnMinimumWidth(c, c == column::kThird ? box : box * 3 / 4);
+  connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.derived) refresh();
+  });
+  connect(&context_.settings, &Settings::changed, this, &FieldTable::refresh);
+}
+
+void FieldTable::addHeads() {
+  const int line = grid_->rowCount();
+  const auto head = [&](const QString& text, int at, Qt::Alignment alignment) {
+    auto* label = new QLabel(text);
+    label->setAlignment(alignment);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    grid_->addWidget(label, line, at);
+    return label;
+  };
+  unitHead_ = head({}, column::kName, Qt::AlignLeft);
+  head(tr("Body"), column::kFirst, Qt::AlignRight);
+  head(tr("Ease"), column::kSecond, Qt::AlignRight);
+  head(tr("Finished"), column::kThird, Qt::AlignRight);
+  refresh();
+}
+
+void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when) {
+  auto* row = new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
+  connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
+  rows_.push_back(row);
+  // The next row begins below the slider's line.
+  grid_->setRowMinimumHeight(grid_->rowCount(), 0);
+}
+
+void FieldTable::addMeasurement(Field m) {
+  std::vector<CellSpec> cells{{m, column::kFirst}};
+  if (const auto ease = easeOf(m)) cells.push_back({*ease, column::kSecond});
+  if (hasFinished(m)) cells.push_back({m, column::kThird, true});
+  add(fieldName(m), std::move(cells), true, {});
+}
+
+void FieldTable::addValue(Field field, When when) {
+  add(fieldName(field), {{field, column::kThird}}, false, std::move(when));
+}
+
+void FieldTable::addCount(const QString& name, Field count, Field over) {
+  const int line = grid_->rowCount();
+  add(name, {{count, column::kFirst}, {over, column::kThird}}, false, {});
+  auto* word = new QLabel(tr("over"));
+  word->setAlignment(Qt::AlignCenter);
+  grid_->addWidget(word, line, column::kSecond);
+}
+
+void FieldTable::addChoice(Choice choice, When when) {
+  choices_.push_back(new ChoiceRow(context_, grid_, choice, std::move(when), this));
+}
+
+void FieldTable::addWide(QWidget* widget) {
+  grid_->addWidget(widget, grid_->rowCount(), 0, 1, column::kAll);
+}
+
+FieldRow* FieldTable::rowOf(Field field) const {
+  for (FieldRow* row : rows_)
+    if (row->has(field)) return row;
+  return nullptr;
+}
+
+void FieldTable::refresh() {
+  if (unitHead_) unitHead_->setText(tr("in %1").arg(unitText(context_.settings.unit())));
+  for (ChoiceRow* choice : choices_) choice->refresh();
+  for (FieldRow* row : rows_) row->refresh();
+}
+
+} // namespace scye

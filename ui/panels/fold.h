@@ -1,0 +1,41 @@
+// A heading that opens and closes what stands under it. What is inside is made when it is first opened,
+// so that a panel costs nothing until somebody looks at it.
+#pragma once
+
+#include <QWidget>
+
+#include <functional>
+
+class QToolButton;
+
+namespace scye {
+
+class Fold : public QWidget {
+  Q_OBJECT
+public:
+  enum class Rank { Section, Rarer };
+  using Make = std::function<QWidget*()>;
+
+  Fold(Rank rank, const QString& title, Make make, QWidget* parent = nullptr);
+
+  void setOpen(bool open);
+  [[nodiscard]] bool isOpen() const;
+  [[nodiscard]] Rank rank() const { return rank_; }
+  QWidget* body(); // made now if it is not there yet
+
+Q_SIGNALS:
+  void opened(bool open);
+
+protected:
+  void changeEvent(QEvent* event) override;
+
+private:
+  void dress();
+
+  Rank rank_;
+  QToolButton* head_;
+  Make make_;
+  QWidget* body_ = nullptr;
+};
+
+} // namespace scye

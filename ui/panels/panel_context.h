@@ -1,0 +1,28 @@
+// What every row of the panels works on, and the words all of them use.
+#pragma once
+
+#include "document/attention.h"
+#include "document/document.h"
+#include "settings/settings.h"
+#include "values/value_text.h"
+
+namespace scye {
+
+struct PanelContext {
+  Document& document;
+  Attention& attention;
+  Settings& settings;
+};
+
+[[nodiscard]] QString fieldName(Field field);
+[[nodiscard]] QString choiceName(Choice choice);
+[[nodiscard]] QString optionName(Choice choice, int option);
+[[nodiscard]] QString originName(const Sizes& sizes, Field field);
+
+// What the field would hold if she had said nothing.
+[[nodiscard]] double filledIn(const Design& design, Field field);
+[[nodiscard]] QString shownValue(Field field, double value, LengthUnit unit);
+[[nodiscard]] ValueStyle styleOf(Field field, LengthUnit unit, bool showUnit);
+[[nodiscard]] bool isWorkedOut(const Design& design, Field field);
+
+} // namespace scye

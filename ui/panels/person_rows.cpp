@@ -1,0 +1,121 @@
+#include "panels/person_rows.h"
+
+#include "values/text_box.h"
+
+#include <QCoreApplication>
+#include <QFormLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPlainTextEdit>
+
+namespace scye {
+namespace {
+
+struct RowText {
+  Q_DECLARE_TR_FUNCTIONS(PersonRows)
+};
+
+void addLine(QFormLayout* form, const PanelContext& context, const QString& name,
+             std::string Design::* member, const QString& hint) {
+  auto* box = new TextBox;
+  box->setAccessibleName(name);
+  box->setPlaceholderText(hint);
+  form->addRow(name, box);
+  Document& document = context.document;
+  const auto show = [box, member, &document] {
+    box->showText(QString::fromStdString(document.design().*member));
+  };
+  show();
+  QObject::connect(box, &TextBox::entered, box, [&document, member, name](const QString& text) {
+    Design next = document.design();
+    next.*member = text.trimmed().toStdString();
+    document.edit(name, next);
+  });
+  QObject::connect(&document, &Document::changed, box, [show](const Document::Event& event) {
+    if (event.design) show();
+  });
+}
+
+// Free text that becomes one undo step when the keyboard leaves it.
+class NotesBox : public QPlainTextEdit {
+public:
+  explicit NotesBox(Document& document) : document_(document) {
+    setAccessibleName(RowText::tr("Notes"));
+    setPlaceholderText(RowText::tr("Yarn, needles, what to think of next time"));
+    setTabChangesFocus(true);
+    show_();
+    connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
+      if (event.design && !hasFocus()) show_();
+    });
+  }
+
+protected:
+  bool event(QEvent* event) override {
+    if (event->type() == QEvent::ShortcutOverride && !QPlainTextEdit::document()->isModified()) {
+      const auto* key = static_cast<QKeyEvent*>(event);
+      if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+        event->ignore();
+        return false;
+      }
+    }
+    return QPlainTextEdit::event(event);
+  }
+  void focusOutEvent(QFocusEvent* event) override {
+    QPlainTextEdit::focusOutEvent(event);
+    Design next = document_.design();
+    next.notes = toPlainText().toStdString();
+    document_.edit(accessibleName(), next);
+    QPlainTextEdit::document()->setModified(false);
+  }
+
+private:
+  void show_() {
+    const QString text = QString::fromStdString(document_.design().notes);
+    if (text != toPlainText()) setPlainText(text);
+  }
+  Document& document_;
+};
+
+} // namespace
+
+QWidget* makeNames(const PanelContext& context) {
+  auto* area = new QWidget;
+  auto* form = new QFormLayout(area);
+  form->setContentsMargins({});
+  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+  addLine(form, context, RowText::tr("Title"), &Design::title, RowText::tr("What you call it"));
+  addLine(form, context, RowText::tr("Wearer"), &Design::wearer, RowText::tr("Who will wear it"));
+  return area;
+}
+
+QWidget* makeNotes(const PanelContext& context) {
+  auto* notes = new NotesBox(context.document);
+  notes->setFixedHeight(6 * notes->fontMetrics().lineSpacing());
+  return notes;
+}
+
+QWidget* makeGaugeLine(const PanelContext& context) {
+  auto* label = new QLabel;
+  label->setForegroundRole(QPalette::PlaceholderText);
+  label->setAlignment(Qt::AlignRight);
+  const auto show = [label, context] {
+    const StitchSize stitch = context.document.derived().draft.sizes.stitch;
+    const bool inches = context.settings.unit() == LengthUnit::Inch;
+    const double over = inches ? 4 * kCmPerInch : 10;
+    const auto count = [over](double size) {
+      return QString::fromStdString(numberText(over / size, 1));
+    };
+    label->setText(RowText::tr("%1 stitches and %2 rows in %3")
+                       .arg(count(stitch.width), count(stitch.height),
+                            valueText(FieldKind::Length, over, {context.settings.unit()})));
+  };
+  show();
+  QObject::connect(&context.document, &Document::changed, label,
+                   [show](const Document::Event& event) {
+                     if (event.derived) show();
+                   });
+  QObject::connect(&context.settings, &Settings::changed, label, show);
+  return label;
+}
+
+} // namespace scye

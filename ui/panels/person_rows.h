@@ -1,0 +1,15 @@
+// Title, wearer and notes: the words of a design.
+#pragma once
+
+#include "panels/panel_context.h"
+
+#include <QWidget>
+
+namespace scye {
+
+[[nodiscard]] QWidget* makeNames(const PanelContext& context);
+[[nodiscard]] QWidget* makeNotes(const PanelContext& context);
+// "22 stitches and 30 rows in 10 cm", and whether that can be trusted.
+[[nodiscard]] QWidget* makeGaugeLine(const PanelContext& context);
+
+} // namespace scye

@@ -1,0 +1,97 @@
+#include "panels/row_slider.h"
+
+#include "look/icons.h"
+#include "paint/picture_colours.h"
+#include "values/value_slider.h"
+
+#include <QGridLayout>
+#include <QLabel>
+
+namespace scye {
+namespace {
+
+QLabel* smallLabel(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setForegroundRole(QPalette::PlaceholderText);
+  return label;
+}
+
+} // namespace
+
+RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
+    : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
+      slider_(new ValueSlider(this)), high_(smallLabel(this)), refusal_(new QLabel(this)) {
+  auto* grid = new QGridLayout(this);
+  const int gap = fontMetrics().averageCharWidth();
+  grid->setContentsMargins(2 * gap, 0, 0, gap);
+  grid->setHorizontalSpacing(gap);
+  grid->setVerticalSpacing(gap / 2);
+  grid->addWidget(name_, 0, 0);
+  grid->addWidget(low_, 0, 1);
+  grid->addWidget(slider_, 0, 2);
+  grid->addWidget(high_, 0, 3);
+  grid->addWidget(refusal_, 1, 0, 1, 4);
+  grid->setColumnStretch(2, 1);
+  refusal_->setWordWrap(true);
+  refusal_->hide();
+
+  connect(slider_, &ValueSlider::taken, this, [this] {
+    context_.attention.light(field_);
+    context_.document.beginGesture(fieldName(field_));
+  });
+  connect(slider_, &ValueSlider::moved, this, &RowSlider::move);
+  connect(slider_, &ValueSlider::letGo, this, [this] { context_.document.endGesture(); });
+  connect(slider_, &ValueSlider::gaveUp, this, [this] { context_.document.cancelGesture(); });
+  connect(slider_, &ValueSlider::focusChanged, this, [this](bool has) {
+    run_ = context_.document.newRun();
+    context_.attention.light(has ? std::optional(field_) : std::nullopt);
+  });
+}
+
+void RowSlider::setField(Field field) {
+  field_ = field;
+  run_ = context_.document.newRun();
+  name_->setText(fieldName(field));
+  slider_->setAccessibleName(tr("%1, slider").arg(fieldName(field)));
+  setSpan();
+  quiet();
+  refresh();
+}
+
+void RowSlider::setSpan() {
+  const FieldInfo& i = info(field_);
+  const LengthUnit unit = context_.settings.unit();
+  const double middle = filledIn(context_.document.design(), field_);
+  const double now = context_.document.derived().draft.sizes[field_];
+  const double low = std::max(i.low, std::min(now, middle - i.span));
+  const double high = std::min(i.high, std::max(now, middle + i.span));
+  slider_->setSpan(low, high, sliderStep(i.kind, unit));
+  low_->setText(valueText(i.kind, slider_->low(), styleOf(field_, unit, false)));
+  high_->setText(valueText(i.kind, slider_->high(), styleOf(field_, unit, false)));
+}
+
+void RowSlider::refresh() {
+  const double now = context_.document.derived().draft.sizes[field_];
+  if (now < slider_->low() || now > slider_->high()) setSpan();
+  slider_->showValue(now);
+  slider_->setEnabled(!isWorkedOut(context_.document.design(), field_));
+}
+
+void RowSlider::move(double value) {
+  if (check(field_, value)) return;
+  Design next = context_.document.design();
+  next.set(field_, value, next.source(field_));
+  context_.document.edit(fieldName(field_), next, run_);
+}
+
+void RowSlider::say(const QString& refusal) {
+  QPalette p;
+  p.setColor(QPalette::WindowText, blockingColour(isDark(p)));
+  refusal_->setPalette(p);
+  refusal_->setText(refusal);
+  refusal_->show();
+}
+
+void RowSlider::quiet() { refusal_->hide(); }
+
+} // namespace scye

@@ -1,0 +1,40 @@
+// What opens under the row in use: a slider for the value in hand, its ends, and room for a refusal.
+#pragma once
+
+#include "panels/panel_context.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace scye {
+
+class ValueSlider;
+
+class RowSlider : public QWidget {
+  Q_OBJECT
+public:
+  RowSlider(const PanelContext& context, QWidget* parent);
+
+  void setField(Field field); // takes hold of another value
+  [[nodiscard]] Field field() const { return field_; }
+  void refresh();
+  void say(const QString& refusal);
+  void quiet();
+  [[nodiscard]] ValueSlider* slider() const { return slider_; }
+
+private:
+  void setSpan();
+  void move(double value);
+
+  PanelContext context_;
+  Field field_ = Field::Bust;
+  int run_ = 0;
+  QLabel* name_;
+  QLabel* low_;
+  ValueSlider* slider_;
+  QLabel* high_;
+  QLabel* refusal_;
+};
+
+} // namespace scye

@@ -1,0 +1,14 @@
+#include "settings/app_paths.h"
+
+#include <QStandardPaths>
+
+namespace scye {
+
+AppPaths standardPaths() {
+  const QString config = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
+  const QString data = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+  return {config + QStringLiteral("/settings.ini"), config + QStringLiteral("/window.ini"),
+          data + QStringLiteral("/recovery")};
+}
+
+} // namespace scye

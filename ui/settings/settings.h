@@ -1,0 +1,44 @@
+// Preferences, typed, in a file of their own. Where the window stood is kept apart (window_state.h): it
+// belongs to a screen, not to a person.
+#pragma once
+
+#include "export/export.h"
+#include "model/phrases.h"
+
+#include <QObject>
+#include <QSettings>
+#include <QStringList>
+
+namespace scye {
+
+class Settings : public QObject {
+  Q_OBJECT
+public:
+  explicit Settings(const QString& path, QObject* parent = nullptr);
+
+  [[nodiscard]] LengthUnit unit() const;
+  void setUnit(LengthUnit unit);
+  [[nodiscard]] bool gridShown() const;
+  void setGridShown(bool shown);
+  [[nodiscard]] ExportOptions exportOptions() const;
+  void setExportOptions(const ExportOptions& options);
+  [[nodiscard]] QString lastFolder() const;
+  void setLastFolder(const QString& folder);
+
+  // Newest first, at most kMostRecent, no file twice.
+  [[nodiscard]] QStringList recentFiles() const;
+  void addRecentFile(const QString& path);
+  void removeRecentFile(const QString& path);
+
+Q_SIGNALS:
+  void changed();
+
+private:
+  void put(const char* key, const QVariant& value);
+
+  QSettings store_;
+};
+
+inline constexpr int kMostRecent = 8;
+
+} // namespace scye

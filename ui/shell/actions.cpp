@@ -1,0 +1,109 @@
+#include "shell/actions.h"
+
+#include "look/icons.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMainWindow>
+#include <QMenu>
+#include <QMenuBar>
+#include <QToolBar>
+
+namespace scye {
+namespace {
+
+struct ActionText {
+  Q_DECLARE_TR_FUNCTIONS(Actions)
+};
+
+QAction* make(QMainWindow& window, const char* sign, const QString& text,
+              const QList<QKeySequence>& keys = {}) {
+  auto* action = new QAction(text, &window);
+  if (sign) action->setIcon(icon(sign));
+  action->setShortcuts(keys);
+  return action;
+}
+
+} // namespace
+
+Actions::Actions(QMainWindow& w) {
+  const auto tr = [](const char* text) { return ActionText::tr(text); };
+  newDesign = make(w, "new", tr("&New design"), {QKeySequence::New});
+  open = make(w, "open", tr("&Open…"), {QKeySequence::Open});
+  save = make(w, "save", tr("&Save"), {QKeySequence::Save});
+  saveAs = make(w, nullptr, tr("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});
+  exportSvg = make(w, nullptr, tr("As &SVG…"));
+  exportPng = make(w, nullptr, tr("As &PNG…"));
+  exportPdf = make(w, "export", tr("As P&DF…"), {QKeySequence(Qt::CTRL | Qt::Key_E)});
+  exportPdf->setIconText(tr("Export"));
+  exportPdf->setToolTip(tr("Export the schematic"));
+  print = make(w, "print", tr("&Print…"), {QKeySequence::Print});
+  quit = make(w, nullptr, tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
+  undo = make(w, "undo", tr("&Undo"), {QKeySequence::Undo});
+  redo = make(w, "redo", tr("&Redo"), {QKeySequence::Redo, QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  zoomIn = make(w, "zoom-in", tr("Zoom &in"), {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)});
+  zoomOut = make(w, "zoom-out", tr("Zoom &out"), {QKeySequence::ZoomOut});
+  fit = make(w, "fit", tr("&All pieces"), {QKeySequence(Qt::CTRL | Qt::Key_0)});
+  grid = make(w, "grid", tr("&Grid"), {QKeySequence(Qt::CTRL | Qt::Key_G)});
+  grid->setCheckable(true);
+  centimetres = make(w, nullptr, tr("&Centimetres"));
+  inches = make(w, nullptr, tr("&Inches"));
+  centimetres->setIconText(tr("cm"));
+  inches->setIconText(tr("in"));
+  auto* units = new QActionGroup(&w);
+  for (QAction* a : {centimetres, inches}) {
+    a->setCheckable(true);
+    units->addAction(a);
+  }
+  demo = make(w, nullptr, tr("&Demo jacket"));
+  about = make(w, nullptr, tr("&About Scyewright"));
+  makeMenus(w);
+  makeToolbar(w);
+}
+
+void Actions::makeMenus(QMainWindow& w) {
+  const auto tr = [](const char* text) { return ActionText::tr(text); };
+  QMenu* file = w.menuBar()->addMenu(tr("&File"));
+  file->addActions({newDesign, open});
+  recent = file->addMenu(tr("Open &recent"));
+  file->addSeparator();
+  file->addActions({save, saveAs});
+  file->addSeparator();
+  QMenu* schematic = file->addMenu(tr("&Export schematic"));
+  schematic->addActions({exportSvg, exportPng, exportPdf});
+  file->addAction(print);
+  file->addSeparator();
+  file->addAction(quit);
+  QMenu* edit = w.menuBar()->addMenu(tr("&Edit"));
+  edit->addActions({undo, redo});
+  QMenu* view = w.menuBar()->addMenu(tr("&View"));
+  view->addActions({fit, zoomIn, zoomOut, grid});
+  view->addSeparator();
+  view->addActions({centimetres, inches});
+  QMenu* help = w.menuBar()->addMenu(tr("&Help"));
+  help->addActions({demo, about});
+}
+
+void Actions::makeToolbar(QMainWindow& w) {
+  QToolBar* bar = w.addToolBar(ActionText::tr("Tools"));
+  bar->setObjectName(QStringLiteral("tools"));
+  bar->setMovable(false);
+  bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
+  const auto part = [&](const QList<QAction*>& actions) {
+    bar->addActions(actions);
+    bar->addSeparator();
+  };
+  part({newDesign, open, save});
+  part({undo, redo});
+  part({fit, zoomIn, zoomOut, grid});
+  part({centimetres, inches});
+  bar->addActions({exportPdf, print});
+}
+
+void Actions::setWorking(bool working) {
+  for (QAction* a : {save, saveAs, exportSvg, exportPng, exportPdf, print, zoomIn, zoomOut, fit, grid})
+    a->setEnabled(working);
+}
+
+} // namespace scye

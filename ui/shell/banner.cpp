@@ -1,0 +1,80 @@
+#include "shell/banner.h"
+
+#include "fit/severity.h"
+#include "look/icons.h"
+#include "paint/picture_colours.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QToolButton>
+
+namespace scye {
+
+Banner::Banner(QWidget* parent)
+    : QFrame(parent), sign_(new QLabel(this)), text_(new QLabel(this)), offers_(new QHBoxLayout),
+      close_(new QToolButton(this)) {
+  const int gap = fontMetrics().averageCharWidth();
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(2 * gap, gap, gap, gap);
+  row->setSpacing(gap);
+  row->addWidget(sign_);
+  row->addWidget(text_, 1);
+  row->addLayout(offers_);
+  row->addWidget(close_);
+  text_->setWordWrap(true);
+  text_->setTextFormat(Qt::RichText);
+  text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  close_->setAutoRaise(true);
+  close_->setIcon(icon("close"));
+  close_->setToolTip(tr("Close this message"));
+  close_->setAccessibleName(close_->toolTip());
+  connect(close_, &QToolButton::clicked, this, &Banner::dismiss);
+  hide();
+}
+
+void Banner::say(Severity severity, const QString& title, const QString& text, QList<Offer> offers) {
+  severity_ = severity;
+  const int size = fontMetrics().height();
+  sign_->setPixmap(severityIcon(severity).pixmap(size, size));
+  text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
+  setAccessibleName(title + u' ' + text);
+  while (QLayoutItem* item = offers_->takeAt(0)) {
+    item->widget()->deleteLater();
+    delete item;
+  }
+  for (const Offer& offer : offers) {
+    auto* button = new QPushButton(offer.text, this);
+    connect(button, &QPushButton::clicked, this, [this, act = offer.act] {
+      hide();
+      act();
+    });
+    offers_->addWidget(button);
+  }
+  show();
+}
+
+QString Banner::text() const { return accessibleName(); }
+
+void Banner::dismiss() { hide(); }
+
+void Banner::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape)
+    dismiss();
+  else
+    QFrame::keyPressEvent(event);
+}
+
+void Banner::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  const bool dark = isDark(palette());
+  const QColor colour = severity_ == Severity::Blocking  ? blockingColour(dark)
+                        : severity_ == Severity::Warning ? warningColour(dark)
+                                                         : accent(dark);
+  painter.fillRect(rect(), mixed(palette().color(QPalette::Base), colour, 0.12));
+  painter.fillRect(QRect(0, 0, fontMetrics().averageCharWidth() / 2, height()), colour);
+}
+
+} // namespace scye

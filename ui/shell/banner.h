@@ -1,0 +1,39 @@
+// A message in the window, with what can be done about it. It stays until it is answered.
+#pragma once
+
+#include "model/finding.h"
+
+#include <QFrame>
+
+class QLabel;
+class QHBoxLayout;
+class QToolButton;
+
+namespace scye {
+
+class Banner : public QFrame {
+  Q_OBJECT
+public:
+  explicit Banner(QWidget* parent = nullptr);
+
+  struct Offer {
+    QString text;
+    std::function<void()> act;
+  };
+  void say(Severity severity, const QString& title, const QString& text, QList<Offer> offers = {});
+  [[nodiscard]] QString text() const;
+  void dismiss();
+
+protected:
+  void paintEvent(QPaintEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+private:
+  Severity severity_ = Severity::Note;
+  QLabel* sign_;
+  QLabel* text_;
+  QHBoxLayout* offers_;
+  QToolButton* close_;
+};
+
+} // namespace scye

@@ -1,0 +1,126 @@
+#include "shell/export_strip.h"
+
+#include "look/icons.h"
+#include "schematic/schematic.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QToolButton>
+
+namespace scye {
+
+ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent)
+    : QFrame(parent), document_(document), settings_(settings), kind_(new QComboBox(this)),
+      paperName_(new QLabel(tr("Paper"), this)), paper_(new QComboBox(this)),
+      dotsName_(new QLabel(tr("Dots per inch"), this)), dots_(new QSpinBox(this)) {
+  const int gap = fontMetrics().averageCharWidth();
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(2 * gap, gap, gap, gap);
+  row->setSpacing(gap);
+  row->addWidget(new QLabel(tr("Export the schematic as"), this));
+  kind_->addItems({tr("SVG, to edit"), tr("PNG, a picture"), tr("PDF, for paper")});
+  kind_->setAccessibleName(tr("Kind of file"));
+  paper_->addItems({tr("True size"), tr("A4"), tr("Letter")});
+  paper_->setAccessibleName(paperName_->text());
+  dots_->setRange(30, 600);
+  dots_->setAccessibleName(dotsName_->text());
+  auto* go = new QPushButton(tr("Export…"), this);
+  auto* close = new QToolButton(this);
+  close->setAutoRaise(true);
+  close->setIcon(icon("close"));
+  close->setToolTip(tr("Close"));
+  close->setAccessibleName(close->toolTip());
+  row->addWidget(kind_);
+  row->addSpacing(gap);
+  row->addWidget(paperName_);
+  row->addWidget(paper_);
+  row->addSpacing(gap);
+  row->addWidget(dotsName_);
+  row->addWidget(dots_);
+  row->addStretch(1);
+  row->addWidget(go);
+  row->addWidget(close);
+  connect(kind_, &QComboBox::currentIndexChanged, this, &ExportStrip::adapt);
+  connect(go, &QPushButton::clicked, this, &ExportStrip::ask);
+  connect(close, &QToolButton::clicked, this, &QWidget::hide);
+  const ExportOptions start = settings_.exportOptions();
+  paper_->setCurrentIndex(int(start.paper));
+  dots_->setValue(int(start.dpi));
+  adapt();
+  hide();
+}
+
+void ExportStrip::open(Kind kind) {
+  kind_->setCurrentIndex(int(kind));
+  adapt();
+  show();
+  kind_->setFocus();
+}
+
+void ExportStrip::adapt() {
+  const Kind kind = Kind(kind_->currentIndex());
+  for (QWidget* w : {static_cast<QWidget*>(paperName_), static_cast<QWidget*>(paper_)})
+    w->setVisible(kind != Kind::Svg);
+  for (QWidget* w : {static_cast<QWidget*>(dotsName_), static_cast<QWidget*>(dots_)})
+    w->setVisible(kind == Kind::Png);
+}
+
+ExportOptions ExportStrip::options() const {
+  return {Paper(paper_->currentIndex()), double(dots_->value())};
+}
+
+PictureMaker ExportStrip::maker() const {
+  return [this](double textHeight) {
+    SchematicOptions options;
+    options.unit = settings_.unit();
+    options.textHeight = textHeight;
+    return pieceSchematic(document_.derived().draft, builtinPhrases(), options);
+  };
+}
+
+bool ExportStrip::exportTo(const QString& path) {
+  settings_.setExportOptions(options());
+  if (const auto problem = exportPicture(maker(), path, options())) {
+    Q_EMIT failed(*problem);
+    return false;
+  }
+  hide();
+  Q_EMIT exported(path);
+  return true;
+}
+
+void ExportStrip::ask() {
+  static const QLatin1String kEndings[] = {QLatin1String(".svg"), QLatin1String(".png"),
+                                           QLatin1String(".pdf")};
+  const QLatin1String ending = kEndings[kind_->currentIndex()];
+  QString path = QFileDialog::getSaveFileName(
+      window(), tr("Export the schematic"),
+      settings_.lastFolder() + u'/' + document_.displayName() + ending, u'*' + ending);
+  if (path.isEmpty()) return;
+  if (!path.endsWith(ending, Qt::CaseInsensitive)) path += ending;
+  exportTo(path);
+}
+
+void ExportStrip::print() {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setDocName(document_.displayName());
+  QPrintDialog dialog(&printer, window());
+  if (dialog.exec() != QDialog::Accepted) return;
+  if (const auto problem = printPicture(maker(), printer)) Q_EMIT failed(*problem);
+}
+
+void ExportStrip::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape)
+    hide();
+  else
+    QFrame::keyPressEvent(event);
+}
+
+} // namespace scye

@@ -1,0 +1,48 @@
+// Taking the schematic out of the program: kind of file, paper, dots per inch, in a strip below the
+// drawing table, so that what is exported stays in view.
+#pragma once
+
+#include "document/document.h"
+#include "settings/settings.h"
+
+#include <QFrame>
+
+class QComboBox;
+class QLabel;
+class QSpinBox;
+
+namespace scye {
+
+class ExportStrip : public QFrame {
+  Q_OBJECT
+public:
+  ExportStrip(Document& document, Settings& settings, QWidget* parent = nullptr);
+
+  enum class Kind { Svg, Png, Pdf };
+  void open(Kind kind);
+  void print();
+  bool exportTo(const QString& path);
+
+Q_SIGNALS:
+  void exported(const QString& path);
+  void failed(const QString& reason);
+
+protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
+private:
+  [[nodiscard]] PictureMaker maker() const;
+  [[nodiscard]] ExportOptions options() const;
+  void adapt();
+  void ask();
+
+  Document& document_;
+  Settings& settings_;
+  QComboBox* kind_;
+  QLabel* paperName_;
+  QComboBox* paper_;
+  QLabel* dotsName_;
+  QSpinBox* dots_;
+};
+
+} // namespace scye

@@ -1,0 +1,217 @@
+#include "shell/main_window.h"
+
+#include "canvas/drawing_table.h"
+#include "look/icons.h"
+#include "shell/banner.h"
+#include "shell/export_strip.h"
+#include "shell/start_page.h"
+#include "shell/workbench.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMessageBox>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace scye {
+
+MainWindow::MainWindow(const AppPaths& paths)
+    : paths_(paths), settings_(paths.settings), actions_(std::make_unique<Actions>(*this)),
+      files_(new FileKeeper(document_, settings_, this)),
+      recovery_(new Recovery(document_, paths.recovery, this)), banner_(new Banner),
+      pages_(new QStackedWidget), start_(new StartPage(settings_)) {
+  setWindowIcon(appIcon());
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins({});
+  column->setSpacing(0);
+  column->addWidget(banner_);
+  column->addWidget(pages_, 1);
+  pages_->addWidget(start_);
+  setCentralWidget(middle);
+
+  connectActions();
+  connectFiles();
+  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.design || event.file) refreshTitle();
+  });
+  connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::refreshHistory);
+  connect(&settings_, &Settings::changed, this, &MainWindow::refreshSettings);
+  refreshSettings();
+  refreshHistory();
+  takeState();
+  showStart();
+}
+
+MainWindow::~MainWindow() {
+  // The history still speaks while it is taken down.
+  document_.disconnect(this);
+  document_.history().disconnect(this);
+}
+
+Workbench& MainWindow::workbench() {
+  if (!work_) {
+    work_ = new Workbench({document_, attention_, settings_});
+    pages_->addWidget(work_);
+    ExportStrip& exports = work_->exports();
+    connect(&exports, &ExportStrip::failed, this, [this](const QString& reason) {
+      banner_->say(Severity::Blocking, tr("Not exported."), reason);
+    });
+    connect(&exports, &ExportStrip::exported, this, [this](const QString& path) {
+      banner_->say(Severity::Note, tr("Exported."), path);
+    });
+  }
+  return *work_;
+}
+
+void MainWindow::connectActions() {
+  Actions& a = *actions_;
+  connect(a.newDesign, &QAction::triggered, this, [this] {
+    if (files_->mayLeave()) showStart();
+  });
+  connect(a.open, &QAction::triggered, this, [this] { files_->open(); });
+  connect(a.save, &QAction::triggered, this, [this] { files_->save(); });
+  connect(a.saveAs, &QAction::triggered, this, [this] { files_->saveAs(); });
+  connect(a.quit, &QAction::triggered, this, &QWidget::close);
+  connect(a.undo, &QAction::triggered, this, [this] { document_.undo(); });
+  connect(a.redo, &QAction::triggered, this, [this] { document_.redo(); });
+  connect(a.fit, &QAction::triggered, this, [this] { workbench().table().fit(); });
+  connect(a.zoomIn, &QAction::triggered, this, [this] { workbench().table().zoomIn(); });
+  connect(a.zoomOut, &QAction::triggered, this, [this] { workbench().table().zoomOut(); });
+  connect(a.grid, &QAction::toggled, &settings_, &Settings::setGridShown);
+  connect(a.centimetres, &QAction::triggered, this,
+          [this] { settings_.setUnit(LengthUnit::Centimetre); });
+  connect(a.inches, &QAction::triggered, this, [this] { settings_.setUnit(LengthUnit::Inch); });
+  const auto exportAs = [this](ExportStrip::Kind kind) {
+    return [this, kind] { workbench().exports().open(kind); };
+  };
+  connect(a.exportSvg, &QAction::triggered, this, exportAs(ExportStrip::Kind::Svg));
+  connect(a.exportPng, &QAction::triggered, this, exportAs(ExportStrip::Kind::Png));
+  connect(a.exportPdf, &QAction::triggered, this, exportAs(ExportStrip::Kind::Pdf));
+  connect(a.print, &QAction::triggered, this, [this] { workbench().exports().print(); });
+  connect(a.demo, &QAction::triggered, this, &MainWindow::openDemo);
+  connect(a.about, &QAction::triggered, this, [this] {
+    banner_->say(Severity::Note, tr("Scyewright"),
+                 tr("A workbench for hand knitters who design garments with set-in sleeves. "
+                    "Free software under the MIT licence."));
+  });
+  connect(a.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+}
+
+void MainWindow::connectFiles() {
+  connect(files_, &FileKeeper::opened, this, &MainWindow::showWork);
+  connect(files_, &FileKeeper::refused, this, [this](const QString& title, const QString& reason) {
+    banner_->say(Severity::Blocking, title, reason);
+  });
+  connect(start_, &StartPage::designed, this, [this](const Design& design) {
+    document_.replace(design, {}, true);
+    showWork();
+  });
+  connect(start_, &StartPage::demoWanted, this, &MainWindow::openDemo);
+  connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
+  connect(start_, &StartPage::fileWanted, this, [this](const QString& path) { openFile(path); });
+}
+
+void MainWindow::openFile(const QString& path) { files_->openFile(path); }
+
+void MainWindow::openDemo() {
+  if (files_->mayLeave()) files_->openUntitled(QStringLiteral(":/demos/jacket.scye"));
+}
+
+void MainWindow::showStart() {
+  document_.replace({}, {});
+  actions_->setWorking(false);
+  pages_->setCurrentWidget(start_);
+  start_->begin();
+  refreshTitle();
+}
+
+void MainWindow::showWork() {
+  banner_->dismiss();
+  pages_->setCurrentWidget(&workbench());
+  actions_->setWorking(true);
+  workbench().table().setFocus();
+}
+
+void MainWindow::offerRecovered() {
+  const QList<Recovery::Copy> copies = recovery_->leftBehind();
+  if (copies.isEmpty()) return;
+  const Recovery::Copy copy = copies.front();
+  const QString name =
+      copy.original.isEmpty() ? tr("a design that was never saved") : QFileInfo(copy.original).fileName();
+  banner_->say(
+      Severity::Warning, tr("The program ended before %1 was saved.").arg(name),
+      tr("A copy of it was kept."),
+      {{tr("Open the copy"),
+        [this, copy] {
+          if (files_->openUntitled(copy.file)) {
+            document_.replace(document_.design(), copy.original, true);
+            recovery_->writeNow();
+            recovery_->discard(copy);
+          }
+        }},
+       {tr("Throw it away"), [this, copy] {
+          recovery_->discard(copy);
+          offerRecovered();
+        }}});
+}
+
+void MainWindow::refreshTitle() {
+  const bool working = work_ && pages_->currentWidget() == work_;
+  setWindowTitle(working ? tr("%1[*] - Scyewright").arg(document_.displayName())
+                         : QStringLiteral("Scyewright[*]"));
+  setWindowModified(document_.isModified());
+}
+
+void MainWindow::refreshHistory() {
+  const QUndoStack& history = document_.history();
+  const auto dress = [](QAction* action, bool can, const QString& plain, const QString& what) {
+    action->setEnabled(can);
+    action->setText(what.isEmpty() ? plain : QStringLiteral("%1: %2").arg(plain, what));
+  };
+  dress(actions_->undo, history.canUndo(), tr("&Undo"), history.undoText());
+  dress(actions_->redo, history.canRedo(), tr("&Redo"), history.redoText());
+}
+
+void MainWindow::refreshSettings() {
+  const bool inches = settings_.unit() == LengthUnit::Inch;
+  (inches ? actions_->inches : actions_->centimetres)->setChecked(true);
+  actions_->grid->setChecked(settings_.gridShown());
+}
+
+void MainWindow::fillRecent() {
+  actions_->recent->clear();
+  for (const QString& path : settings_.recentFiles()) {
+    QAction* action = actions_->recent->addAction(QFileInfo(path).fileName());
+    action->setToolTip(path);
+    connect(action, &QAction::triggered, this, [this, path] { openFile(path); });
+  }
+  if (actions_->recent->isEmpty())
+    actions_->recent->addAction(tr("Nothing opened yet"))->setEnabled(false);
+}
+
+void MainWindow::keepState() {
+  QSettings state(paths_.windowState, QSettings::IniFormat);
+  state.setValue(QStringLiteral("geometry"), saveGeometry());
+  if (work_) state.setValue(QStringLiteral("parts"), work_->saveState());
+}
+
+void MainWindow::takeState() {
+  const QSettings state(paths_.windowState, QSettings::IniFormat);
+  const int em = fontMetrics().averageCharWidth();
+  if (!restoreGeometry(state.value(QStringLiteral("geometry")).toByteArray()))
+    resize(190 * em, 115 * em);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!files_->mayLeave()) {
+    event->ignore();
+    return;
+  }
+  keepState();
+  event->accept();
+}
+
+} // namespace scye

@@ -1,0 +1,69 @@
+// The window: start page or workbench, with the messages above them. It only puts the parts together;
+// files, actions and the work itself have classes of their own.
+#pragma once
+
+#include "document/attention.h"
+#include "document/document.h"
+#include "document/recovery.h"
+#include "settings/app_paths.h"
+#include "shell/actions.h"
+#include "shell/file_keeper.h"
+
+#include <QMainWindow>
+
+class QStackedWidget;
+
+namespace scye {
+
+class Banner;
+class StartPage;
+class Workbench;
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+public:
+  explicit MainWindow(const AppPaths& paths);
+  ~MainWindow() override;
+
+  void openFile(const QString& path);
+  void offerRecovered();
+
+  [[nodiscard]] Document& document() { return document_; }
+  [[nodiscard]] Settings& settings() { return settings_; }
+  [[nodiscard]] FileKeeper& files() { return *files_; }
+  [[nodiscard]] Actions& actions() { return *actions_; }
+  [[nodiscard]] Recovery& recovery() { return *recovery_; }
+  [[nodiscard]] Workbench& workbench(); // made when it is first needed
+  [[nodiscard]] StartPage& startPage() { return *start_; }
+  [[nodiscard]] Banner& banner() { return *banner_; }
+
+protected:
+  void closeEvent(QCloseEvent* event) override;
+
+private:
+  void connectActions();
+  void connectFiles();
+  void showStart();
+  void showWork();
+  void refreshTitle();
+  void refreshHistory();
+  void refreshSettings();
+  void fillRecent();
+  void openDemo();
+  void keepState();
+  void takeState();
+
+  AppPaths paths_;
+  Settings settings_;
+  Document document_;
+  Attention attention_;
+  std::unique_ptr<Actions> actions_;
+  FileKeeper* files_;
+  Recovery* recovery_;
+  Banner* banner_;
+  QStackedWidget* pages_;
+  StartPage* start_;
+  Workbench* work_ = nullptr;
+};
+
+} // namespace scye

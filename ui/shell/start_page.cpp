@@ -1,0 +1,240 @@
+#include "shell/start_page.h"
+
+#include "io/refusal_text.h"
+#include "look/icons.h"
+#include "paint/picture_colours.h"
+#include "values/field_box.h"
+
+#include <QFileInfo>
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPainter>
+#include <QPushButton>
+#include <QStyle>
+#include <QVBoxLayout>
+
+namespace scye {
+namespace {
+
+QLabel* heading(const QString& text, double factor, QWidget* parent) {
+  auto* label = new QLabel(text, parent);
+  QFont font = label->font();
+  font.setPointSizeF(factor * font.pointSizeF());
+  font.setBold(true);
+  label->setFont(font);
+  return label;
+}
+
+QLabel* aside(const QString& text, QWidget* parent) {
+  auto* label = new QLabel(text, parent);
+  label->setWordWrap(true);
+  label->setForegroundRole(QPalette::PlaceholderText);
+  return label;
+}
+
+} // namespace
+
+StartPage::StartPage(Settings& settings, QWidget* parent)
+    : QWidget(parent), settings_(settings), draw_(new QPushButton(tr("Draw it"), this)),
+      recent_(new QVBoxLayout), recentHead_(heading(tr("Go on with"), 1.1, this)) {
+  setAutoFillBackground(true);
+  setBackgroundRole(QPalette::Base);
+  const int em = fontMetrics().averageCharWidth();
+  auto* row = new QHBoxLayout;
+  row->setSpacing(10 * em);
+  row->addWidget(makeQuestions(), 0, Qt::AlignTop);
+  row->addWidget(makeOthers(), 0, Qt::AlignTop);
+
+  auto* head = new QHBoxLayout;
+  auto* sign = new QLabel(this);
+  sign->setPixmap(appIcon().pixmap(8 * em, 8 * em));
+  head->addWidget(sign);
+  auto* words = new QVBoxLayout;
+  words->setSpacing(0);
+  words->addWidget(heading(QStringLiteral("Scyewright"), 2.2, this));
+  words->addWidget(aside(tr("A workbench for garments with set-in sleeves"), this));
+  head->addSpacing(2 * em);
+  head->addLayout(words);
+  head->addStretch();
+
+  auto* column = new QVBoxLayout;
+  column->setSpacing(6 * em);
+  column->addLayout(head);
+  column->addLayout(row);
+
+  auto* middle = new QHBoxLayout;
+  middle->addStretch(1);
+  middle->addLayout(column);
+  middle->addStretch(1);
+  auto* page = new QVBoxLayout(this);
+  page->addStretch(2);
+  page->addLayout(middle);
+  page->addStretch(3);
+
+  connect(&settings_, &Settings::changed, this, &StartPage::refresh);
+  refresh();
+}
+
+FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint) {
+  auto* box = new FieldBox(info(field).kind, this);
+  box->setAccessibleName(QString(name).remove(u'&'));
+  const std::size_t at = questions_.size();
+  questions_.push_back({field, box, complaint});
+  connect(box, &FieldBox::entered, this, [this, at](double v) { answer(questions_[at], v); });
+  connect(box, &FieldBox::stepped, this, [this, at](double v) { answer(questions_[at], v); });
+  connect(box, &FieldBox::unreadable, this, [this, at](const QString&) {
+    const Question& q = questions_[at];
+    q.complaint->setText(QString::fromStdString(
+        refusalText(q.field, Refusal::NotANumber, builtinPhrases(), settings_.unit())));
+  });
+  return box;
+}
+
+QWidget* StartPage::makeQuestions() {
+  auto* area = new QWidget(this);
+  const int em = fontMetrics().averageCharWidth();
+  auto* grid = new QGridLayout(area);
+  grid->setContentsMargins({});
+  grid->setHorizontalSpacing(2 * em);
+  grid->setVerticalSpacing(em);
+  grid->addWidget(heading(tr("A new design"), 1.4, area), 0, 0, 1, 3);
+  auto* why = aside(tr("Three things are enough to begin with. Everything else is filled in from the "
+                       "nearest published size, marked as such, and can be changed at any time."),
+                    area);
+  why->setMinimumWidth(52 * em);
+  grid->addWidget(why, 1, 0, 1, 3);
+
+  auto* complaint = new QLabel(area);
+  QPalette red;
+  red.setColor(QPalette::WindowText, blockingColour(isDark(red)));
+  complaint->setPalette(red);
+  complaint->setWordWrap(true);
+  const auto ask = [&](int line, const QString& name, const QString& how, Field field) {
+    auto* label = new QLabel(name, area);
+    FieldBox* box = addBox(field, name, complaint);
+    label->setBuddy(box);
+    grid->addWidget(label, line, 0);
+    grid->addWidget(box, line, 1);
+    grid->addWidget(aside(how, area), line, 2);
+  };
+  ask(2, tr("&Bust"), tr("around the fullest part, on the body"), Field::Bust);
+  ask(3, tr("&Upper arm"), tr("around the thickest part, on the body"), Field::UpperArm);
+  ask(4, tr("&Gauge"), tr("stitches in 10 cm (4 in) of the washed swatch"), Field::SwatchStitches);
+  grid->addWidget(complaint, 5, 0, 1, 3);
+  grid->setColumnStretch(2, 1);
+
+  draw_->setDefault(true);
+  draw_->setAutoDefault(true);
+  grid->addWidget(draw_, 6, 1, 1, 1);
+  connect(draw_, &QPushButton::clicked, this, &StartPage::draw);
+  return area;
+}
+
+QWidget* StartPage::makeOthers() {
+  auto* area = new QWidget(this);
+  const int em = fontMetrics().averageCharWidth();
+  auto* column = new QVBoxLayout(area);
+  column->setContentsMargins({});
+  column->setSpacing(em);
+  column->addWidget(heading(tr("Look around"), 1.4, area));
+  auto* demo = new QPushButton(tr("Open the demo jacket"), area);
+  connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
+  auto* open = new QPushButton(tr("Open a file…"), area);
+  connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
+  column->addWidget(demo);
+  column->addWidget(open);
+  column->addSpacing(2 * em);
+  column->addWidget(recentHead_);
+  recent_->setSpacing(em / 2);
+  column->addLayout(recent_);
+  column->addStretch(1);
+  area->setMinimumWidth(30 * em);
+  return area;
+}
+
+void StartPage::refresh() {
+  const LengthUnit unit = settings_.unit();
+  for (const Question& q : questions_) q.box->setValueStyle({unit, true, false});
+  while (QLayoutItem* item = recent_->takeAt(0)) {
+    item->widget()->deleteLater();
+    delete item;
+  }
+  int shown = 0;
+  for (const QString& path : settings_.recentFiles()) {
+    if (!QFileInfo::exists(path) || ++shown > 5) continue;
+    auto* button = new QPushButton(QFileInfo(path).completeBaseName(), this);
+    button->setFlat(true);
+    button->setToolTip(path);
+    button->setIcon(icon("open"));
+    connect(button, &QPushButton::clicked, this, [this, path] { Q_EMIT fileWanted(path); });
+    recent_->addWidget(button, 0, Qt::AlignLeft);
+  }
+  recentHead_->setVisible(shown > 0);
+}
+
+void StartPage::begin() {
+  for (const Question& q : questions_) {
+    q.box->setBlank();
+    q.complaint->clear();
+  }
+  questions_.front().box->setFocus();
+}
+
+void StartPage::answer(const Question& question, double value) {
+  if (const auto refusal = check(question.field, value)) {
+    question.complaint->setText(QString::fromStdString(
+        refusalText(question.field, *refusal, builtinPhrases(), settings_.unit())));
+    return;
+  }
+  question.complaint->clear();
+  question.box->setValue(value);
+}
+
+void StartPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) {
+    QWidget::keyPressEvent(event);
+    return;
+  }
+  // Return goes on to the next question, and after the last one draws.
+  for (std::size_t i = 0; i + 1 < questions_.size(); ++i)
+    if (questions_[i].box->hasFocus() && questions_[i].box->value()) {
+      questions_[i + 1].box->setFocus();
+      questions_[i + 1].box->selectAll();
+      return;
+    }
+  draw();
+}
+
+void StartPage::draw() {
+  Design design;
+  for (const Question& q : questions_) {
+    if (!q.box->value()) {
+      if (q.complaint->text().isEmpty())
+        q.complaint->setText(tr("%1 is still missing.").arg(q.box->accessibleName()));
+      q.box->setFocus();
+      return;
+    }
+    design.set(q.field, *q.box->value());
+  }
+  design.set(Field::SwatchWidth, 10);
+  Q_EMIT designed(design);
+}
+
+void StartPage::paintEvent(QPaintEvent* event) {
+  QWidget::paintEvent(event);
+  // A faint armhole and cap as wide as the page: the one thing that all of this is about.
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const PictureColours colours = screenColours(palette());
+  const double w = width(), h = height();
+  QPainterPath armhole(QPointF(0.80 * w, 0));
+  armhole.cubicTo(0.80 * w, 0.55 * h, 0.86 * w, 0.93 * h, 1.0 * w, 0.93 * h);
+  QPainterPath cap(QPointF(1.0 * w, 0.96 * h));
+  cap.cubicTo(0.88 * w, 0.96 * h, 0.90 * w, 0.30 * h, 0.99 * w, 0.30 * h);
+  const double pen = fontMetrics().averageCharWidth() * 0.5;
+  painter.strokePath(armhole, QPen(mixed(colours.ground, colours[Role::Outline], 0.10), pen));
+  painter.strokePath(cap, QPen(mixed(colours.ground, colours[Role::Lit], 0.30), pen));
+}
+
+} // namespace scye

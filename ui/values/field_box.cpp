@@ -1,0 +1,134 @@
+#include "values/field_box.h"
+
+#include "paint/picture_colours.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QStyleOptionSpinBox>
+
+namespace scye {
+
+FieldBox::FieldBox(FieldKind kind, QWidget* parent) : QAbstractSpinBox(parent), kind_(kind) {
+  setButtonSymbols(NoButtons);
+  setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+  setFocusPolicy(Qt::StrongFocus); // not by the wheel: it scrolls the panel
+  connect(lineEdit(), &QLineEdit::textEdited, this, [this] { dirty_ = true; });
+  connect(this, &QAbstractSpinBox::editingFinished, this, &FieldBox::commit);
+}
+
+void FieldBox::setValueStyle(const ValueStyle& style) {
+  if (style_ == style) return;
+  style_ = style;
+  updateGeometry();
+  showText();
+}
+
+void FieldBox::setValue(double value) {
+  if (value_ == value) return;
+  value_ = value;
+  showText();
+}
+
+void FieldBox::setBlank() {
+  value_.reset();
+  showText();
+}
+
+void FieldBox::setFilledIn(bool filledIn) {
+  if (filledIn_ == filledIn) return;
+  filledIn_ = filledIn;
+  colour();
+}
+
+void FieldBox::colour() {
+  QPalette p;
+  if (filledIn_)
+    p.setColor(QPalette::Text, mixed(palette().color(QPalette::Base),
+                                     QPalette().color(QPalette::Active, QPalette::Text), 0.66));
+  setPalette(p);
+}
+
+void FieldBox::showText() {
+  dirty_ = false;
+  const QString text = value_ ? valueText(kind_, *value_, style_) : QString();
+  if (text != lineEdit()->text()) lineEdit()->setText(text);
+}
+
+QSize FieldBox::sizeHint() const {
+  ensurePolished();
+  const QString widest = style_.unit == LengthUnit::Inch && kind_ != FieldKind::Count
+                             ? QStringLiteral("+00 3/4")
+                             : QStringLiteral("+000.0");
+  const int text =
+      fontMetrics().horizontalAdvance(widest + (style_.showUnit ? QStringLiteral(" cm") : QString()));
+  QStyleOptionSpinBox option;
+  initStyleOption(&option);
+  const QSize inner(text + fontMetrics().averageCharWidth(), lineEdit()->sizeHint().height());
+  return style()->sizeFromContents(QStyle::CT_SpinBox, &option, inner, this);
+}
+
+QAbstractSpinBox::StepEnabled FieldBox::stepEnabled() const {
+  if (isReadOnly() || !value_) return StepNone;
+  return StepUpEnabled | StepDownEnabled;
+}
+
+void FieldBox::stepBy(int steps) {
+  if (dirty_) commit();
+  if (!value_) return;
+  const double step = keyStep(kind_, style_.unit);
+  Q_EMIT stepped(ontoGrid(*value_ + steps * step, step));
+  selectAll();
+}
+
+void FieldBox::commit() {
+  if (!dirty_) return;
+  const QString text = lineEdit()->text();
+  const auto read = readValue(kind_, text, style_.unit);
+  showText();
+  if (read)
+    Q_EMIT entered(*read);
+  else
+    Q_EMIT unreadable(text);
+}
+
+bool FieldBox::event(QEvent* event) {
+  // A text field takes Ctrl+Z for itself; while she is not typing in it, it belongs to the window.
+  if (event->type() == QEvent::ShortcutOverride && !dirty_) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return false;
+    }
+  }
+  return QAbstractSpinBox::event(event);
+}
+
+void FieldBox::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && dirty_) {
+    showText();
+    selectAll();
+    return;
+  }
+  QAbstractSpinBox::keyPressEvent(event);
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) selectAll();
+}
+
+void FieldBox::focusInEvent(QFocusEvent* event) {
+  QAbstractSpinBox::focusInEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) Q_EMIT focused();
+}
+
+void FieldBox::wheelEvent(QWheelEvent* event) {
+  if (hasFocus())
+    QAbstractSpinBox::wheelEvent(event);
+  else
+    event->ignore();
+}
+
+void FieldBox::changeEvent(QEvent* event) {
+  QAbstractSpinBox::changeEvent(event);
+  if (event->type() == QEvent::ApplicationPaletteChange) colour();
+}
+
+} // namespace scye

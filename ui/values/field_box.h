@@ -1,0 +1,53 @@
+// A field for one value that speaks the value's kind: lengths in either unit, per cent, counts. The text
+// is taken when she is done with it (Return or leaving); until then nothing changes, and Escape puts the
+// old text back. What cannot be read is said, never guessed.
+#pragma once
+
+#include "values/value_text.h"
+
+#include <QAbstractSpinBox>
+
+namespace scye {
+
+class FieldBox : public QAbstractSpinBox {
+  Q_OBJECT
+public:
+  explicit FieldBox(FieldKind kind, QWidget* parent = nullptr);
+
+  void setValueStyle(const ValueStyle& style);
+  void setValue(double value); // shows it; says nothing
+  void setBlank();             // no value yet
+  [[nodiscard]] std::optional<double> value() const { return value_; }
+  // A value that was filled in for her is shown paler than one she gave.
+  void setFilledIn(bool filledIn);
+
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+  void stepBy(int steps) override;
+
+Q_SIGNALS:
+  void entered(double value);
+  void stepped(double value);
+  void unreadable(const QString& text);
+  void focused();
+
+protected:
+  [[nodiscard]] StepEnabled stepEnabled() const override;
+  bool event(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+private:
+  void commit();
+  void showText();
+  void colour();
+
+  FieldKind kind_;
+  ValueStyle style_;
+  std::optional<double> value_;
+  bool dirty_ = false, filledIn_ = false;
+};
+
+} // namespace scye

@@ -1,0 +1,96 @@
+#include "values/value_slider.h"
+
+#include <QMouseEvent>
+#include <QSignalBlocker>
+#include <QStyle>
+#include <QStyleOptionSlider>
+
+#include <cmath>
+
+namespace scye {
+
+ValueSlider::ValueSlider(QWidget* parent) : QSlider(Qt::Horizontal, parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  connect(this, &QSlider::valueChanged, this,
+          [this](int at) { Q_EMIT moved(ontoGrid(at * step_, step_)); });
+}
+
+void ValueSlider::setSpan(double low, double high, double step) {
+  if (held_) return;
+  const QSignalBlocker quiet(this);
+  step_ = step;
+  setRange(int(std::ceil(low / step - 1e-9)), int(std::floor(high / step + 1e-9)));
+  setPageStep(std::max(1, (maximum() - minimum()) / 10));
+}
+
+void ValueSlider::showValue(double value) {
+  if (held_) return;
+  const QSignalBlocker quiet(this);
+  QSlider::setValue(int(std::lround(value / step_)));
+}
+
+void ValueSlider::mousePressEvent(QMouseEvent* event) {
+  if (event->button() != Qt::LeftButton) {
+    event->ignore();
+    return;
+  }
+  held_ = true;
+  Q_EMIT taken();
+  QStyleOptionSlider option;
+  initStyleOption(&option);
+  const QRect handle =
+      style()->subControlRect(QStyle::CC_Slider, &option, QStyle::SC_SliderHandle, this);
+  if (!handle.contains(event->position().toPoint())) {
+    const int x = event->position().toPoint().x() - handle.width() / 2;
+    setValue(QStyle::sliderValueFromPosition(minimum(), maximum(), x, width() - handle.width(),
+                                             option.upsideDown));
+  }
+  QSlider::mousePressEvent(event);
+}
+
+void ValueSlider::mouseMoveEvent(QMouseEvent* event) {
+  if (held_) QSlider::mouseMoveEvent(event);
+}
+
+void ValueSlider::mouseReleaseEvent(QMouseEvent* event) {
+  QSlider::mouseReleaseEvent(event);
+  if (!std::exchange(held_, false)) return;
+  Q_EMIT letGo();
+}
+
+void ValueSlider::giveUp() {
+  held_ = false;
+  setSliderDown(false);
+  Q_EMIT gaveUp();
+}
+
+void ValueSlider::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && held_)
+    giveUp();
+  else
+    QSlider::keyPressEvent(event);
+}
+
+void ValueSlider::focusInEvent(QFocusEvent* event) {
+  QSlider::focusInEvent(event);
+  Q_EMIT focusChanged(true);
+}
+
+void ValueSlider::focusOutEvent(QFocusEvent* event) {
+  QSlider::focusOutEvent(event);
+  Q_EMIT focusChanged(false);
+}
+
+void ValueSlider::wheelEvent(QWheelEvent* event) {
+  if (hasFocus())
+    QSlider::wheelEvent(event);
+  else
+    event->ignore();
+}
+
+void ValueSlider::hideEvent(QHideEvent* event) {
+  QSlider::hideEvent(event);
+  if (held_) giveUp();
+}
+
+} // namespace scye

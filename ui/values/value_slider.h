@@ -1,0 +1,47 @@
+// A slider over one value. A press anywhere on it takes hold at that place; from press to release is one
+// gesture, which Escape gives up. Arrow keys step.
+#pragma once
+
+#include "values/value_text.h"
+
+#include <QSlider>
+
+namespace scye {
+
+class ValueSlider : public QSlider {
+  Q_OBJECT
+public:
+  explicit ValueSlider(QWidget* parent = nullptr);
+
+  // Both ends are put on the grid of `step`. Has no effect while the slider is held.
+  void setSpan(double low, double high, double step);
+  void showValue(double value); // says nothing; ignored while held
+
+  [[nodiscard]] double low() const { return step_ * minimum(); }
+  [[nodiscard]] double high() const { return step_ * maximum(); }
+
+Q_SIGNALS:
+  void taken();
+  void moved(double value); // while held, or by a key
+  void letGo();
+  void gaveUp();
+  void focusChanged(bool has);
+
+protected:
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+
+private:
+  void giveUp();
+
+  double step_ = 0.1;
+  bool held_ = false;
+};
+
+} // namespace scye

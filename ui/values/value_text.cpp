@@ -1,0 +1,127 @@
+#include "values/value_text.h"
+
+#include "model/units.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+bool isLength(FieldKind kind) { return kind == FieldKind::Girth || kind == FieldKind::Length; }
+
+QString inches(double cm) {
+  const double in = std::abs(cm) / kCmPerInch;
+  const double eighths = in * 8;
+  // Eighths only where the value stands on one; otherwise the nearest quarter, which a tape shows.
+  const bool fine = std::abs(eighths - std::round(eighths)) < 1e-6;
+  int parts = int(std::lround(fine ? eighths : 2 * std::round(in * 4)));
+  const QString sign = cm < 0 && parts > 0 ? QStringLiteral("-") : QString();
+  const int whole = parts / 8;
+  parts %= 8;
+  if (parts == 0) return sign + QString::number(whole);
+  int below = 8;
+  while (parts % 2 == 0) parts /= 2, below /= 2;
+  const QString fraction = QStringLiteral("%1/%2").arg(parts).arg(below);
+  return sign + (whole ? QStringLiteral("%1 %2").arg(whole).arg(fraction) : fraction);
+}
+
+QString plain(double value, int decimals) {
+  return QString::fromStdString(numberText(value, decimals));
+}
+
+// "16 1/4", "1/4", "41.5", "41,5", "-3".
+std::optional<double> readNumber(const QString& text) {
+  static const QRegularExpression pattern(QStringLiteral(
+      R"(^([+-]?)\s*(?:(\d+)\s*/\s*(\d+)|(\d+)[\s-]+(\d+)\s*/\s*(\d+)|(\d*[.,]\d+|\d+[.,]?))$)"));
+  const auto match = pattern.match(text.trimmed());
+  if (!match.hasMatch()) return std::nullopt;
+  const auto at = [&](int i) { return match.captured(i).toDouble(); };
+  double value = 0;
+  if (match.hasCaptured(2)) {
+    value = at(2) / at(3);
+  } else if (match.hasCaptured(4)) {
+    value = at(4) + at(5) / at(6);
+  } else {
+    value = match.captured(7).replace(u',', u'.').toDouble();
+  }
+  if (!std::isfinite(value)) return std::nullopt;
+  return match.captured(1) == QLatin1String("-") ? -value : value;
+}
+
+std::optional<double> readLength(const QString& text, LengthUnit unit) {
+  static const QRegularExpression ending(
+      QStringLiteral(R"(\s*(cm|mm|in|inch|inches|"|''|″)\s*$)"),
+      QRegularExpression::CaseInsensitiveOption);
+  double factor = unit == LengthUnit::Inch ? kCmPerInch : 1;
+  QString number = text;
+  if (const auto match = ending.match(text); match.hasMatch()) {
+    const QString name = match.captured(1).toLower();
+    factor = name == QLatin1String("cm") ? 1 : name == QLatin1String("mm") ? 0.1 : kCmPerInch;
+    number.truncate(match.capturedStart());
+  }
+  const auto value = readNumber(number);
+  if (!value) return std::nullopt;
+  return *value * factor;
+}
+
+} // namespace
+
+QString unitText(LengthUnit unit) {
+  return QString::fromStdString(
+      builtinPhrases().say(unit == LengthUnit::Inch ? "unit.inch" : "unit.cm"));
+}
+
+QString valueText(FieldKind kind, double value, const ValueStyle& style) {
+  QString text, unit;
+  if (isLength(kind)) {
+    text = style.unit == LengthUnit::Inch ? inches(value) : plain(value, 1);
+    unit = unitText(style.unit);
+  } else if (kind == FieldKind::Share) {
+    text = plain(100 * value, 0);
+    unit = QStringLiteral("%");
+  } else {
+    text = plain(value, 2);
+  }
+  if (style.showSign && value > 0 && text != QLatin1String("0")) text.prepend(u'+');
+  if (style.showUnit && !unit.isEmpty()) text += QChar(0x202f) + unit; // narrow no-break space
+  return text;
+}
+
+std::optional<double> readValue(FieldKind kind, const QString& typed, LengthUnit unit) {
+  QString text = typed;
+  text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
+  if (isLength(kind)) return readLength(text, unit);
+  if (kind == FieldKind::Count) return readNumber(text);
+  text.remove(u'%');
+  const auto percent = readNumber(text);
+  if (!percent) return std::nullopt;
+  return *percent / 100;
+}
+
+double keyStep(FieldKind kind, LengthUnit unit) {
+  switch (kind) {
+  case FieldKind::Share: return 0.01;
+  case FieldKind::Count: return 1;
+  default: return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
+  }
+}
+
+double sliderStep(FieldKind kind, LengthUnit unit) {
+  switch (kind) {
+  case FieldKind::Share: return 0.01;
+  case FieldKind::Count: return 1;
+  default: return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
+  }
+}
+
+double ontoGrid(double value, double step) {
+  // Dividing by the whole number of steps in a unit keeps 0.1 x 3 from becoming 0.30000000000000004.
+  const double perUnit = std::round(1 / step);
+  if (std::abs(perUnit * step - 1) < 1e-12) return std::round(value * perUnit) / perUnit;
+  return std::round(value / step) * step;
+}
+
+} // namespace scye
