@@ -4,7 +4,10 @@
 #include "model/design.h"
 #include "model/phrases.h"
 
+#include <algorithm>
 #include <cstdio>
+#include <cstdlib>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -55,11 +58,28 @@ int usage(std::string_view phrase, const Params& params) {
   return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
 }
 
+// A window without a display would end in Qt's abort; and what makes no sense is told before one opens.
+std::optional<int> windowRefused(int argc, char** argv) {
+  const bool optionsForQt =
+      std::any_of(argv + 1, argv + argc, [](const char* argument) { return argument[0] == '-'; });
+  if (optionsForQt) return std::nullopt;
+  if (const auto code = windowArguments(argc, argv).exitCode) return code;
+#ifdef __linux__
+  const auto set = [](const char* name) {
+    const char* value = std::getenv(name);
+    return value != nullptr && *value != '\0';
+  };
+  if (!set("DISPLAY") && !set("WAYLAND_DISPLAY") && !set("QT_QPA_PLATFORM"))
+    return failed(kUsage, builtinPhrases().say("cli.noDisplay"));
+#endif
+  return std::nullopt;
+}
+
 } // namespace
 
 std::optional<int> runCommandLine(int argc, char** argv) {
   const std::vector<std::string> arguments(argv + 1, argv + argc);
-  if (arguments.empty()) return std::nullopt;
+  if (arguments.empty()) return windowRefused(argc, argv);
   const std::string& first = arguments.front();
   if (first == "draft") {
     const auto rest = std::span(arguments).subspan(1);
@@ -70,7 +90,7 @@ std::optional<int> runCommandLine(int argc, char** argv) {
     std::printf("scyewright %s\n", SCYEWRIGHT_VERSION);
     return kDrafted;
   } else if (first != "--help" && first != "-h") {
-    return std::nullopt;
+    return windowRefused(argc, argv);
   }
   std::fwrite(kHelp.data(), 1, kHelp.size(), stdout);
   return kDrafted;

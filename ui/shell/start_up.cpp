@@ -41,7 +41,7 @@ void startUp(QApplication& app) {
   takeResources();
   QApplication::setApplicationName(QStringLiteral("scyewright"));
   QApplication::setApplicationDisplayName(QStringLiteral("Scyewright"));
-  QApplication::setDesktopFileName(QStringLiteral("scyewright"));
+  QApplication::setDesktopFileName(QStringLiteral("org.scyewright.Scyewright"));
   QApplication::setWindowIcon(appIcon());
   layAccent();
   app.installEventFilter(new PaletteWatch(&app));
