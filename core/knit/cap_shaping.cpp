@@ -26,8 +26,8 @@ struct Look {
 };
 constexpr Look kLooks[] = {{1, 99}, {1.25, 99}, {1.5, 6}};
 // Where even that gives no cap that fits, bind-offs may be more and wider than the style has them.
-constexpr Look kLooksBeyond[] = {{1, 6}, {1.5, 5}, {2.5, 5}, {6, 4}};
-constexpr double kBeyond = 2; // times as many and as wide
+constexpr Look kLooksBeyond[] = {{1, 6}, {1.5, 6}, {2.5, 4}, {6, 4}};
+constexpr int kBeyond[] = {2, 4}; // times as many and as wide
 
 int lineLimit(const CapRequest& request) {
   if (request.lineLimit > 0) return request.lineLimit;
@@ -153,9 +153,9 @@ struct Chosen {
   bool beyond = false; // the style
 };
 
-ShapingStyle beyond(ShapingStyle style) {
-  style.maxStep *= kBeyond;
-  style.maxSteps = int(kBeyond) * style.maxSteps;
+ShapingStyle beyond(ShapingStyle style, int times) {
+  style.maxStep *= times;
+  style.maxSteps *= times;
   return style;
 }
 
@@ -216,7 +216,8 @@ CapShaping shapeCap(const CapRequest& request) {
     }
   };
   search(request.style, kLooks);
-  if (best.found.cost >= ShapingPrices::kOverTwoMm) search(beyond(request.style), kLooksBeyond);
+  for (const int times : kBeyond)
+    if (best.found.cost >= ShapingPrices::kOverTwoMm) search(beyond(request.style, times), kLooksBeyond);
   if (best.from) return measured(request, best, AskedEdges::Both);
   const bool solved = std::any_of(candidates.begin(), candidates.end(),
                                   [](const auto& c) { return c.has_value(); });
@@ -321,8 +322,9 @@ HalvesShaping shapeCapHalves(const HalvesRequest& request) {
     half->candidate.task.rows = rows;
     addBands(half->candidate, cap.size);
   }
-  if (!shapeBoth(cap, cap.style, kLooks, rows, right, left))
-    shapeBoth(cap, beyond(cap.style), kLooksBeyond, rows, right, left);
+  bool fits = shapeBoth(cap, cap.style, kLooks, rows, right, left);
+  for (const int times : kBeyond)
+    if (!fits) fits = shapeBoth(cap, beyond(cap.style, times), kLooksBeyond, rows, right, left);
   if (right.best.from) {
     out.right = measured(cap, right.best, right.edges);
     out.left = measured(cap, left.best, left.edges);

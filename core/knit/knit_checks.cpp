@@ -11,6 +11,18 @@ public:
   Checks(const GarmentDraft& g, const KnitGarment& k) : g_(g), k_(k) {}
 
   Findings run() {
+    if (!k_.gaugeUsable) {
+      say(Severity::Blocking, "gauge.tooFine", {Field::SwatchStitches, Field::SwatchRows},
+          {numberParam("stitches", std::round(10 / g_.sizes.stitch.width)), numberParam("most", kFinestGauge)});
+      return std::move(out_);
+    }
+    const double ratio = g_.sizes.stitch.width / g_.sizes.stitch.height; // rows to stitches
+    if (ratio < 1 || ratio > 2)
+      say(Severity::Warning, "gauge.ratio", {Field::SwatchRows, Field::SwatchStitches},
+          {numberParam("ratio", std::round(100 * ratio) / 100)});
+    for (const PieceId id : k_.impossible)
+      say(Severity::Blocking, "knit.impossible", {Field::EaseBust, Field::NeckWidth},
+          {phraseParam("piece", "piece." + std::string(pieceKey(id)))});
     fit();
     shaping();
     sleeve();

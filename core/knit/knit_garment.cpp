@@ -34,14 +34,34 @@ ArmholeShaping armholeOf(const Lattice& l, const BodiceLattice& counts, const Sh
                        .style = style});
 }
 
+// Whether there are stitches in every row and none at the end of each side.
+bool worksOut(const KnitPiece& piece) {
+  for (const Section& s : piece.sections) {
+    const bool splits = s.id == SectionId::Body && piece.sections.size() > 1;
+    for (const RowLine& line : piece.rows) {
+      if (line.section != s.id) continue;
+      const double stitches = line.rightEdge - line.leftEdge;
+      const bool last = line.row == s.last && !splits;
+      if (last ? std::abs(stitches) > 1e-9 : stitches < 0.5) return false;
+    }
+  }
+  return true;
+}
+
 class Knitting {
 public:
   explicit Knitting(const GarmentDraft& g) : g_(g) {
+    k_.gaugeUsable = 10 / g.sizes.stitch.width <= kFinestGauge && 10 / g.sizes.stitch.height <= 2 * kFinestGauge;
+    if (!k_.gaugeUsable) return;
     k_.lattice = latticeOf(g);
     k_.easeWanted = g.cap.easeWanted;
   }
 
   KnitGarment run() {
+    if (!k_.gaugeUsable) {
+      k_.findings = checkKnitting(g_, k_);
+      return std::move(k_);
+    }
     const Lattice& l = k_.lattice;
     const ShapingStyle style = styleOf(g_);
     k_.backArmhole = armholeOf(l, l.back, style);
@@ -59,15 +79,20 @@ public:
   }
 
 private:
+  void add(KnitPiece piece) {
+    if (worksOut(piece)) k_.pieces.push_back(std::move(piece));
+    else k_.impossible.push_back(piece.id);
+  }
+
   void bodice(const ShapingStyle& style) {
     const BodicePlan plan{g_, k_.lattice, style};
-    k_.pieces.push_back(wholePiece(plan, PieceId::Back, k_.lattice.back, k_.backArmhole.schedule));
+    add(wholePiece(plan, PieceId::Back, k_.lattice.back, k_.backArmhole.schedule));
     if (g_.design.as<Garment>(Choice::Garment) == Garment::Pullover) {
-      k_.pieces.push_back(wholePiece(plan, PieceId::Front, k_.lattice.front, k_.frontArmhole.schedule));
+      add(wholePiece(plan, PieceId::Front, k_.lattice.front, k_.frontArmhole.schedule));
       return;
     }
     for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront})
-      k_.pieces.push_back(jacketFront(plan, id, k_.frontArmhole.schedule));
+      add(jacketFront(plan, id, k_.frontArmhole.schedule));
   }
 
   void sleeves(const ShapingStyle& style) {
@@ -84,7 +109,7 @@ private:
                        .style = style};
     const bool halvesDiffer = g_.cap.lean != 0 || l.back.underarm != l.front.underarm;
     if (halvesDiffer ? !twoSleeves(request) : !oneSleeve(request))
-      k_.pieces.push_back(caplessSleeve(l));
+      add(caplessSleeve(l));
   }
 
   bool oneSleeve(const CapRequest& request) {
@@ -92,7 +117,7 @@ private:
     if (!k_.cap.knittable()) return false;
     k_.capKnitted = true;
     k_.left.cap = k_.right.cap = k_.cap.right + k_.cap.left;
-    k_.pieces.push_back(
+    add(
         sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
     return true;
   }
@@ -124,8 +149,8 @@ private:
     k_.cap.deviation = std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
     k_.right.cap = r.right.right + r.left.left;
     k_.left.cap = s.right.right + s.left.left;
-    k_.pieces.push_back(sleevePiece(l, PieceId::Sleeve, r.right.schedule, r.left.schedule));
-    k_.pieces.push_back(sleevePiece(l, PieceId::LeftSleeve, s.right.schedule, s.left.schedule));
+    add(sleevePiece(l, PieceId::Sleeve, r.right.schedule, r.left.schedule));
+    add(sleevePiece(l, PieceId::LeftSleeve, s.right.schedule, s.left.schedule));
     return true;
   }
 

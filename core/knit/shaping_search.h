@@ -12,8 +12,8 @@
 
 namespace scye {
 
-// One way of shaping; the ladder runs from steep to sparse: bind-offs from the widest step down to 2,
-// decreases every row where allowed, then every 2nd, 4th ... 12th row.
+// One way of shaping; the ladder runs from steep to sparse: bind-offs from the widest step down to 2 (of
+// many widths only some), decreases every row where allowed, then every 2nd, 4th ... 12th row.
 struct Rung {
   ShapingKind kind = ShapingKind::Decrease;
   int stitches = 1;
@@ -22,7 +22,8 @@ struct Rung {
   // Decreases on every row come two by two, so that the next run starts from a right-side row.
   [[nodiscard]] int together() const { return every == 1 ? 2 : 1; }
 };
-inline constexpr int kSparsest = 12; // rows between decreases
+inline constexpr int kSparsest = 12;     // rows between decreases
+inline constexpr int kBindOffRungs = 7; // at most
 [[nodiscard]] std::vector<Rung> shapingLadder(const ShapingStyle& style, const StitchSize& size);
 
 enum class AskedEdges { Both, Right, Left };
