@@ -71,6 +71,29 @@ const std::vector<Recipe>& recipes() {
       {"neck.base", "more.neckDrop", {Field::FrontNeckDrop}, 1},
       {"hip.tight", "more.hip", {Field::EaseHip}, 1},
       {"hip.tight", "more.bust", {Field::EaseBust}, 1},
+      {"knit.noCapStitches", "less.crown", {Field::CrownWidth}, -1},
+      {"knit.noCapStitches", "more.upperArm", {Field::EaseUpperArm}, 1},
+      {"knit.noCapStitches", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
+      {"knit.noCap", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
+      {"knit.noCap", "less.upperArm", {Field::EaseUpperArm}, -1},
+      {"knit.noCap", "more.depth", {Field::EaseArmholeDepth}, 1},
+      {"knit.mismatch", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
+      {"knit.mismatch", "more.crown", {Field::CrownWidth}, 1},
+      {"knit.mismatch", "less.upperArm", {Field::EaseUpperArm}, -1},
+      {"knit.mismatch", "more.depth", {Field::EaseArmholeDepth}, 1},
+      {"knit.deviation", "more.fidelity", {Field::Fidelity}, 1},
+      {"knit.deviation", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
+      {"knit.armholeRows", "more.depth", {Field::EaseArmholeDepth}, 1},
+      {"knit.armholeRows", "more.underarm", {Field::UnderarmBack, Field::UnderarmFront}, 1},
+      {"knit.armholeRows", "less.bust", {Field::EaseBust}, -1},
+      {"knit.sleeveFast", "more.wrist", {Field::EaseWrist}, 1},
+      {"knit.sleeveFast", "less.upperArm", {Field::EaseUpperArm}, -1},
+      {"knit.sleeveFast", "sleeve.straight", {}, 0,
+       Remedy::Pick{Choice::SleeveLine, int(SleeveLine::Straight)}},
+      {"knit.rounded", "more.bust", {Field::EaseBust}, 1},
+      {"knit.rounded", "less.bust", {Field::EaseBust}, -1},
+      {"knit.impossible", "less.neckWidth", {Field::NeckWidth}, -1},
+      {"knit.impossible", "more.bust", {Field::EaseBust}, 1},
   };
   return all;
 }
@@ -82,7 +105,7 @@ public:
 
   std::optional<Remedy> run(const Recipe& recipe, Field shownAt) {
     if (recipe.pick) {
-      Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {*recipe.pick}};
+      Remedy remedy{std::string(recipe.key), {}, {}, {*recipe.pick}};
       if (works(remedy, recipe.code)) return remedy;
       return std::nullopt;
     }
@@ -120,7 +143,7 @@ private:
   }
 
   [[nodiscard]] std::optional<Remedy> remedyAt(const Recipe& recipe, double by) const {
-    Remedy remedy{"remedy." + std::string(recipe.key), {}, {}, {}};
+    Remedy remedy{std::string(recipe.key), {}, {}, {}};
     const bool share = info(fields_.front()).kind == FieldKind::Share;
     const auto flat = [](Field f) {
       return isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
