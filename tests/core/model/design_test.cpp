@@ -72,7 +72,7 @@ TEST(Check, wantsWholeCountsButLetsASwatchCountQuarters) {
 TEST(Remedy, keepsWhereAMeasurementWasTaken) {
   Design design;
   design.set(Field::Bust, 46, Source::Garment);
-  const Remedy remedy{"remedy.more.bust", {}, {{Field::Bust, 48}, {Field::CapEase, 0.5}},
+  const Remedy remedy{"more.bust", {}, {{Field::Bust, 48}, {Field::CapEase, 0.5}},
                       {{Choice::Gathers, int(YesNo::Yes)}}};
   const Design after = applied(design, remedy);
   EXPECT_EQ(after.given(Field::Bust), 48);

@@ -88,7 +88,7 @@ TEST(Remedies, areTheSmallestStepThatHelps) {
   Design d;
   d.set(Field::EaseUpperArm, 25);
   const Findings findings = withRemedies(d);
-  const Remedy* narrower = remedyOf(findings, "match.tooWide", "remedy.less.upperArm");
+  const Remedy* narrower = remedyOf(findings, "match.tooWide", "less.upperArm");
   ASSERT_NE(narrower, nullptr);
   const auto [field, value] = narrower->changes.front();
   EXPECT_EQ(field, Field::EaseUpperArm);
@@ -99,7 +99,7 @@ TEST(Remedies, sayByHowMuch) {
   Design d;
   d.set(Field::EaseArmholeDepth, 6);
   const Findings findings = withRemedies(d);
-  const Remedy* raise = remedyOf(findings, "depth.ease", "remedy.less.depth");
+  const Remedy* raise = remedyOf(findings, "depth.ease", "less.depth");
   ASSERT_NE(raise, nullptr);
   EXPECT_THAT(raise->params, testing::Contains(lengthParam("by", 1)));
   EXPECT_NEAR(raise->changes.front().value, 5, 1e-9);
@@ -110,7 +110,7 @@ TEST(Remedies, speakOfTheGirthWhereAFlatWidthIsTurned) {
   Design d;
   d.set(Field::Bust, 43, Source::Garment).set(Field::CrossShoulder, 42).set(Field::UpperArm, 29);
   const Findings findings = withRemedies(d);
-  const Remedy* widen = remedyOf(findings, "armhole.narrow", "remedy.more.bust");
+  const Remedy* widen = remedyOf(findings, "armhole.narrow", "more.bust");
   ASSERT_NE(widen, nullptr);
   EXPECT_EQ(widen->changes.front().field, Field::Bust);
   EXPECT_EQ(applied(d, *widen).source(Field::Bust), Source::Garment);
