@@ -171,7 +171,7 @@ private:
     std::set<fs::path> paths;
     const auto isNew = [&](const std::string& path) {
       std::error_code error;
-      return paths.insert(fs::weakly_canonical(path, error)).second;
+      return paths.insert(fs::weakly_canonical(fs::absolute(path, error), error)).second;
     };
     isNew(job_.file);
     for (const Output& output : job_.outputs)

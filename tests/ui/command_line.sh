@@ -1,0 +1,121 @@
+#!/bin/sh
+# The program as a script calls it, without a display: exit codes, one plain line for every error, files
+# whole or not at all.
+# Usage: command_line.sh PROGRAM RESOURCES_DIR
+set -u
+program=$1
+demos=$2/demos
+there=$(mktemp -d)
+trap 'rm -rf "$there"' EXIT
+cd "$there" || exit 2
+unset DISPLAY WAYLAND_DISPLAY QT_QPA_PLATFORM
+cp "$demos/jacket.scye" jacket.scye
+
+bad=0
+wrong() {
+  echo "$*"
+  bad=$((bad + 1))
+}
+
+# expect CODE PATTERN ARGUMENT...: the exit code, and stderr: nothing, or one line "scyewright: ..." that
+# holds the pattern (basic regular expression).
+expect() {
+  code=$1 pattern=$2
+  shift 2
+  "$program" "$@" >out.txt 2>err.txt
+  got=$?
+  [ "$got" -eq "$code" ] || wrong "exit code $got instead of $code: $*"
+  if [ -z "$pattern" ]; then
+    [ ! -s err.txt ] || wrong "unexpected on stderr: $(cat err.txt) ($*)"
+  else
+    [ "$(wc -l <err.txt)" -eq 1 ] || wrong "not one line on stderr: $(cat err.txt) ($*)"
+    grep -q "^scyewright: .*$pattern" err.txt || wrong "no \"$pattern\" in: $(cat err.txt) ($*)"
+  fi
+}
+begins() { # FILE BYTES
+  [ "$(head -c ${#2} "$1" 2>/dev/null)" = "$2" ] || wrong "$1 does not begin with $2"
+}
+says() { grep -q "$1" "${2:-out.txt}" || wrong "no \"$1\" in ${2:-out.txt}"; }
+
+# Help and names.
+expect 0 '' --help
+says 'scyewright draft FILE.scye'
+expect 0 '' draft --help
+expect 0 '' --version
+says '^scyewright [0-9][0-9.]*$'
+expect 0 '' names
+says '^ease.bust  *Bust ease '
+! grep -q '\[' out.txt || wrong "a name without a phrase: $(grep '\[' out.txt)"
+
+# Drafting.
+expect 0 '' draft jacket.scye
+says 'The sleeve fits'
+expect 0 '' draft jacket.scye --schematic a.svg --schematic a.pdf --schematic a.PNG --report a.json
+begins a.pdf '%PDF-'
+[ "$(head -c 4 a.PNG | tail -c 3)" = PNG ] || wrong 'a.PNG is no PNG'
+says '<svg ' a.svg
+says '"format": "scyewright-report"' a.json
+says '"findings": \[\]' a.json
+expect 0 '' draft jacket.scye --with bust=94 --with garment=jacket --report same.json
+cmp -s a.json same.json || wrong 'settings that change nothing change the report'
+expect 0 '' draft jacket.scye --with bust=40in --report inches.json
+says '"value": 101.6,' inches.json
+expect 0 '' draft "$demos/pullover.scye" --schematic sheet.pdf --paper a4 --unit in
+says ' in high'
+
+# What blocks is told, with what would help, and the files are written all the same.
+expect 1 'must be solved' draft jacket.scye --with ease.upperArm=40 --report blocked.json
+says 'Narrow the sleeve.* --with ease.upperArm='
+says '"severity": "blocking"' blocked.json
+settings=$(sed -n 's/.*Narrow the sleeve[^:]*: //p' out.txt)
+# shellcheck disable=SC2086 # several arguments
+"$program" draft jacket.scye --with ease.upperArm=40 $settings >out.txt 2>&1 ||
+  wrong "the remedy does not help: $settings: $(cat out.txt)"
+
+# What makes no sense.
+expect 2 'needs a design file' draft
+expect 2 '"--rows-of" is no option' draft jacket.scye --rows-of b.csv
+expect 2 'needs a value' draft jacket.scye --report
+expect 2 'one design at a time' draft jacket.scye other.scye
+expect 2 'should end in .svg, .png, .pdf' draft jacket.scye --schematic b.jpg
+expect 2 'should end in .json' draft jacket.scye --report .json
+expect 2 'named twice' draft jacket.scye --report b.json --report ./b.json
+expect 2 'named twice' draft a.json --report a.json
+expect 2 'NAME=VALUE' draft jacket.scye --with bust
+expect 2 'nothing is called "knee"' draft jacket.scye --with knee=3 --report b.json
+expect 2 'at most 220 cm' draft jacket.scye --with bust=94in
+expect 2 'true, a4, letter' draft jacket.scye --paper a5
+expect 2 'from 10 to 1200' draft jacket.scye --dpi many
+expect 2 'one design at a time' jacket.scye other.scye
+expect 2 'no display' jacket.scye
+expect 2 'no display'
+[ ! -e b.json ] || wrong 'b.json was written after a usage error'
+
+# What cannot be read or written.
+expect 3 'none.scye: No such file' draft none.scye --report b.json
+expect 3 'Is a directory' draft . --report b.json
+sed 's/"value": 94/"value": 940/' jacket.scye >large.scye
+expect 3 'large.scye, line [0-9][0-9]*: Bust: at most 220 cm' draft large.scye --report b.json
+head -n 12 jacket.scye >half.scye
+expect 3 'line 13: the file ends' draft half.scye --report b.json
+: >nothing.scye
+expect 3 'line 1: the file is empty' draft nothing.scye
+expect 3 'line 1: .*wrong here' draft "$program"
+expect 3 'none/b.json could not be written' draft jacket.scye --report none/b.json
+expect 3 'none/b.svg could not be written' draft jacket.scye --schematic none/b.svg
+[ ! -e b.json ] || wrong 'b.json was written for a design that could not be read'
+
+# An output that cannot be finished leaves the one from before; nothing half-made stays.
+cp a.json before.json
+(
+  ulimit -f 8
+  trap '' XFSZ
+  "$program" draft jacket.scye --with bust=95 --report a.json >/dev/null 2>err.txt
+)
+[ $? -eq 3 ] || wrong "a full disk gives exit code 3: $(cat err.txt)"
+cmp -s a.json before.json || wrong 'a.json was damaged'
+cmp -s jacket.scye "$demos/jacket.scye" || wrong 'the design was changed'
+left=$(find . -name '.*' -type f)
+[ -z "$left" ] || wrong "left over: $left"
+
+exit "$bad"
