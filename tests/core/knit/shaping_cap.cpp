@@ -57,7 +57,8 @@ TEST(CapShaping, goesFromSteepToSparseToSteep) {
   std::mt19937 rng(42);
   for (int i = 0; i < 200; ++i) {
     const CapRequest request = randomCapRequest(rng, std::uniform_real_distribution<double>(12, 32)(rng));
-    const std::vector<scye::Run> runs = shapeCap(request).schedule.runs;
+    const CapShaping cap = shapeCap(request);
+    const std::vector<scye::Run>& runs = cap.schedule.runs;
     ASSERT_FALSE(runs.empty());
     EXPECT_EQ(runs.front().every, Rows(2));
     bool rising = false;
@@ -73,21 +74,26 @@ TEST(CapShaping, goesFromSteepToSparseToSteep) {
         EXPECT_EQ(run.every.value() % 2, 0); // right-side rows only
         continue;
       }
+      if (cap.beyondStyle) continue;
       EXPECT_LE(run.times, 4);
       EXPECT_TRUE(run.stitches.value() * request.size.width <= 1.5 + 1e-9 || run.stitches == Stitches(2));
     }
   }
 }
 
-// What a cap costs by the prices, from its row table; the schedules that may leave the curve further are
-// shorter: up to 1.25 stitches any number of lines, 1.5 six, 3 five, 6 four.
+// The more a schedule may leave the curve, the fewer lines it may have: {stitches, lines}.
+using Tiers = std::vector<std::pair<double, int>>;
+const Tiers kUsual{{1.25, 99}, {1.5, 6}}, kBeyondStyle{{1.5, 6}, {6, 4}};
+
+// What a cap costs by the prices, from its row table.
 double priceOf(const Schedule& s, const CapRequest& request, const CapShape& shape,
-               const checks::Intervals& curve, double foot, const std::vector<int>& armhole, int limit) {
+               const checks::Intervals& curve, double foot, const std::vector<int>& armhole, int limit,
+               const Tiers& tiers) {
   const double w = request.size.width, h = request.size.height;
   const int lines = s.lines();
   const double off = checks::deviation(checks::rightInward(s), curve, foot, w);
-  const int most = off <= 1.25 ? limit : off <= 1.5 ? 6 : off <= 3 ? 5 : off <= 6 ? 4 : 0;
-  if (lines > std::min(most, limit)) return 1e300;
+  const auto allows = [&](const auto& tier) { return off <= tier.first && lines <= tier.second; };
+  if (lines > limit || std::none_of(tiers.begin(), tiers.end(), allows)) return 1e300;
   const double top = 0.5 * (s.crown.value() - 2 * request.selvedge.value());
   const double length = checks::rightLength(s, w, h, top) + checks::leftLength(s, w, h, top);
   std::vector<int> bindOffs;
@@ -105,7 +111,9 @@ double priceOf(const Schedule& s, const CapRequest& request, const CapShape& sha
          (!armhole.empty() && bindOffs != armhole ? ShapingPrices::kUnlikeArmhole : 0);
 }
 
-double cheapest(const CapRequest& request, int widest, const std::vector<int>& armhole, int limit) {
+double cheapest(const CapRequest& request, int times, const Tiers& tiers,
+                const std::vector<int>& armhole, int limit) {
+  const int widest = std::max(2, int(times * request.style.maxStep / request.size.width + 1e-9));
   const double w = request.size.width, h = request.size.height;
   double best = 1e300;
   for (int crown = 4; crown < request.width.value(); ++crown) {
@@ -126,10 +134,15 @@ double cheapest(const CapRequest& request, int widest, const std::vector<int>& a
         s.rows = s.shapedRows() + Rows(gap);
         if (std::abs(s.rows.value() - middle) > 6) continue;
         best = std::min(best, priceOf(s, request, shape, curve, shape.halfWidth - shape.underarm,
-                                      armhole, limit));
+                                      armhole, limit, tiers));
       }
     };
-    checks::Enumeration{.widest = widest, .taken = spread / 2, .rows = middle + 5, .mayRise = true, .use = use}
+    checks::Enumeration{.widest = widest,
+                        .maxSteps = times * request.style.maxSteps,
+                        .taken = spread / 2,
+                        .rows = middle + 5,
+                        .mayRise = true,
+                        .use = use}
         .run();
   }
   return best;
@@ -137,6 +150,7 @@ double cheapest(const CapRequest& request, int widest, const std::vector<int>& a
 
 TEST(CapShaping, optimumIsTheEnumerators) {
   std::mt19937 rng(43);
+  int usual = 0;
   for (int i = 0; i < 60; ++i) {
     CapRequest request = randomCapRequest(rng, std::uniform_real_distribution<double>(6.5, 9.5)(rng));
     request.style.fidelity = i % 3 == 0 ? 0.5 : std::uniform_real_distribution<double>(0, 1)(rng);
@@ -144,10 +158,17 @@ TEST(CapShaping, optimumIsTheEnumerators) {
     if (i % 4 == 0) request.style.maxStep = 5;
     std::vector<int> armhole;
     if (i % 5 == 0) armhole = {2}, request.armhole = {{ShapingKind::BindOff, Stitches(2), Rows(2), 1}};
-    const int widest = std::max(2, int(request.style.maxStep / request.size.width + 1e-9));
-    EXPECT_NEAR(shapeCap(request).cost, cheapest(request, widest, armhole, request.lineLimit), 1e-6)
-        << "case " << i;
+    const CapShaping cap = shapeCap(request);
+    double best = cheapest(request, 1, kUsual, armhole, request.lineLimit);
+    EXPECT_EQ(cap.beyondStyle, best >= ShapingPrices::kOverTwoMm);
+    for (const int times : {2, 4})
+      if (best >= ShapingPrices::kOverTwoMm)
+        best = std::min(best, cheapest(request, times, kBeyondStyle, armhole, request.lineLimit));
+    EXPECT_NEAR(cap.cost, best, 1e-6) << "case " << i;
+    usual += !cap.beyondStyle;
   }
+  EXPECT_GE(usual, 30);
+  EXPECT_LT(usual, 60); // both searches have been looked into
 }
 
 TEST(CapShaping, tooWideASleeveIsSaid) {
