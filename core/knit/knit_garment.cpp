@@ -116,7 +116,10 @@ private:
     k_.cap = shapeCap(request);
     if (!k_.cap.knittable()) return false;
     k_.capKnitted = true;
-    k_.left.cap = k_.right.cap = k_.cap.right + k_.cap.left;
+    for (ArmholeFit* fit : {&k_.left, &k_.right}) {
+      fit->cap = k_.cap.right + k_.cap.left;
+      fit->capRight = fit->capLeft = k_.cap.schedule;
+    }
     add(
         sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
     return true;
@@ -149,6 +152,8 @@ private:
     k_.cap.deviation = std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
     k_.right.cap = r.right.right + r.left.left;
     k_.left.cap = s.right.right + s.left.left;
+    k_.right.capRight = r.right.schedule, k_.right.capLeft = r.left.schedule;
+    k_.left.capRight = s.right.schedule, k_.left.capLeft = s.left.schedule;
     add(sleevePiece(l, PieceId::Sleeve, r.right.schedule, r.left.schedule));
     add(sleevePiece(l, PieceId::LeftSleeve, s.right.schedule, s.left.schedule));
     return true;

@@ -34,6 +34,7 @@ struct Rounded {
 };
 
 struct ArmholeFit {
+  Schedule capRight, capLeft; // the sleeve's two edges
   double armhole = 0; // cm, back and front edge of one armhole, as knitted
   double cap = 0;     // cm, both edges of the cap that is sewn into it
   [[nodiscard]] double mismatch(double ease) const { return cap - armhole - ease; }

@@ -25,13 +25,13 @@ Path capPath(const CapMatch& m, BodySide side) {
   return inward(path, shape.halfWidth);
 }
 
-// Integral of the ease weight from 0 to t: 0 up to a third, then u^3 - u^4/2 scaled to end at 1.
+} // namespace
+
+// The integral of smoothstep, u^3 - u^4/2, scaled to end at 1.
 double easeShare(double t) {
   const double u = std::clamp((t - 1.0 / 3) * 1.5, 0.0, 1.0);
   return 2 * u * u * u - u * u * u * u;
 }
-
-} // namespace
 
 SeamWalk::SeamWalk(const GarmentDraft& draft, BodySide side)
     : armhole_(armholePath(side == BodySide::Back ? draft.bodice.back : draft.bodice.front)),

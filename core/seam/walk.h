@@ -11,6 +11,10 @@
 
 namespace scye {
 
+// How much of the ease is let in up to the fraction t of the way from the underarm bind-off to the
+// shoulder: 0 up to a third, rising smoothly to 1.
+[[nodiscard]] double easeShare(double t);
+
 enum class BodySide : std::uint8_t { Back, Front };
 
 class SeamWalk {
