@@ -1,13 +1,13 @@
 #include "draft_command.h"
 
 #include "command_line.h"
+#include "document/derived.h"
 #include "export/export.h"
 #include "io/design_file.h"
 #include "io/files.h"
 #include "io/report.h"
 #include "io/setting.h"
 #include "schematic/schematic.h"
-#include "seam/remedies.h"
 
 #include <QFile>
 #include <QGuiApplication>
@@ -45,7 +45,7 @@ struct Job {
   std::vector<Output> outputs;
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
-  GarmentDraft draft;
+  Derived derived;
 };
 
 std::optional<std::string> writeSchematic(const Job& job, const std::string& path) {
@@ -53,14 +53,14 @@ std::optional<std::string> writeSchematic(const Job& job, const std::string& pat
     SchematicOptions options;
     options.unit = job.unit;
     options.textHeight = textHeight;
-    return pieceSchematic(job.draft, phrases(), options);
+    return pieceSchematic(job.derived.draft, phrases(), options);
   };
   const auto problem = exportPicture(picture, QFile::decodeName(path.c_str()), job.page);
   return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 
 std::optional<std::string> writeReport(const Job& job, const std::string& path) {
-  const auto problem = writeWhole(path, reportToJson(job.draft, phrases()));
+  const auto problem = writeWhole(path, reportToJson(job.derived.draft, job.derived.findings, phrases()));
   if (!problem) return std::nullopt;
   return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
 }
@@ -229,8 +229,8 @@ std::string asSettings(const Remedy& remedy) {
 
 // The verdict and the findings with their remedies on stdout; what blocks, being an error, on stderr.
 void tell(const Job& job) {
-  std::printf("%s\n", fitVerdict(job.draft, phrases(), job.unit).sentence.c_str());
-  for (const Finding& finding : job.draft.findings) {
+  std::printf("%s\n", fitVerdict(job.derived.draft, phrases(), job.unit).sentence.c_str());
+  for (const Finding& finding : job.derived.findings) {
     static constexpr std::string_view kSeverities[] = {"severity.note", "severity.warning",
                                                        "severity.blocking"};
     const std::string line = phrases().say(kSeverities[int(finding.severity)]) + ": " +
@@ -258,12 +258,10 @@ int runDraft(std::span<const std::string> arguments) {
   Design design;
   if (const auto code = readDesign(job, design)) return *code;
 
-  job.draft = draftGarment(design);
-  addRemedies(design, job.draft.sizes, [](const Design& d) { return draftGarment(d).findings; },
-              job.draft.findings);
+  job.derived = derive(design);
   if (const auto code = writeOutputs(job)) return *code;
   tell(job);
-  return anyBlocking(job.draft.findings) ? kBlocked : kDrafted;
+  return anyBlocking(job.derived.findings) ? kBlocked : kDrafted;
 }
 
 } // namespace scye

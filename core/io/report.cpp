@@ -97,7 +97,8 @@ Json findingOf(const Finding& finding, const Phrases& phrases) {
 
 } // namespace
 
-std::string reportToJson(const GarmentDraft& draft, const Phrases& phrases) {
+std::string reportToJson(const GarmentDraft& draft, const Findings& findings,
+                         const Phrases& phrases) {
   Json report;
   report["format"] = "scyewright-report";
   report["version"] = 1;
@@ -110,7 +111,7 @@ std::string reportToJson(const GarmentDraft& draft, const Phrases& phrases) {
   report["pieces"] = Json::array();
   for (const Piece& piece : draft.pieces) report["pieces"].push_back(pieceOf(piece, phrases));
   report["findings"] = Json::array();
-  for (const Finding& finding : draft.findings)
+  for (const Finding& finding : findings)
     report["findings"].push_back(findingOf(finding, phrases));
   return report.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }

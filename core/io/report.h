@@ -14,6 +14,8 @@ namespace scye {
 // beside its points.
 inline constexpr int kReportChords = 64;
 
-[[nodiscard]] std::string reportToJson(const GarmentDraft& draft, const Phrases& phrases);
+// `findings`: of every stage, with their remedies.
+[[nodiscard]] std::string reportToJson(const GarmentDraft& draft, const Findings& findings,
+                                       const Phrases& phrases);
 
 } // namespace scye

@@ -13,7 +13,7 @@ namespace {
 using nlohmann::json;
 
 json reportOf(const GarmentDraft& draft) {
-  return json::parse(reportToJson(draft, builtinPhrases()));
+  return json::parse(reportToJson(draft, draft.findings, builtinPhrases()));
 }
 
 double polyline(const json& points) {
@@ -110,7 +110,8 @@ TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
 TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
   test::RandomDesigns random(test::propertySeed(33));
   for (int i = 0; i < 200; ++i) {
-    const std::string text = reportToJson(draftGarment(random.wild()), builtinPhrases());
+    const GarmentDraft draft = draftGarment(random.wild());
+    const std::string text = reportToJson(draft, draft.findings, builtinPhrases());
     EXPECT_EQ(text.find("null"), std::string::npos); // how JSON would write a NaN
   }
 }
