@@ -67,6 +67,8 @@ private:
       const double unlike = unlikeArmhole(runs);
       const double price = partPrice(climb.lines, climb.deviation) + unlike;
       if (climb.lines > maxLines_ || partPrice(climb.lines, climb.deviation) >= best_.cost) return false;
+      const int further = climb.taken < task_.taken ? 1 : 0; // lines that have to follow
+      if (climb.lines + further > maxLines_ || price + prices_.line * further >= best_.cost) return true;
       kept_.push_back({climb, price, unlike, int(climbRuns_.size()), int(runs.size())});
       climbRuns_.insert(climbRuns_.end(), runs.begin(), runs.end());
       return true;
@@ -124,16 +126,18 @@ private:
   }
 
   void from(const Descent& at, int bindOffs) {
+    if (at.lines + 1 >= maxLines_) return;
     for (int rung = at.rung + 1; rung < int(ladder_.size()); ++rung)
       if (!repeat(at, rung, bindOffs)) break;
   }
 
   // Puts runs of one rung under what is there, an event at a time. False: there is no room for even
   // one, nor for one of a sparser rung.
-  bool repeat(Descent at, int index, int bindOffs) {
+  bool repeat(const Descent& above, int index, int bindOffs) {
+    if (above.lines + 1 >= maxLines_) return false;
     const Rung& rung = ladder_[index];
+    Descent at = above;
     at.lines += 1;
-    if (at.lines >= maxLines_) return false;
     down_.push_back({index, 0});
     bool inside = true;
     while (!rung.bindOff() || bindOffs++ < maxSteps_) {
