@@ -93,7 +93,7 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
-  double x = 0;
+  Vec2 at = Vec2::Zero();
   for (const BodySide side : {BodySide::Back, BodySide::Front}) {
     SideDrawer drawer(g, side, phrases, o);
     const Box armhole = [&] {
@@ -105,10 +105,11 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
     Group group = drawer.draw(-1.5 * o.textHeight);
     group.labels.push_back({Vec2(0.5 * armhole.high.x(), armhole.high.y() + 0.8 * o.textHeight), group.title,
                             Role::Caption, 1.2 * o.textHeight, Anchor::Middle, 0});
-    for (Stroke& s : group.strokes) s.path = s.path.moved(Vec2(x, 0));
-    for (Label& l : group.labels) l.at.x() += x;
-    group.origin = Vec2(x, 0);
-    x += std::max(armhole.high.x(), drawer.walk().armhole().length()) + 2.5 * o.textHeight;
+    moveGroup(group, at);
+    if (o.perRow == 1)
+      at.y() -= group.box().size().y() + 2 * o.textHeight;
+    else
+      at.x() += std::max(armhole.high.x(), drawer.walk().armhole().length()) + 2.5 * o.textHeight;
     picture.groups.push_back(std::move(group));
   }
   return picture;

@@ -26,13 +26,24 @@ Box labelBox(const Label& label) {
   return box;
 }
 
+Box Group::box() const {
+  Box box;
+  for (const Stroke& s : strokes) box.add(s.path);
+  for (const Label& l : labels) box.add(labelBox(l));
+  return box;
+}
+
 Box Picture::box() const {
   Box box;
-  for (const Group& g : groups) {
-    for (const Stroke& s : g.strokes) box.add(s.path);
-    for (const Label& l : g.labels) box.add(labelBox(l));
-  }
+  for (const Group& g : groups) box.add(g.box());
   return box;
+}
+
+void moveGroup(Group& g, const Vec2& by) {
+  g.origin += by;
+  for (Stroke& s : g.strokes) s.path = s.path.moved(by);
+  for (Label& l : g.labels) l.at += by;
+  for (HotSpot& h : g.hotSpots) h.box.low += by, h.box.high += by;
 }
 
 namespace {

@@ -30,7 +30,12 @@ enum class Role : std::uint8_t {
   Ease,      // where the cap is longer
   Short,     // where it is shorter
   Notch,
+  Cell,      // lines between the cells of a chart
+  TenCells,  // every tenth of them, and breaks
+  Symbol,
+  NoStitch,
 };
+inline constexpr int kRoleCount = int(Role::NoStitch) + 1;
 
 struct Stroke {
   Path path;
@@ -63,14 +68,17 @@ struct Group {
   std::vector<Stroke> strokes; // in picture coordinates, painted in order
   std::vector<Label> labels;
   std::vector<HotSpot> hotSpots;
+  [[nodiscard]] Box box() const; // of everything, text by estimate
 };
 
 struct Picture {
   std::string title;
   std::vector<Group> groups;
   double textHeight = 0.5;
-  [[nodiscard]] Box box() const; // of everything, text by estimate
+  [[nodiscard]] Box box() const;
 };
+
+void moveGroup(Group& group, const Vec2& by);
 
 // An estimate, wide enough for the common sans-serif faces: 0.62 of the height a character.
 [[nodiscard]] double textWidth(std::string_view text, double height);

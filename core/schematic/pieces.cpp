@@ -192,19 +192,6 @@ private:
   Group group_;
 };
 
-void moveGroup(Group& g, const Vec2& by) {
-  g.origin += by;
-  for (Stroke& s : g.strokes) s.path = s.path.moved(by);
-  for (Label& l : g.labels) l.at += by;
-  for (HotSpot& h : g.hotSpots) h.box.low += by, h.box.high += by;
-}
-
-Box groupBox(const Group& g) {
-  Picture one;
-  one.groups.push_back(g);
-  return one.box();
-}
-
 } // namespace
 
 Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const SchematicOptions& o) {
@@ -228,7 +215,7 @@ Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const 
     double high = 0, low = 0, x = 0;
     for (std::size_t i = first; i < last; ++i) row.push_back(drawer.draw(*order[i]));
     for (Group& g : row) { // cast-on edges on one line
-      const Box box = groupBox(g);
+      const Box box = g.box();
       moveGroup(g, Vec2(x - box.low.x(), 0));
       x += box.size().x() + gap;
       high = std::max(high, box.high.y()), low = std::min(low, box.low.y());

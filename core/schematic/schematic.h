@@ -13,7 +13,7 @@ namespace scye {
 struct SchematicOptions {
   LengthUnit unit = LengthUnit::Centimetre;
   double textHeight = 1.2; // cm of the drawing
-  int perRow = 2;          // pieces in a row; 0: all in one
+  int perRow = 2;          // pieces, or sides of the comparison, in a row; 0: all in one
   bool dimensions = true;
   std::optional<Field> lit;             // light what this value changes
   const GarmentDraft* ghost = nullptr;  // another state, drawn pale behind

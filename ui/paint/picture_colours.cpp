@@ -26,7 +26,11 @@ PictureColours coloursFor(const QColor& ground, const QColor& ink, bool dark) {
   set(Role::Pair, mixed(ground, ink, 0.30));
   set(Role::Ease, mixed(ground, lead, 0.45));
   set(Role::Short, kVermilion);
-  set(Role::Notch, ink);
+  set(Role::Notch, mixed(ground, ink, 0.66));
+  set(Role::Cell, mixed(ground, ink, 0.32));
+  set(Role::TenCells, mixed(ground, ink, 0.75));
+  set(Role::Symbol, ink);
+  set(Role::NoStitch, mixed(ground, ink, 0.14));
   return c;
 }
 
@@ -63,7 +67,10 @@ Pen penOf(Role role) {
   case Role::Knitted: return {1.2, {}};
   case Role::Armhole: return {2, {}};
   case Role::Cap: return {2.4, {}};
-  case Role::Notch: return {1.4, {}};
+  case Role::Cell: return {0.7, {}};
+  case Role::TenCells: return {1.3, {}};
+  case Role::Symbol: return {1.4, {}};
+  case Role::Notch: return {1.2, {}};
   default: return {1, {}};
   }
 }

@@ -13,8 +13,6 @@
 
 namespace scye {
 
-inline constexpr int kRoleCount = int(Role::Notch) + 1;
-
 struct PictureColours {
   QColor ground; // what it is painted on
   std::array<QColor, kRoleCount> colour;

@@ -1,0 +1,196 @@
+#include "schematic/chart_drawing.h"
+
+#include <algorithm>
+
+namespace scye {
+namespace {
+
+class CellDrawer {
+public:
+  CellDrawer(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows)
+      : group_(group), grid_(grid), x_(columns), y_(rows) {
+    spans_.resize(std::size_t(grid.rows));
+    for (const ChartLine& l : grid.lines)
+      spans_[l.row - 1][l.section == SectionId::Left ? 1 : 0] = l.cells;
+  }
+
+  void run() {
+    const Path shape = outline();
+    fill({{0, 0}, {x_.end(), 0}, {x_.end(), y_.end()}, {0, y_.end()}, {0, 0}}, Role::NoStitch);
+    group_.strokes.push_back({shape, Role::Fabric, true});
+    for (const bool ten : {false, true}) {
+      for (int row = 0; row <= grid_.rows; ++row)
+        if (!y_.inCut(row) && (row % 10 == 0) == ten) across(row, ten ? Role::TenCells : Role::Cell);
+      for (int column = 0; column <= grid_.columns; ++column)
+        if (!x_.inCut(column) && tenth(column) == ten) upward(column, ten ? Role::TenCells : Role::Cell);
+    }
+    for (const ChartMark& m : grid_.marks)
+      for (int c = m.columns.from; c < m.columns.to; ++c)
+        if (!x_.cutAt(c)) {
+          Box cell;
+          cell.add(Vec2(x_.at(c), y_.at(m.row - 1)));
+          cell.add(Vec2(x_.at(c + 1), y_.at(m.row)));
+          drawSymbol(group_, m.symbol, cell);
+        }
+    group_.strokes.push_back({shape, Role::Outline, false});
+  }
+
+private:
+  using RowSpans = std::array<Span, 2>;
+
+  void fill(const std::vector<Vec2>& points, Role role) {
+    group_.strokes.push_back({Path::polyline(points), role, true});
+  }
+  void line(const Vec2& a, const Vec2& b, Role role) {
+    group_.strokes.push_back({Path::polyline({a, b}), role, false});
+  }
+
+  // Counted from the right end of the cast-on, where the first right-side row begins.
+  [[nodiscard]] bool tenth(int column) const { return (grid_.castOn.to - column) % 10 == 0; }
+
+  // The boundary below item `row`, wherever the row below or above it has cells; broken at the cuts.
+  void across(int row, Role role) {
+    for (int side = 0; side < 2; ++side) {
+      Span both = row < grid_.rows ? spans_[row][side] : Span{};
+      const Span under = row > 0 ? spans_[row - 1][side] : Span{};
+      if (both.size() == 0) both = under;
+      else if (under.size() > 0) both = {std::min(both.from, under.from), std::max(both.to, under.to)};
+      if (both.size() == 0) continue;
+      for (const Span& s : x_.drawn()) {
+        const int from = std::max(s.from, both.from), to = std::min(s.to, both.to);
+        if (from < to) line({x_.at(from), y_.at(row)}, {x_.at(to), y_.at(row)}, role);
+      }
+    }
+  }
+
+  void upward(int column, Role role) {
+    const auto touches = [&](int row) {
+      return std::any_of(spans_[row].begin(), spans_[row].end(), [&](const Span& s) {
+        return s.size() > 0 && s.from <= column && column <= s.to;
+      });
+    };
+    for (const Span& s : y_.drawn())
+      for (int from = s.from; from < s.to;) {
+        int to = from;
+        while (to < s.to && touches(to)) ++to;
+        if (to > from) line({x_.at(column), y_.at(from)}, {x_.at(column), y_.at(to)}, role);
+        from = to + 1;
+      }
+  }
+
+  // One edge of a section, stair by stair, from the bottom of its first line to the top of its last.
+  std::vector<Vec2> edge(SectionId section, bool right) const {
+    std::vector<Vec2> points;
+    for (const ChartLine& l : grid_.lines) {
+      if (l.section != section) continue;
+      const double x = x_.at(right ? l.cells.to : l.cells.from);
+      if (!points.empty() && points.back().x() == x) points.back().y() = y_.at(l.row);
+      else points.insert(points.end(), {Vec2(x, y_.at(l.row - 1)), Vec2(x, y_.at(l.row))});
+    }
+    return points;
+  }
+
+  // Once round, counter-clockwise, in and out of the neck where there is one.
+  Path outline() const {
+    std::vector<Vec2> points = edge(SectionId::Body, true);
+    const auto up = [&](const std::vector<Vec2>& e) { points.insert(points.end(), e.begin(), e.end()); };
+    const auto down = [&](const std::vector<Vec2>& e) { points.insert(points.end(), e.rbegin(), e.rend()); };
+    up(edge(SectionId::Right, true));
+    down(edge(SectionId::Right, false));
+    up(edge(SectionId::Left, true));
+    down(edge(SectionId::Left, false));
+    down(edge(SectionId::Body, false));
+    if (points.empty()) return {};
+    points.push_back(points.front());
+    return Path::polyline(points);
+  }
+
+  Group& group_;
+  const ChartGrid& grid_;
+  const ChartAxis &x_, &y_;
+  std::vector<RowSpans> spans_; // by row: body or right side, left side
+};
+
+// A break: two zigzag lines beside what was left out.
+Path zigzag(Vec2 from, const Vec2& to, const Vec2& sideways, double step) {
+  std::vector<Vec2> points{from};
+  const double length = (to - from).norm();
+  const int teeth = std::max(2, 2 * int(length / (2 * step)));
+  for (int i = 1; i < teeth; ++i) points.push_back(from + (to - from) * i / teeth + (i % 2 ? sideways : Vec2(0, 0)));
+  points.push_back(to);
+  return Path::polyline(points);
+}
+
+Span widestOf(const std::vector<Span>& spans) {
+  return *std::max_element(spans.begin(), spans.end(),
+                           [](const Span& a, const Span& b) { return a.size() < b.size(); });
+}
+
+void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const ChartAxis& y,
+                const ChartMetrics& m, const Phrases& phrases) {
+  const double tooth = 0.18 * m.text;
+  const auto label = [&](const Vec2& at, std::string text, double angle) {
+    group.labels.push_back({at, std::move(text), Role::Note, m.text, Anchor::Middle, angle});
+  };
+  for (const Span& cut : x.cuts()) {
+    // Only as high as there are stitches in it.
+    int top = 0;
+    for (const ChartLine& l : grid.lines)
+      if (l.cells.from <= cut.from && cut.to <= l.cells.to) top = std::max(top, l.row);
+    for (const Span& s : y.drawn())
+      for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
+        if (const int to = std::min(s.to, top); s.from < to)
+          group.strokes.push_back({zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(to)},
+                                          Vec2(sign * tooth, 0), 0.5 * m.height),
+                                   Role::TenCells, false});
+    std::vector<Span> stretches = y.drawn();
+    for (Span& s : stretches) s.to = std::max(s.from, std::min(s.to, top));
+    const Span s = widestOf(stretches);
+    label({0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text, 0.5 * (y.at(s.from) + y.at(s.to))},
+          phrases.say("chart.alike", {numberParam("stitches", cut.size())}), 90);
+  }
+  for (const Span& cut : y.cuts()) {
+    const auto lines = grid.in(cut.from + 1);
+    for (const ChartLine* l : lines)
+      for (const Span& s : x.drawn()) {
+        const int from = std::max(s.from, l->cells.from), to = std::min(s.to, l->cells.to);
+        if (from >= to) continue;
+        for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
+          group.strokes.push_back({zigzag({x.at(from), y.at(boundary)}, {x.at(to), y.at(boundary)},
+                                          Vec2(0, sign * tooth), 0.5 * m.width),
+                                   Role::TenCells, false});
+      }
+    label({0.5 * (x.at(lines.front()->cells.from) + x.at(lines.back()->cells.to)),
+           0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text},
+          phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)}), 0);
+  }
+}
+
+} // namespace
+
+void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
+  const auto at = [&](double u, double v) {
+    return Vec2(cell.low + Vec2(u * cell.size().x(), v * cell.size().y()));
+  };
+  Path path;
+  switch (symbol) {
+  case ChartSymbol::LeansRight: path = Path::polyline({at(0.2, 0.15), at(0.8, 0.85)}); break;
+  case ChartSymbol::LeansLeft: path = Path::polyline({at(0.2, 0.85), at(0.8, 0.15)}); break;
+  case ChartSymbol::MakeOne:
+    path = Path::polyline({at(0.25, 0.2), at(0.25, 0.8), at(0.5, 0.4), at(0.75, 0.8), at(0.75, 0.2)});
+    break;
+  case ChartSymbol::BindOff:
+    path = Path(at(0.12, 0.3));
+    path.cubicTo(at(0.2, 0.9), at(0.8, 0.9), at(0.88, 0.3));
+    break;
+  }
+  group.strokes.push_back({std::move(path), Role::Symbol, false});
+}
+
+void drawCells(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows,
+               const ChartMetrics& metrics, const Phrases& phrases) {
+  CellDrawer(group, grid, columns, rows).run();
+  drawBreaks(group, grid, columns, rows, metrics, phrases);
+}
+
+} // namespace scye

@@ -1,0 +1,58 @@
+// A knitted piece as rows of cells, read from its row table alone: which columns of the chart each row
+// fills, and which symbols stand in it. Columns count from the left, rows from 1; the cast-on is the
+// chart's lower edge. Stitches bound off in a row stand in that row; what is decreased or increased shows
+// as one symbol, one stitch in from the edge, in the row as it is after the work. Exact.
+#pragma once
+
+#include "knit/row_table.h"
+
+#include <optional>
+#include <vector>
+
+namespace scye {
+
+struct Span {
+  int from = 0, to = 0; // from <= i < to
+  [[nodiscard]] int size() const { return to - from; }
+  [[nodiscard]] bool has(int i) const { return from <= i && i < to; }
+  bool operator==(const Span&) const = default;
+};
+
+// The marks of the Craft Yarn Council's published knit chart symbols, from memory: an empty cell (knit on
+// RS, purl on WS), a stroke leaning right (k2tog) or left (ssk), M, an arc (bind off), grey (no stitch).
+enum class ChartSymbol : std::uint8_t { LeansRight, LeansLeft, MakeOne, BindOff };
+inline constexpr int kChartSymbols = int(ChartSymbol::BindOff) + 1;
+
+struct ChartMark {
+  ChartSymbol symbol;
+  int row = 0;
+  Span columns;
+  bool operator==(const ChartMark&) const = default;
+};
+
+struct ChartLine {
+  SectionId section = SectionId::Body;
+  int row = 0;
+  Span cells; // as drawn, with the stitches bound off in this row
+  Span kept;  // after it
+  const RowLine* told = nullptr; // the line of the row table
+};
+
+struct ChartGrid {
+  int columns = 0, rows = 0;
+  Span castOn;
+  std::vector<ChartLine> lines; // body, right, left; by row in each
+  std::vector<ChartMark> marks; // by line
+  [[nodiscard]] std::vector<const ChartLine*> in(int row) const; // from the left; one or two
+};
+
+// `table` must outlive the grid. An empty table gives an empty grid.
+[[nodiscard]] ChartGrid chartGrid(const RowTable& table);
+
+// Columns that are the same as their neighbours in every row: at least `least` in a run.
+[[nodiscard]] std::vector<Span> alikeColumns(const ChartGrid& grid, int least);
+// Rows (counted from 0, so that row 1 is 0) in which nothing happens: at least `least` in a run that
+// does not reach across the end of the rib.
+[[nodiscard]] std::vector<Span> evenRows(const ChartGrid& grid, int ribRows, int least);
+
+} // namespace scye

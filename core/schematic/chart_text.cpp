@@ -1,0 +1,153 @@
+#include "schematic/chart_drawing.h"
+
+#include <algorithm>
+
+namespace scye {
+namespace {
+
+class TextWriter {
+public:
+  TextWriter(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
+             const ChartAxis& rows, const ChartMetrics& m, const Phrases& phrases)
+      : group_(group), piece_(piece), grid_(grid), x_(columns), y_(rows), phrases_(phrases), h_(m.text),
+        numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {}
+
+  void run() {
+    rowNumbers();
+    counts();
+    rib();
+    stitchNumbers();
+    const double top = y_.end() + 1.2 * h_;
+    label({0, top}, phrases_.say("chart.reading"), Role::Note, Anchor::Start);
+    label({0, top + 1.9 * h_}, group_.title, Role::Caption, Anchor::Start, 1.5 * h_);
+  }
+
+private:
+  void label(const Vec2& at, std::string text, Role role, Anchor anchor, double height = 0, double angle = 0) {
+    group_.labels.push_back({at, std::move(text), role, height > 0 ? height : h_, anchor, angle});
+  }
+  [[nodiscard]] double baseline(int row) const { return y_.middle(row - 1) - 0.36 * h_; }
+
+  // Of the rows that want a label in one column those that have room, the first ones before the others.
+  [[nodiscard]] std::vector<int> withRoom(const std::vector<int>& rows) const {
+    std::vector<int> taken;
+    for (const int row : rows)
+      if (std::none_of(taken.begin(), taken.end(), [&](int other) {
+            return std::abs(y_.middle(row - 1) - y_.middle(other - 1)) < 1.06 * h_;
+          }))
+        taken.push_back(row);
+    return taken;
+  }
+
+  void rowNumbers() {
+    std::vector<char> busy(std::size_t(grid_.rows) + 1, 0);
+    for (const ChartLine& l : grid_.lines) busy[l.row] |= !l.told->acts.empty();
+    for (const bool rightSide : {true, false}) {
+      std::vector<int> rows;
+      for (const bool first : {true, false})
+        for (int row = rightSide ? 1 : 2; row <= grid_.rows; row += 2)
+          if (bool(busy[row]) == first && !y_.cutAt(row - 1)) rows.push_back(row);
+      for (const int row : withRoom(rows))
+        label({rightSide ? x_.end() + 0.4 * h_ : -0.4 * h_, baseline(row)}, std::to_string(row), Role::Note,
+              rightSide ? Anchor::Start : Anchor::End);
+    }
+  }
+
+  // Beside the row numbers, the left side of a neck on the left; of two rows that are too near to one
+  // another the later one.
+  void counts() {
+    for (const bool left : {false, true}) {
+      std::vector<std::pair<int, int>> changed; // row, stitches
+      SectionId section = SectionId::Body;
+      int before = grid_.castOn.size();
+      for (const ChartLine& l : grid_.lines) {
+        const int n = l.kept.size();
+        const bool starts = l.section != section;
+        section = l.section;
+        if (n > 0 && (starts || n != before) && (section == SectionId::Left) == left) changed.emplace_back(l.row, n);
+        before = n;
+      }
+      std::sort(changed.rbegin(), changed.rend());
+      std::vector<int> rows;
+      for (const auto& [row, n] : changed) rows.push_back(row);
+      const std::vector<int> shown = withRoom(rows);
+      const double out = 1.4 * h_ + numberWidth_;
+      for (const auto& [row, n] : changed)
+        if (std::find(shown.begin(), shown.end(), row) != shown.end())
+          label({left ? -out : x_.end() + out, baseline(row)},
+                phrases_.say("chart.count", {numberParam("stitches", n)}), Role::Measure,
+                left ? Anchor::End : Anchor::Start);
+    }
+  }
+
+  void rib() {
+    if (piece_.hemRows <= 0 || piece_.hemRows > grid_.rows) return;
+    const double x = -1.0 * h_ - numberWidth_, tick = 0.4 * h_, top = y_.at(piece_.hemRows);
+    group_.strokes.push_back(
+        {Path::polyline({{x + tick, 0}, {x, 0}, {x, top}, {x + tick, top}}), Role::Measure, false});
+    label({x - 0.4 * h_, 0}, phrases_.say("chart.rib", {numberParam("rows", piece_.hemRows)}), Role::Note,
+          Anchor::Start, 0, 90);
+  }
+
+  void stitchNumbers() {
+    double free = 1e300; // what lies to the left of it has room
+    for (int n = 10; n <= grid_.castOn.size(); n += 10) {
+      const int column = grid_.castOn.to - n;
+      const std::string text = std::to_string(n);
+      const double x = x_.middle(column), half = 0.5 * textWidth(text, h_) + 0.2 * h_;
+      if (x_.cutAt(column) || x + half > free) continue;
+      free = x - half;
+      label({x, -1.1 * h_}, text, Role::Note, Anchor::Middle);
+    }
+    label({0.5 * (x_.at(grid_.castOn.from) + x_.at(grid_.castOn.to)), -2.4 * h_},
+          phrases_.say("chart.castOn", {numberParam("stitches", grid_.castOn.size())}), Role::Measure,
+          Anchor::Middle);
+  }
+
+  Group& group_;
+  const KnitPiece& piece_;
+  const ChartGrid& grid_;
+  const ChartAxis &x_, &y_;
+  const Phrases& phrases_;
+  double h_, numberWidth_;
+};
+
+} // namespace
+
+void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
+                   const ChartAxis& rows, const ChartMetrics& metrics, const Phrases& phrases) {
+  TextWriter(group, piece, grid, columns, rows, metrics, phrases).run();
+}
+
+Group chartLegend(const SymbolsUsed& used, const ChartMetrics& m, const Vec2& corner, double width,
+                  const Phrases& phrases) {
+  Group group;
+  group.id = "legend";
+  group.title = phrases.say("chart.legend");
+  double x = corner.x(), y = corner.y() - m.height;
+  const auto entry = [&](const char* key, Role face, std::optional<ChartSymbol> symbol) {
+    const std::string text = phrases.say(key);
+    const double wide = m.width + 0.5 * m.text + textWidth(text, m.text);
+    if (x > corner.x() && x + wide > corner.x() + width)
+      x = corner.x(), y -= 1.7 * std::max(m.height, m.text);
+    Box cell;
+    cell.add(Vec2(x, y));
+    cell.add(Vec2(x + m.width, y + m.height));
+    const Path frame = Path::polyline({cell.low, {cell.high.x(), y}, cell.high, {x, cell.high.y()}, cell.low});
+    group.strokes.push_back({frame, face, true});
+    group.strokes.push_back({frame, Role::TenCells, false});
+    if (symbol) drawSymbol(group, *symbol, cell);
+    group.labels.push_back({Vec2(cell.high.x() + 0.5 * m.text, y + 0.5 * m.height - 0.36 * m.text), text,
+                            Role::Note, m.text, Anchor::Start, 0});
+    x += wide + 1.2 * m.text;
+  };
+  entry("chart.symbol.knit", Role::Fabric, {});
+  static constexpr std::array<const char*, kChartSymbols> kKeys{
+      "chart.symbol.leansRight", "chart.symbol.leansLeft", "chart.symbol.makeOne", "chart.symbol.bindOff"};
+  for (int s = 0; s < kChartSymbols; ++s)
+    if (used[s]) entry(kKeys[s], Role::Fabric, ChartSymbol(s));
+  entry("chart.symbol.none", Role::NoStitch, {});
+  return group;
+}
+
+} // namespace scye
