@@ -1,0 +1,69 @@
+// The directions of a whole garment: steps for each piece, and what stands before and after them. Data
+// until here; words are made by directionLines and what uses it, from the phrases "dir.<terms>.*"
+// (resources/phrases/en_directions*.txt), so that other terms or another language are only files.
+#pragma once
+
+#include "directions/steps.h"
+
+#include <optional>
+#include <string>
+
+namespace scye {
+
+struct FinishedSize {
+  std::string key; // phrase "knitted.<key>"
+  double cm = 0;   // as knitted
+};
+
+struct Directions {
+  std::string title, wearer, notes; // the knitter's own words
+  Figure figure = Figure::Woman;
+  Garment garment = Garment::Pullover;
+  BandMade band = BandMade::KnittedOn;
+  Neckline neckline = Neckline::Round;
+  StitchSize size;
+  std::vector<FinishedSize> finished;
+  std::vector<PieceSteps> pieces;
+  Stitches bandStitches{0};      // of a button band that is knitted on
+  bool slit = false;             // the back neck is divided first
+  bool capKnitted = false;
+  double armhole = 0, cap = 0;   // cm, the edges of the right armhole and of its cap as knitted
+};
+
+// Cost: about 30 us.
+[[nodiscard]] Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment);
+
+struct Wording {
+  std::string terms = "us"; // "us", "uk"; a phrase that these terms lack is taken from "us"
+  LengthUnit unit = LengthUnit::Centimetre;
+  const Phrases* phrases = &builtinPhrases();
+};
+
+enum class LineKind : std::uint8_t {
+  Title,   // of the whole
+  Heading, // of the front matter, of a piece, of the making up
+  Part,    // heading of a part of a piece: rows and height
+  Note,    // a sentence without rows
+  Step,    // ends with its stitch count, "(91 sts)."
+};
+
+struct DirectionLine {
+  LineKind kind = LineKind::Note;
+  std::string text;
+  std::optional<PieceId> piece;         // absent before the first and after the last piece
+  SectionId section = SectionId::Body;  // of parts and steps
+  int first = 0, last = 0;              // rows; a step's or a part's
+  Stitches stitches{0};                 // after a step
+  double fromCastOn = 0, fromUnderarm = 0; // cm, after a step
+};
+
+[[nodiscard]] std::vector<DirectionLine> directionLines(const Directions& directions,
+                                                        const Wording& wording = {});
+// Of one piece alone, its heading first.
+[[nodiscard]] std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece,
+                                                    const Wording& wording = {});
+// Whole documents. The HTML stands alone, prints a piece a page, and escapes what the knitter wrote.
+[[nodiscard]] std::string directionsText(const Directions& directions, const Wording& wording = {});
+[[nodiscard]] std::string directionsHtml(const Directions& directions, const Wording& wording = {});
+
+} // namespace scye
