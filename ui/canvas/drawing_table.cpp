@@ -14,7 +14,8 @@ namespace {
 
 constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
 
-double letterPixels(const QWidget& widget) { return QFontInfo(widget.font()).pixelSize(); }
+// A little smaller than the desktop's letters: there are many figures, and the pieces matter more.
+double letterPixels(const QWidget& widget) { return 0.82 * QFontInfo(widget.font()).pixelSize(); }
 
 } // namespace
 
@@ -208,7 +209,7 @@ void DrawingTable::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(mappedBox(hot_->box), round, round);
   }
   paintPicture(painter, picture_, colours, view_);
-  if (!hasFocus()) return;
+  if (!ringed_) return;
   painter.setPen(QPen(colours[Role::Lit], 1));
   painter.setBrush(Qt::NoBrush);
   painter.setRenderHint(QPainter::Antialiasing, false);

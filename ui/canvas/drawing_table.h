@@ -72,6 +72,7 @@ private:
   std::optional<HotSpot> hot_;
   std::optional<QPointF> grabbed_; // where the drawing is held
   QPointF pressedAt_;
+  bool ringed_ = false; // the keyboard came here by the keyboard: say so
   bool hand_ = false; // space is held: a press takes hold of the drawing wherever it falls
 };
 

@@ -92,9 +92,13 @@ void DrawingTable::keyReleaseEvent(QKeyEvent* event) {
     QWidget::keyReleaseEvent(event);
 }
 
-void DrawingTable::focusInEvent(QFocusEvent*) { update(); }
+void DrawingTable::focusInEvent(QFocusEvent* event) {
+  ringed_ = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
+  update();
+}
 void DrawingTable::focusOutEvent(QFocusEvent*) {
   hand_ = false;
+  ringed_ = false;
   update();
 }
 

@@ -5,31 +5,30 @@
 namespace scye {
 namespace {
 
-constexpr int kRounds = 8;
-constexpr double kLeastScale = 0.05; // painter units to a cm
+constexpr double kLeastScale = 0.3, kMostScale = 60; // painter units to a cm
+constexpr int kHalvings = 11;                        // within 0.3 per cent
 
 } // namespace
 
 FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
                          const QRectF& room) {
   FittedPicture fitted;
-  double scale = 5;
-  for (int i = 0; i < kRounds; ++i) {
+  const auto fits = [&](double scale) {
     fitted.picture = make(letters / scale);
-    const Vec2 size = fitted.picture.box().size();
-    if (size.x() <= 0 || size.y() <= 0) break;
-    const double next =
-        std::max(kLeastScale, std::min(room.width() / size.x(), room.height() / size.y()));
-    const bool settled = std::abs(next / scale - 1) < 0.005;
-    scale = i < 3 ? next : std::min(scale, next); // the last rounds only shrink, so that it ends
-    if (settled) break;
+    const Vec2 size = fitted.picture.box().size() * scale;
+    return size.x() <= room.width() && size.y() <= room.height();
+  };
+  double low = kLeastScale, high = kMostScale;
+  for (int i = 0; i < kHalvings; ++i) {
+    const double middle = std::sqrt(low * high);
+    (fits(middle) ? low : high) = middle;
   }
-  fitted.view.scale = scale;
-  fitted.picture = make(letters / scale);
+  (void)fits(low);
+  fitted.view.scale = low;
   const Box box = fitted.picture.box();
   if (box.empty()) return fitted;
   const Vec2 middle = 0.5 * (box.low + box.high);
-  fitted.view.origin = {room.center().x() - middle.x() * scale, room.center().y() + middle.y() * scale};
+  fitted.view.origin = {room.center().x() - middle.x() * low, room.center().y() + middle.y() * low};
   return fitted;
 }
 

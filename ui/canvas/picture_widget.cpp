@@ -6,27 +6,28 @@
 
 namespace scye {
 
-PictureWidget::PictureWidget(Make make, QWidget* parent) : QWidget(parent), make_(std::move(make)) {
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-  policy.setHeightForWidth(true);
-  setSizePolicy(policy);
-}
-
-void PictureWidget::setShape(double heightToWidth) {
-  shape_ = heightToWidth;
-  updateGeometry();
+PictureWidget::PictureWidget(Make make, QList<int> layouts, QWidget* parent)
+    : QWidget(parent), make_(std::move(make)), layouts_(std::move(layouts)) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
 void PictureWidget::refresh() {
   if (width() < 2 || height() < 2) return;
-  const double letters = 0.9 * QFontInfo(font()).pixelSize();
-  fitted_ = fitPicture(make_, letters, QRectF(rect()).adjusted(1, 1, -1, -1));
+  const double letters = 0.82 * QFontInfo(font()).pixelSize();
+  double best = 0;
+  for (const int perRow : layouts_) {
+    FittedPicture fitted = fitPicture([&](double h) { return make_(h, perRow); }, letters,
+                                      QRectF(rect()).adjusted(1, 1, -1, -1));
+    if (fitted.view.scale <= best) continue;
+    best = fitted.view.scale;
+    fitted_ = std::move(fitted);
+  }
   update();
 }
 
 QSize PictureWidget::sizeHint() const {
-  const int width = 36 * fontMetrics().averageCharWidth();
-  return {width, heightForWidth(width)};
+  const int width = 42 * fontMetrics().averageCharWidth();
+  return {width, width};
 }
 QSize PictureWidget::minimumSizeHint() const { return sizeHint() / 2; }
 

@@ -11,18 +11,15 @@ namespace scye {
 class PictureWidget : public QWidget {
   Q_OBJECT
 public:
-  using Make = std::function<Picture(double textHeight)>;
+  // Of the layouts (groups in a row) the one that shows the picture largest is taken.
+  using Make = std::function<Picture(double textHeight, int perRow)>;
 
-  explicit PictureWidget(Make make, QWidget* parent = nullptr);
-  // Height to width of its size hint.
-  void setShape(double heightToWidth);
+  PictureWidget(Make make, QList<int> layouts, QWidget* parent = nullptr);
   void refresh();
   [[nodiscard]] const Picture& picture() const { return fitted_.picture; }
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
-  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-  [[nodiscard]] int heightForWidth(int width) const override { return int(width * shape_); }
 
 protected:
   void paintEvent(QPaintEvent* event) override;
@@ -32,7 +29,7 @@ protected:
 private:
   Make make_;
   FittedPicture fitted_;
-  double shape_ = 0.75;
+  QList<int> layouts_;
 };
 
 } // namespace scye

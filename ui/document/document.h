@@ -32,6 +32,8 @@ public:
   [[nodiscard]] const Design& design() const { return design_; }
   // Never stale: computed now if the timer has not come round to it yet.
   [[nodiscard]] const Derived& derived();
+  // Whether views are still to hear of the present design.
+  [[nodiscard]] bool isStale() const { return stale_ || frame_.isActive(); }
 
   // One undo step. Steps of the same run (see newRun) merge; within a gesture everything is one step.
   void edit(const QString& text, const Design& next, int run = 0);

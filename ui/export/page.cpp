@@ -9,7 +9,7 @@ namespace scye {
 namespace {
 
 constexpr double kFooterMm = 8, kTrueLettersMm = 6, kLettersMm = 2.5;
-constexpr int kScales[] = {1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50};
+constexpr int kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
 
 QSizeF boxMm(const Picture& picture, int oneTo) {
   const Vec2 size = picture.box().size();

@@ -37,6 +37,11 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   refresh();
 }
 
+int FindingsPanel::heightWanted(int width) const {
+  content_->layout()->activate();
+  return content_->layout()->totalHeightForWidth(width);
+}
+
 void FindingsPanel::refresh() {
   Findings findings = document_.derived().findings;
   std::stable_sort(findings.begin(), findings.end(),

@@ -15,6 +15,8 @@ public:
   FindingsPanel(Document& document, Attention& attention, Settings& settings,
                 QWidget* parent = nullptr);
 
+  [[nodiscard]] int heightWanted(int width) const;
+
 private:
   void refresh();
 

@@ -15,7 +15,8 @@ namespace scye {
 FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
     : QWidget(parent), document_(document), settings_(settings), sign_(new QLabel(this)),
       sentence_(new QLabel(this)),
-      picture_(new PictureWidget([this](double h) { return comparison(h); }, this)) {
+      picture_(new PictureWidget([this](double h, int perRow) { return comparison(h, perRow); },
+                                 {2, 1}, this)) {
   const int gap = fontMetrics().averageCharWidth();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(2 * gap, 2 * gap, 2 * gap, gap);
@@ -58,10 +59,11 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
   refresh();
 }
 
-Picture FitPanel::comparison(double textHeight) const {
+Picture FitPanel::comparison(double textHeight, int perRow) const {
   SchematicOptions options;
   options.unit = settings_.unit();
   options.textHeight = textHeight;
+  options.perRow = perRow;
   return fitComparison(document_.derived().draft, builtinPhrases(), options);
 }
 
@@ -75,7 +77,7 @@ void FitPanel::refresh() {
   sign_->setPixmap(sign.pixmap(size, size));
   const double values[] = {verdict.armhole, verdict.cap, verdict.ease};
   for (int i = 0; i < 3; ++i)
-    numbers_[i].value->setText(valueText(FieldKind::Length, values[i], {unit, true, i == 2}));
+    numbers_[i].value->setText(valueText(FieldKind::Length, values[i], {unit, true, i == 2, true}));
   picture_->refresh();
 }
 

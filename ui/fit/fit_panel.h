@@ -19,7 +19,7 @@ public:
 
 private:
   void refresh();
-  [[nodiscard]] Picture comparison(double textHeight) const;
+  [[nodiscard]] Picture comparison(double textHeight, int perRow) const;
 
   Document& document_;
   Settings& settings_;

@@ -31,7 +31,7 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
   box_->setAccessibleName(name_->text());
   name_->setBuddy(box_);
   grid->addWidget(name_, line, column::kName);
-  grid->addWidget(box_, line, column::kFirst, 1, column::kAll - column::kFirst);
+  grid->addWidget(box_, line, column::kFirst, 1, column::kSource - column::kFirst);
   connect(box_, &QComboBox::activated, this, [this](int option) {
     context_.document.edit(choiceName(choice_),
                            Design(context_.document.design()).choose(choice_, option));

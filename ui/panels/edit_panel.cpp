@@ -103,7 +103,8 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   addSection(tr("Who it is for"), true, [this](FieldTable& t) {
     t.addChoice(Choice::Figure);
     t.addChoice(Choice::Garment);
-    t.addWide(makeNames(context_));
+    t.addNamed(tr("Title"), makeTextBox(context_, tr("Title"), &Design::title));
+    t.addNamed(tr("Wearer"), makeTextBox(context_, tr("Wearer"), &Design::wearer));
   });
   addSection(tr("Measurements and ease"), true, fillMeasurements, fillMeasurementsRarer,
              tr("More measurements"));

@@ -2,6 +2,7 @@
 
 #include "fit/severity.h"
 #include "io/refusal_text.h"
+#include "look/quiet_button.h"
 #include "panels/row_slider.h"
 #include "values/field_box.h"
 #include "values/value_slider.h"
@@ -9,7 +10,6 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QToolButton>
 
 namespace scye {
 
@@ -17,26 +17,21 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
                    std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent)
     : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
       unitInHead_(unitInHead), when_(std::move(when)), nameArea_(new QWidget),
-      name_(new QLabel(name)), mark_(new QLabel), source_(new QToolButton) {
+      name_(new QLabel(name)), mark_(new QLabel), source_(new QuietButton(QuietButton::Looks::Aside)) {
   auto* line = new QHBoxLayout(nameArea_);
   line->setContentsMargins({});
   line->setSpacing(name_->fontMetrics().averageCharWidth());
-  line->addWidget(name_);
+  line->addWidget(name_, 1);
   line->addWidget(mark_);
-  line->addStretch();
-  name_->setWordWrap(false);
+  name_->setWordWrap(true);
   mark_->hide();
   grid->addWidget(nameArea_, line_, column::kName);
   for (const CellSpec& cell : cells) addCell(cell, name);
   name_->setBuddy(cells_.front().box);
 
-  source_->setAutoRaise(true);
-  source_->setPopupMode(QToolButton::InstantPopup);
-  source_->setToolButtonStyle(Qt::ToolButtonTextOnly);
-  source_->setFocusPolicy(Qt::StrongFocus);
   source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  source_->setMenu(new QMenu(source_));
-  connect(source_->menu(), &QMenu::aboutToShow, this, &FieldRow::fillSourceMenu);
+  source_->setToolTip(tr("Where the value came from"));
+  connect(source_, &QuietButton::clicked, this, &FieldRow::openSourceMenu);
   grid->addWidget(source_, line_, column::kSource);
   refresh();
 }
@@ -166,9 +161,9 @@ void FieldRow::refreshMark() {
   mark_->setAccessibleName(text);
 }
 
-void FieldRow::fillSourceMenu() {
-  QMenu* menu = source_->menu();
-  menu->clear();
+void FieldRow::openSourceMenu() {
+  auto* menu = new QMenu(source_);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
   const Design design = context_.document.design();
   const LengthUnit unit = context_.settings.unit();
   const Field first = cells_.front().spec.field;
@@ -196,6 +191,7 @@ void FieldRow::fillSourceMenu() {
       context_.document.edit(fieldName(f), Design(context_.document.design()).clear(f));
     });
   }
+  menu->popup(source_->mapToGlobal(QPoint(0, source_->height())));
 }
 
 } // namespace scye

@@ -9,11 +9,11 @@
 
 class QGridLayout;
 class QLabel;
-class QToolButton;
 
 namespace scye {
 
 class FieldBox;
+class QuietButton;
 class RowSlider;
 
 // Columns of the grid.
@@ -54,7 +54,7 @@ private:
   void take(std::size_t cell);
   void enter(std::size_t cell, double value, int run);
   void refuse(std::size_t cell, Field field, Refusal refusal);
-  void fillSourceMenu();
+  void openSourceMenu();
   void refreshMark();
   [[nodiscard]] Field target(const Cell& cell) const; // what its slider moves
   [[nodiscard]] const Sizes& sizes() const { return context_.document.derived().draft.sizes; }
@@ -68,7 +68,7 @@ private:
   QWidget* nameArea_;
   QLabel* name_;
   QLabel* mark_;
-  QToolButton* source_;
+  QuietButton* source_;
   QPointer<RowSlider> slider_;
   std::size_t inHand_ = 0; // the cell that the slider moves
   int run_ = 0;

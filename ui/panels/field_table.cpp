@@ -22,14 +22,15 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setHorizontalSpacing(gap / 2);
   grid_->setVerticalSpacing(gap / 3);
   grid_->setColumnStretch(column::kName, 1);
-  const QString widest = originName(context_.document.derived().draft.sizes, Field::Bust) +
-                         QStringLiteral("mm"); // "measured" and the like, with the arrow
-  grid_->setColumnMinimumWidth(
-      column::kSource, std::max(fontMetrics().horizontalAdvance(widest),
-                                fontMetrics().horizontalAdvance(QStringLiteral("on a garment mm"))));
-  const int box = FieldBox(FieldKind::Girth).sizeHint().width();
-  for (const int c : {column::kFirst, column::kSecond, column::kThird})
-    grid_->setColumnMinimumWidth(c, c == column::kThird ? box : box * 3 / 4);
+  grid_->setColumnMinimumWidth(column::kName, 20 * gap); // longer names wrap
+  grid_->setColumnMinimumWidth(column::kSource,
+                               fontMetrics().horizontalAdvance(tr("on a garment")) + gap);
+  FieldBox box(FieldKind::Girth);
+  const int withUnit = box.sizeHint().width();
+  box.setValueStyle({LengthUnit::Centimetre, false, false});
+  grid_->setColumnMinimumWidth(column::kFirst, box.sizeHint().width());
+  grid_->setColumnMinimumWidth(column::kSecond, box.sizeHint().width());
+  grid_->setColumnMinimumWidth(column::kThird, withUnit);
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
     if (event.derived) refresh();
   });
@@ -81,6 +82,14 @@ void FieldTable::addCount(const QString& name, Field count, Field over) {
 
 void FieldTable::addChoice(Choice choice, When when) {
   choices_.push_back(new ChoiceRow(context_, grid_, choice, std::move(when), this));
+}
+
+void FieldTable::addNamed(const QString& name, QWidget* editor) {
+  auto* label = new QLabel(name);
+  label->setBuddy(editor);
+  const int line = grid_->rowCount();
+  grid_->addWidget(label, line, column::kName);
+  grid_->addWidget(editor, line, column::kFirst, 1, column::kSource - column::kFirst);
 }
 
 void FieldTable::addWide(QWidget* widget) {

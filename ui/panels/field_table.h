@@ -19,6 +19,7 @@ public:
   // A count over a length, as read off a swatch.
   void addCount(const QString& name, Field count, Field over);
   void addChoice(Choice choice, When when = {});
+  void addNamed(const QString& name, QWidget* editor);
   void addWide(QWidget* widget);
 
   [[nodiscard]] FieldRow* rowOf(Field field) const;

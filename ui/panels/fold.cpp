@@ -1,36 +1,25 @@
 #include "panels/fold.h"
 
-#include "look/icons.h"
+#include "look/quiet_button.h"
 
-#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace scye {
 
 Fold::Fold(Rank rank, const QString& title, Make make, QWidget* parent)
-    : QWidget(parent), rank_(rank), head_(new QToolButton(this)), make_(std::move(make)) {
+    : QWidget(parent), rank_(rank),
+      head_(new QuietButton(rank == Rank::Section ? QuietButton::Looks::Heading
+                                                  : QuietButton::Looks::Link,
+                            this)),
+      make_(std::move(make)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins({});
   column->setSpacing(0);
   head_->setText(title);
-  head_->setCheckable(true);
-  head_->setAutoRaise(true);
-  head_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-  head_->setFocusPolicy(Qt::StrongFocus);
   head_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   head_->setAccessibleName(title);
   column->addWidget(head_);
-  connect(head_, &QToolButton::toggled, this, &Fold::setOpen);
-  dress();
-}
-
-void Fold::dress() {
-  QFont font = this->font();
-  font.setBold(rank_ == Rank::Section);
-  head_->setFont(font);
-  head_->setIcon(icon(isOpen() ? "open-down" : "open-right"));
-  const int size = fontMetrics().ascent();
-  head_->setIconSize({size, size});
+  connect(head_, &QuietButton::toggled, this, &Fold::setOpen);
 }
 
 bool Fold::isOpen() const { return head_->isChecked(); }
@@ -47,13 +36,7 @@ QWidget* Fold::body() {
 void Fold::setOpen(bool open) {
   head_->setChecked(open);
   if (open || body_) body()->setVisible(open);
-  dress();
   Q_EMIT opened(open);
-}
-
-void Fold::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) dress();
 }
 
 } // namespace scye

@@ -6,9 +6,9 @@
 
 #include <functional>
 
-class QToolButton;
-
 namespace scye {
+
+class QuietButton;
 
 class Fold : public QWidget {
   Q_OBJECT
@@ -26,14 +26,9 @@ public:
 Q_SIGNALS:
   void opened(bool open);
 
-protected:
-  void changeEvent(QEvent* event) override;
-
 private:
-  void dress();
-
   Rank rank_;
-  QToolButton* head_;
+  QuietButton* head_;
   Make make_;
   QWidget* body_ = nullptr;
 };

@@ -3,7 +3,6 @@
 #include "values/text_box.h"
 
 #include <QCoreApplication>
-#include <QFormLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -14,27 +13,6 @@ namespace {
 struct RowText {
   Q_DECLARE_TR_FUNCTIONS(PersonRows)
 };
-
-void addLine(QFormLayout* form, const PanelContext& context, const QString& name,
-             std::string Design::* member, const QString& hint) {
-  auto* box = new TextBox;
-  box->setAccessibleName(name);
-  box->setPlaceholderText(hint);
-  form->addRow(name, box);
-  Document& document = context.document;
-  const auto show = [box, member, &document] {
-    box->showText(QString::fromStdString(document.design().*member));
-  };
-  show();
-  QObject::connect(box, &TextBox::entered, box, [&document, member, name](const QString& text) {
-    Design next = document.design();
-    next.*member = text.trimmed().toStdString();
-    document.edit(name, next);
-  });
-  QObject::connect(&document, &Document::changed, box, [show](const Document::Event& event) {
-    if (event.design) show();
-  });
-}
 
 // Free text that becomes one undo step when the keyboard leaves it.
 class NotesBox : public QPlainTextEdit {
@@ -78,14 +56,23 @@ private:
 
 } // namespace
 
-QWidget* makeNames(const PanelContext& context) {
-  auto* area = new QWidget;
-  auto* form = new QFormLayout(area);
-  form->setContentsMargins({});
-  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  addLine(form, context, RowText::tr("Title"), &Design::title, RowText::tr("What you call it"));
-  addLine(form, context, RowText::tr("Wearer"), &Design::wearer, RowText::tr("Who will wear it"));
-  return area;
+QWidget* makeTextBox(const PanelContext& context, const QString& name, std::string Design::*member) {
+  auto* box = new TextBox;
+  box->setAccessibleName(name);
+  Document& document = context.document;
+  const auto show = [box, member, &document] {
+    box->showText(QString::fromStdString(document.design().*member));
+  };
+  show();
+  QObject::connect(box, &TextBox::entered, box, [&document, member, name](const QString& text) {
+    Design next = document.design();
+    next.*member = text.trimmed().toStdString();
+    document.edit(name, next);
+  });
+  QObject::connect(&document, &Document::changed, box, [show](const Document::Event& event) {
+    if (event.design) show();
+  });
+  return box;
 }
 
 QWidget* makeNotes(const PanelContext& context) {

@@ -7,7 +7,8 @@
 
 namespace scye {
 
-[[nodiscard]] QWidget* makeNames(const PanelContext& context);
+[[nodiscard]] QWidget* makeTextBox(const PanelContext& context, const QString& name,
+                                   std::string Design::*member);
 [[nodiscard]] QWidget* makeNotes(const PanelContext& context);
 // "22 stitches and 30 rows in 10 cm", and whether that can be trusted.
 [[nodiscard]] QWidget* makeGaugeLine(const PanelContext& context);

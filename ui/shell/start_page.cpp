@@ -1,8 +1,10 @@
 #include "shell/start_page.h"
 
+#include "canvas/picture_fit.h"
 #include "io/refusal_text.h"
 #include "look/icons.h"
-#include "paint/picture_colours.h"
+#include "look/quiet_button.h"
+#include "schematic/schematic.h"
 #include "values/field_box.h"
 
 #include <QFileInfo>
@@ -11,7 +13,6 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
-#include <QStyle>
 #include <QVBoxLayout>
 
 namespace scye {
@@ -37,39 +38,34 @@ QLabel* aside(const QString& text, QWidget* parent) {
 
 StartPage::StartPage(Settings& settings, QWidget* parent)
     : QWidget(parent), settings_(settings), draw_(new QPushButton(tr("Draw it"), this)),
-      recent_(new QVBoxLayout), recentHead_(heading(tr("Go on with"), 1.1, this)) {
-  setAutoFillBackground(true);
-  setBackgroundRole(QPalette::Base);
+      recent_(new QVBoxLayout), recentHead_(heading(tr("Or go on with"), 1.2, this)),
+      backdrop_(draftGarment(Design().choose(Choice::Garment, Garment::Jacket))) {
   const int em = fontMetrics().averageCharWidth();
-  auto* row = new QHBoxLayout;
-  row->setSpacing(10 * em);
-  row->addWidget(makeQuestions(), 0, Qt::AlignTop);
-  row->addWidget(makeOthers(), 0, Qt::AlignTop);
-
   auto* head = new QHBoxLayout;
   auto* sign = new QLabel(this);
-  sign->setPixmap(appIcon().pixmap(8 * em, 8 * em));
+  sign->setPixmap(appIcon().pixmap(9 * em, 9 * em));
   head->addWidget(sign);
-  auto* words = new QVBoxLayout;
-  words->setSpacing(0);
-  words->addWidget(heading(QStringLiteral("Scyewright"), 2.2, this));
-  words->addWidget(aside(tr("A workbench for garments with set-in sleeves"), this));
   head->addSpacing(2 * em);
+  auto* words = new QVBoxLayout;
+  words->setSpacing(em / 2);
+  words->addWidget(heading(QStringLiteral("Scyewright"), 2.2, this));
+  auto* job = aside(tr("A workbench for garments with set-in sleeves"), this);
+  job->setWordWrap(false);
+  words->addWidget(job);
   head->addLayout(words);
   head->addStretch();
 
   auto* column = new QVBoxLayout;
-  column->setSpacing(6 * em);
+  column->setSpacing(5 * em);
+  column->addStretch(2);
   column->addLayout(head);
-  column->addLayout(row);
+  column->addWidget(makeQuestions());
+  column->addWidget(makeOthers());
+  column->addStretch(3);
 
-  auto* middle = new QHBoxLayout;
-  middle->addStretch(1);
-  middle->addLayout(column);
-  middle->addStretch(1);
-  auto* page = new QVBoxLayout(this);
-  page->addStretch(2);
-  page->addLayout(middle);
+  auto* page = new QHBoxLayout(this);
+  page->addStretch(1);
+  page->addLayout(column);
   page->addStretch(3);
 
   connect(&settings_, &Settings::changed, this, &StartPage::refresh);
@@ -102,7 +98,7 @@ QWidget* StartPage::makeQuestions() {
   auto* why = aside(tr("Three things are enough to begin with. Everything else is filled in from the "
                        "nearest published size, marked as such, and can be changed at any time."),
                     area);
-  why->setMinimumWidth(52 * em);
+  why->setMinimumWidth(60 * em);
   grid->addWidget(why, 1, 0, 1, 3);
 
   auto* complaint = new QLabel(area);
@@ -116,7 +112,9 @@ QWidget* StartPage::makeQuestions() {
     label->setBuddy(box);
     grid->addWidget(label, line, 0);
     grid->addWidget(box, line, 1);
-    grid->addWidget(aside(how, area), line, 2);
+    auto* where = aside(how, area);
+    where->setWordWrap(false);
+    grid->addWidget(where, line, 2);
   };
   ask(2, tr("&Bust"), tr("around the fullest part, on the body"), Field::Bust);
   ask(3, tr("&Upper arm"), tr("around the thickest part, on the body"), Field::UpperArm);
@@ -137,19 +135,20 @@ QWidget* StartPage::makeOthers() {
   auto* column = new QVBoxLayout(area);
   column->setContentsMargins({});
   column->setSpacing(em);
-  column->addWidget(heading(tr("Look around"), 1.4, area));
+  column->addWidget(heading(tr("Or look around"), 1.2, area));
+  auto* row = new QHBoxLayout;
   auto* demo = new QPushButton(tr("Open the demo jacket"), area);
   connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
   auto* open = new QPushButton(tr("Open a file…"), area);
   connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
-  column->addWidget(demo);
-  column->addWidget(open);
-  column->addSpacing(2 * em);
+  row->addWidget(demo);
+  row->addWidget(open);
+  row->addStretch(1);
+  column->addLayout(row);
+  column->addSpacing(em);
   column->addWidget(recentHead_);
-  recent_->setSpacing(em / 2);
+  recent_->setSpacing(0);
   column->addLayout(recent_);
-  column->addStretch(1);
-  area->setMinimumWidth(30 * em);
   return area;
 }
 
@@ -163,11 +162,10 @@ void StartPage::refresh() {
   int shown = 0;
   for (const QString& path : settings_.recentFiles()) {
     if (!QFileInfo::exists(path) || ++shown > 5) continue;
-    auto* button = new QPushButton(QFileInfo(path).completeBaseName(), this);
-    button->setFlat(true);
+    auto* button = new QuietButton(QuietButton::Looks::Aside, this);
+    button->setText(QFileInfo(path).completeBaseName());
     button->setToolTip(path);
-    button->setIcon(icon("open"));
-    connect(button, &QPushButton::clicked, this, [this, path] { Q_EMIT fileWanted(path); });
+    connect(button, &QuietButton::clicked, this, [this, path] { Q_EMIT fileWanted(path); });
     recent_->addWidget(button, 0, Qt::AlignLeft);
   }
   recentHead_->setVisible(shown > 0);
@@ -221,20 +219,25 @@ void StartPage::draw() {
   Q_EMIT designed(design);
 }
 
-void StartPage::paintEvent(QPaintEvent* event) {
-  QWidget::paintEvent(event);
-  // A faint armhole and cap as wide as the page: the one thing that all of this is about.
+void StartPage::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  const PictureColours colours = screenColours(palette());
+  PictureColours colours = screenColours(palette());
+  painter.fillRect(rect(), colours.ground);
+  // What will lie on the drawing table: the pieces of a jacket in the usual size, pale, running off the
+  // page.
+  for (QColor& c : colours.colour) c = mixed(colours.ground, c, 0.22);
   const double w = width(), h = height();
-  QPainterPath armhole(QPointF(0.80 * w, 0));
-  armhole.cubicTo(0.80 * w, 0.55 * h, 0.86 * w, 0.93 * h, 1.0 * w, 0.93 * h);
-  QPainterPath cap(QPointF(1.0 * w, 0.96 * h));
-  cap.cubicTo(0.88 * w, 0.96 * h, 0.90 * w, 0.30 * h, 0.99 * w, 0.30 * h);
-  const double pen = fontMetrics().averageCharWidth() * 0.5;
-  painter.strokePath(armhole, QPen(mixed(colours.ground, colours[Role::Outline], 0.10), pen));
-  painter.strokePath(cap, QPen(mixed(colours.ground, colours[Role::Lit], 0.30), pen));
+  const FittedPicture pieces = fitPicture(
+      [&](double textHeight) {
+        SchematicOptions options;
+        options.dimensions = false;
+        options.textHeight = textHeight;
+        Picture picture = pieceSchematic(backdrop_, builtinPhrases(), options);
+        for (Group& g : picture.groups) g.labels.clear();
+        return picture;
+      },
+      fontMetrics().height(), QRectF(0.56 * w, -0.04 * h, 0.56 * w, 1.16 * h));
+  paintPicture(painter, pieces.picture, colours, pieces.view);
 }
 
 } // namespace scye

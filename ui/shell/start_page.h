@@ -2,7 +2,7 @@
 // on with something, or looks at the demo.
 #pragma once
 
-#include "model/design.h"
+#include "seam/garment_draft.h"
 #include "settings/settings.h"
 
 #include <QWidget>
@@ -50,6 +50,7 @@ private:
   QPushButton* draw_;
   QVBoxLayout* recent_;
   QLabel* recentHead_;
+  GarmentDraft backdrop_; // drawn pale behind the page
 };
 
 } // namespace scye

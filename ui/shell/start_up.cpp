@@ -17,7 +17,7 @@ namespace {
 void layAccent() {
   const bool dark = isDark(QGuiApplication::palette());
   if (QGuiApplication::palette().color(QPalette::Highlight) == accent(dark)) return;
-  QPalette ours;
+  QPalette ours = QGuiApplication::palette(); // keeps what was set, and only that
   ours.setColor(QPalette::Highlight, accent(dark));
   ours.setColor(QPalette::HighlightedText, dark ? Qt::black : Qt::white);
   ours.setColor(QPalette::Link, accent(dark));

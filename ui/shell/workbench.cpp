@@ -1,8 +1,7 @@
 #include "shell/workbench.h"
 
 #include "canvas/drawing_table.h"
-#include "fit/findings_panel.h"
-#include "fit/fit_panel.h"
+#include "fit/answers.h"
 #include "panels/edit_panel.h"
 #include "shell/export_strip.h"
 #include "shell/work_area.h"
@@ -23,22 +22,15 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
   column->addWidget(exports_);
   area_ = new WorkArea(drawing);
 
-  auto* answers = new QSplitter(Qt::Vertical);
-  answers->addWidget(new FitPanel(context.document, context.settings));
-  answers->addWidget(new FindingsPanel(context.document, context.attention, context.settings));
-  answers->setStretchFactor(0, 3);
-  answers->setStretchFactor(1, 2);
-  answers->setObjectName(QStringLiteral("answers"));
-
   addWidget(panel_);
   addWidget(area_);
-  addWidget(answers);
+  addWidget(new Answers(context.document, context.attention, context.settings));
   setStretchFactor(0, 0);
-  setStretchFactor(1, 1);
-  setStretchFactor(2, 0);
+  setStretchFactor(1, 3);
+  setStretchFactor(2, 1);
   setChildrenCollapsible(false);
   const int em = fontMetrics().averageCharWidth();
-  setSizes({panel_->sizeHint().width(), 120 * em, 46 * em});
+  setSizes({panel_->sizeHint().width(), 90 * em, 48 * em});
 }
 
 } // namespace scye

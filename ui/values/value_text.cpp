@@ -77,7 +77,9 @@ QString unitText(LengthUnit unit) {
 QString valueText(FieldKind kind, double value, const ValueStyle& style) {
   QString text, unit;
   if (isLength(kind)) {
-    text = style.unit == LengthUnit::Inch ? inches(value) : plain(value, 1);
+    text = style.unit == LengthUnit::Inch ? inches(value)
+           : style.fixed                   ? QString::number(value, 'f', 1)
+                                           : plain(value, 1);
     unit = unitText(style.unit);
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);

@@ -14,6 +14,7 @@ struct ValueStyle {
   LengthUnit unit = LengthUnit::Centimetre;
   bool showUnit = true;
   bool showSign = false; // ease: "+8"
+  bool fixed = false;    // always with a tenth, where figures are compared
   bool operator==(const ValueStyle&) const = default;
 };
 

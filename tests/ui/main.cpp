@@ -1,0 +1,25 @@
+// The order matters: test discovery runs without a display, so it must not make an application.
+#include "shell/start_up.h"
+
+#include <QApplication>
+#include <QFont>
+#include <QStyleFactory>
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+int main(int argc, char** argv) {
+  testing::InitGoogleTest(&argc, argv);
+  if (GTEST_FLAG_GET(list_tests)) return RUN_ALL_TESTS();
+  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  qputenv("LC_ALL", "C.UTF-8"); // elsewhere a decimal point may be a comma
+  for (const char* name : {"QT_SCALE_FACTOR", "QT_FONT_DPI", "QT_STYLE_OVERRIDE"}) qunsetenv(name);
+  if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR"))
+    qputenv("XDG_RUNTIME_DIR", std::filesystem::temp_directory_path().c_str());
+  QApplication app(argc, argv);
+  QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
+  scye::startUp(app);
+  return RUN_ALL_TESTS();
+}

@@ -1,0 +1,45 @@
+#include "window_fixture.h"
+
+#include <QApplication>
+#include <QFile>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace scye::test {
+
+WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) {
+  window_->files().setAsking({[] { return QString(); }, [](const QString&) { return QString(); },
+                              [](const QString&) { return FileKeeper::Answer::Discard; }});
+  window_->resize(1280, 800);
+  window_->show();
+  window_->activateWindow();
+  EXPECT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+}
+
+WindowFixture::~WindowFixture() = default;
+
+AppPaths WindowFixture::paths() const {
+  return {folder_.filePath(QStringLiteral("settings.ini")),
+          folder_.filePath(QStringLiteral("window.ini")), folder_.filePath(QStringLiteral("recovery"))};
+}
+
+void WindowFixture::openDemo() {
+  window_->openFile(demoFile());
+  settle();
+}
+
+void WindowFixture::settle() {
+  QApplication::processEvents();
+  QSignalSpy drawn(&document(), &Document::changed);
+  while (document().isStale()) ASSERT_TRUE(drawn.wait());
+  QApplication::processEvents();
+}
+
+QString demoFile() { return QStringLiteral(SCYE_RESOURCES "/demos/jacket.scye"); }
+
+QByteArray contents(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace scye::test

@@ -1,0 +1,114 @@
+// The window as it looks at the sizes people have, light and dark. Nothing that she reads may be cut off.
+// With SCYE_PICTURES=folder the pictures are kept, for the handbook and for looking at them.
+#include "window_fixture.h"
+
+#include "fit/fit_panel.h"
+#include "panels/field_row.h"
+#include "values/field_box.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+#include <QToolButton>
+
+namespace scye::test {
+namespace {
+
+QPalette darkPalette() {
+  QPalette p;
+  const QColor window(0x24, 0x26, 0x29), base(0x1b, 0x1c, 0x1e), text(0xe6, 0xe6, 0xe6);
+  p.setColor(QPalette::Window, window);
+  p.setColor(QPalette::WindowText, text);
+  p.setColor(QPalette::Base, base);
+  p.setColor(QPalette::AlternateBase, window);
+  p.setColor(QPalette::ToolTipBase, window);
+  p.setColor(QPalette::ToolTipText, text);
+  p.setColor(QPalette::Text, text);
+  p.setColor(QPalette::Button, QColor(0x33, 0x36, 0x3a));
+  p.setColor(QPalette::ButtonText, text);
+  p.setColor(QPalette::PlaceholderText, QColor(0xa2, 0xa4, 0xa8));
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    p.setColor(QPalette::Disabled, role, QColor(0x77, 0x79, 0x7d));
+  return p;
+}
+
+class WindowPictures : public WindowFixture {
+protected:
+  void TearDown() override { QApplication::setPalette(QPalette()); }
+
+  void keep(const char* name) {
+    QApplication::processEvents();
+    const QByteArray folder = qgetenv("SCYE_PICTURES");
+    if (folder.isEmpty()) return;
+    const QString path = QStringLiteral("%1/%2.png").arg(QString::fromLocal8Bit(folder), QLatin1String(name));
+    EXPECT_TRUE(window_->grab().save(path)) << path.toStdString();
+  }
+
+  // Texts of labels and buttons have room; figures too.
+  void expectNothingCut() {
+    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+      if (!label->isVisible() || label->text().isEmpty() || label->wordWrap()) continue;
+      EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
+    }
+    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+      if (!label->isVisible() || !label->wordWrap() || label->text().isEmpty()) continue;
+      EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+    }
+    for (const QAbstractButton* button : window_->findChildren<QAbstractButton*>()) {
+      const auto* tool = qobject_cast<const QToolButton*>(button);
+      if (!button->isVisible() || button->text().isEmpty() ||
+          (tool && tool->toolButtonStyle() == Qt::ToolButtonIconOnly))
+        continue;
+      EXPECT_GE(button->width(), button->fontMetrics().horizontalAdvance(button->text()))
+          << button->text().toStdString();
+    }
+    for (const FieldBox* box : window_->findChildren<FieldBox*>()) {
+      if (!box->isVisible()) continue;
+      EXPECT_GE(box->width(), box->sizeHint().width()) << box->accessibleName().toStdString();
+    }
+  }
+};
+
+TEST_F(WindowPictures, startPage) {
+  keep("start-1280");
+  expectNothingCut();
+  QApplication::setPalette(darkPalette());
+  keep("start-1280-dark");
+}
+
+TEST_F(WindowPictures, jacketAt1280) {
+  openDemo();
+  keep("jacket-1280");
+  expectNothingCut();
+  QApplication::setPalette(darkPalette());
+  keep("jacket-1280-dark");
+}
+
+TEST_F(WindowPictures, jacketAt1920) {
+  window_->resize(1920, 1080);
+  openDemo();
+  window_->workbench().panel().focusField(Field::Bust, true);
+  settle();
+  keep("jacket-1920");
+  expectNothingCut();
+  QApplication::setPalette(darkPalette());
+  keep("jacket-1920-dark");
+}
+
+TEST_F(WindowPictures, aSleeveThatCannotFit) {
+  openDemo();
+  Design design = document().design();
+  design.set(Field::EaseUpperArm, 32).set(Field::FrontNeckDrop, 3).choose(Choice::Washed, int(YesNo::No));
+  document().edit(QStringLiteral("a very wide sleeve"), design);
+  settle();
+  keep("findings-1280");
+  expectNothingCut();
+  window_->settings().setUnit(LengthUnit::Inch);
+  settle();
+  keep("findings-1280-inches");
+  expectNothingCut();
+}
+
+} // namespace
+} // namespace scye::test

@@ -1,0 +1,41 @@
+#include "fit/answers.h"
+
+#include "fit/findings_panel.h"
+#include "fit/fit_panel.h"
+
+namespace scye {
+namespace {
+
+constexpr double kLeastShare = 0.25, kMostShare = 0.5; // of the height, for the findings
+
+} // namespace
+
+Answers::Answers(Document& document, Attention& attention, Settings& settings, QWidget* parent)
+    : QWidget(parent), fit_(new FitPanel(document, settings, this)),
+      findings_(new FindingsPanel(document, attention, settings, this)) {
+  // After the panels have heard of it: they were connected first.
+  connect(&document, &Document::changed, this, [this, &document](const Document::Event& event) {
+    if (event.derived && !document.inGesture()) arrange();
+  });
+  connect(&settings, &Settings::changed, this, &Answers::arrange);
+}
+
+void Answers::arrange() {
+  const int wanted = findings_->heightWanted(width());
+  const int below = std::clamp(wanted, int(kLeastShare * height()), int(kMostShare * height()));
+  fit_->setGeometry(0, 0, width(), height() - below);
+  findings_->setGeometry(0, height() - below, width(), below);
+}
+
+void Answers::resizeEvent(QResizeEvent*) { arrange(); }
+
+QSize Answers::sizeHint() const {
+  const int em = fontMetrics().averageCharWidth();
+  return {48 * em, 100 * em};
+}
+QSize Answers::minimumSizeHint() const {
+  const int em = fontMetrics().averageCharWidth();
+  return {34 * em, fit_->minimumSizeHint().height() + 10 * em};
+}
+
+} // namespace scye

@@ -1,0 +1,34 @@
+// What the design answers: whether the sleeve fits, and below it the findings. The findings take what
+// they need, within bounds, so that the comparison stays large; while she drags nothing is rearranged.
+#pragma once
+
+#include "document/attention.h"
+#include "document/document.h"
+#include "settings/settings.h"
+
+#include <QWidget>
+
+namespace scye {
+
+class FindingsPanel;
+class FitPanel;
+
+class Answers : public QWidget {
+  Q_OBJECT
+public:
+  Answers(Document& document, Attention& attention, Settings& settings, QWidget* parent = nullptr);
+
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
+private:
+  void arrange();
+
+  FitPanel* fit_;
+  FindingsPanel* findings_;
+};
+
+} // namespace scye
