@@ -12,7 +12,7 @@ cd "$(dirname "$0")/.."
 need_packages $packages_build $packages_run
 # A new folder is laid out without the tests, which need more packages; an old one is kept as it is.
 tests=
-[ -f build/CMakeCache.txt ] || tests=-DSCYEWRIGHT_TESTS=OFF
+[ -f build/build.ninja ] || tests=-DSCYEWRIGHT_TESTS=OFF
 build_into build scyewright -DSCYEWRIGHT_UI=ON ${tests:+"$tests"} || stop "it could not be built"
 
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ] || [ "$(uname)" = Darwin ]; then
