@@ -160,7 +160,10 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
                                           Vec2(0, sign * tooth), 0.5 * m.width),
                                    Role::TenCells, false});
       }
-    label({0.5 * (x.at(lines.front()->cells.from) + x.at(lines.back()->cells.to)),
+    std::vector<Span> cells;
+    for (const ChartLine* l : lines) cells.push_back(l->cells);
+    const Span widest = widestOf(cells); // of the two sides of a neck
+    label({0.5 * (x.at(widest.from) + x.at(widest.to)),
            0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text},
           phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)}), 0);
   }

@@ -1,3 +1,4 @@
+#include "schematic/knitted.h"
 #include "schematic/schematic.h"
 #include "seam/walk.h"
 
@@ -12,13 +13,14 @@ namespace {
 class SideDrawer {
 public:
   SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases, const SchematicOptions& o)
-      : walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight) {
+      : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight) {
     group_.id = side == BodySide::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
 
   Group draw(double strip) {
     edges();
+    if (o_.knitted) knitted(*o_.knitted);
     ticks();
     this->strip(strip);
     return std::move(group_);
@@ -32,6 +34,27 @@ private:
       pair(s, Role::Pair);
     group_.strokes.push_back({walk_.armhole().path(), Role::Armhole, false});
     group_.strokes.push_back({walk_.cap().path(), Role::Cap, false});
+  }
+
+  // The wearer's right side: back's right edge, front's left one; so the sleeve's left and right edges.
+  void knitted(const KnitGarment& k) {
+    const bool back = side_ == BodySide::Back;
+    const EdgeSide onBody = back ? EdgeSide::Right : EdgeSide::Left;
+    const KnitPiece* front = k.piece(PieceId::RightFront) ? k.piece(PieceId::RightFront) : k.piece(PieceId::Front);
+    if (const KnitPiece* body = back ? k.piece(PieceId::Back) : front; body && body->shoulderRow > body->underarmRow)
+      chords(seamEdge(*body, onBody, body->shoulderRow + (onBody == EdgeSide::Left ? 1 : 0)), k, 0);
+    const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
+    if (!sleeve || !k.capKnitted) return;
+    // To the shoulder mark, as the drafted cap.
+    const double half = (0.5 * k.lattice.sleeveWidth - k.lattice.selvedge) * k.lattice.size.width;
+    const KnittedEdge cap = seamEdge(*sleeve, back ? EdgeSide::Left : EdgeSide::Right, sleeve->crownRow);
+    double taken = 0;
+    for (const EdgeEvent& e : cap.events) taken += e.change.value() * k.lattice.size.width;
+    const double mark = walk_.cap().path().end().x() - (back ? g_.cap.back : g_.cap.front).halfWidth;
+    chords(cap, k, half + mark - taken);
+  }
+  void chords(const KnittedEdge& edge, const KnitGarment& k, double flatTop) {
+    group_.strokes.push_back({knittedChords(edge, k.lattice.size, flatTop), Role::Knitted, false});
   }
 
   void pair(double s, Role role) {
@@ -80,6 +103,8 @@ private:
     group_.labels.push_back({at, std::move(text), Role::Note, h_, anchor, 0});
   }
 
+  const GarmentDraft& g_;
+  BodySide side_;
   SeamWalk walk_;
   const Phrases& phrases_;
   const SchematicOptions& o_;
@@ -115,24 +140,49 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
   return picture;
 }
 
-FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit unit) {
+namespace {
+
+// The first thing that forbids the garment, in words.
+std::optional<std::string> blockingText(const Findings& findings, const Phrases& phrases, LengthUnit unit) {
+  for (const Finding& f : findings)
+    if (f.severity == Severity::Blocking) return phrases.say("finding." + f.code, f.params, unit);
+  return std::nullopt;
+}
+
+KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit unit) {
+  KnittedFit fit{k.left.armhole, k.right.armhole, k.left.cap, k.right.cap, k.mismatch(), {}};
+  constexpr double kAlike = 0.05; // cm
+  const bool one = std::abs(k.left.armhole - k.right.armhole) < kAlike && std::abs(k.left.cap - k.right.cap) < kAlike;
+  // The side where it is worse is told.
+  const bool left = fit.mismatch == k.left.mismatch(k.easeWanted);
+  const ArmholeFit& side = left ? k.left : k.right;
+  fit.sentence = phrases.say(one ? "fit.knitted" : left ? "fit.knitted.left" : "fit.knitted.right",
+                             {lengthParam("armhole", side.armhole), lengthParam("cap", side.cap),
+                              lengthParam("ease", side.cap - side.armhole)},
+                             unit);
+  return fit;
+}
+
+} // namespace
+
+FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit unit, const KnitGarment* knitted) {
   FitVerdict v;
   v.armhole = g.cap.armhole(), v.cap = g.cap.cap(), v.ease = g.cap.ease();
-  v.fits = g.cap.found && !anyBlocking(g.findings);
-  if (!v.fits) {
-    for (const Finding& f : g.findings)
-      if (f.severity == Severity::Blocking) {
-        v.sentence = phrases.say("finding." + f.code, f.params, unit);
-        return v;
-      }
+  if (knitted && knitted->capKnitted) v.knitted = knittedFit(*knitted, phrases, unit);
+  std::optional<std::string> blocked = blockingText(g.findings, phrases, unit);
+  if (!blocked && knitted) blocked = blockingText(knitted->findings, phrases, unit);
+  if (blocked) {
+    v.sentence = *blocked;
+    return v;
   }
+  const bool gathers = v.ease > 0 && g.design.yes(Choice::Gathers);
   const bool smooth = v.ease >= 0 && v.ease <= g.sizes[Field::LimitCapEase];
-  v.sentence = phrases.say(smooth                 ? "fit.verdict.fits"
-                           : v.ease < 0           ? "fit.verdict.short"
-                           : g.design.yes(Choice::Gathers) ? "fit.verdict.gathers"
-                                                  : "fit.verdict.long",
+  v.fits = g.cap.found && (smooth || gathers);
+  v.sentence = phrases.say(smooth        ? "fit.verdict.fits"
+                           : v.ease < 0 ? "fit.verdict.short"
+                           : gathers    ? "fit.verdict.gathers"
+                                        : "fit.verdict.long",
                            {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
-  if (!smooth && !(v.ease > 0 && g.design.yes(Choice::Gathers))) v.fits = false;
   return v;
 }
 

@@ -1,3 +1,4 @@
+#include "schematic/knitted.h"
 #include "schematic/schematic.h"
 
 #include <algorithm>
@@ -78,6 +79,10 @@ private:
       if (const Piece* before = o_.ghost->piece(piece.id))
         group_.strokes.push_back({before->outline(), Role::Ghost, false});
     group_.strokes.push_back({piece.outline(), Role::Outline, false});
+    if (o_.knitted)
+      if (const KnitPiece* knitted = o_.knitted->piece(piece.id))
+        group_.strokes.push_back({knittedOutline(*knitted, o_.knitted->lattice.size, edgeFinish(g_, *o_.knitted)),
+                                  Role::Knitted, false});
     if (!o_.lit) return;
     for (const PieceEdge& e : piece.edges)
       if (shapes(*o_.lit, piece.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
