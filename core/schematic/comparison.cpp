@@ -21,6 +21,7 @@ public:
   Group draw(double strip) {
     edges();
     if (o_.knitted) knitted(*o_.knitted);
+    names();
     ticks();
     this->strip(strip);
     return std::move(group_);
@@ -55,6 +56,20 @@ private:
   }
   void chords(const KnittedEdge& edge, const KnitGarment& k, double flatTop) {
     group_.strokes.push_back({knittedChords(edge, k.lattice.size, flatTop), Role::Knitted, false});
+  }
+
+  // Which line is which, beside its end.
+  void names() {
+    const Vec2 armhole = walk_.armhole().at(0.85 * walk_.armhole().length()).point, cap = walk_.cap().path().end();
+    double left = armhole.x();
+    for (const Vec2& p : walk_.armhole().path().flattened())
+      if (p.y() > 0.6 * armhole.y()) left = std::min(left, p.x());
+    group_.labels.push_back({Vec2(left - 0.7 * h_, armhole.y()), phrases_.say("fit.line.armhole"), Role::Armhole,
+                             h_, Anchor::End, 90});
+    group_.labels.push_back({cap - Vec2(0, 1.3 * h_), phrases_.say("fit.line.cap"), Role::Cap, h_, Anchor::End, 0});
+    if (o_.knitted)
+      group_.labels.push_back({cap - Vec2(0, 2.6 * h_), phrases_.say("fit.line.knitted"), Role::Knitted, h_,
+                               Anchor::End, 0});
   }
 
   void pair(double s, Role role) {
@@ -93,8 +108,10 @@ private:
       group_.strokes.push_back(
           {Path::polyline({{s, zero - 0.4 * h_}, {s, zero}}), Role::Notch, false});
     const double y = zero - 1.6 * h_;
-    label({0, y}, phrases_.say("fit.strip.underarm"), Anchor::Start);
-    label({length, y}, phrases_.say("fit.strip.shoulder"), Anchor::End);
+    const std::string start = phrases_.say("fit.strip.underarm"), end = phrases_.say("fit.strip.shoulder");
+    label({0, y}, start, Anchor::Start);
+    const bool beside = textWidth(start, h_) + textWidth(end, h_) < length;
+    label({length, beside ? y : y - 1.2 * h_}, end, Anchor::End);
     label({length, zero + kScale * std::max(walk_.ease(), 0.0) + 0.4 * h_},
           phrases_.say("fit.strip.ease", {lengthParam("ease", walk_.ease())}, o_.unit), Anchor::End);
   }

@@ -1,3 +1,4 @@
+#include "schematic/dimension.h"
 #include "schematic/knitted.h"
 #include "schematic/schematic.h"
 
@@ -46,59 +47,89 @@ bool shapes(Field f, PieceId piece, EdgeKind edge) {
 
 class PieceDrawer {
 public:
-  PieceDrawer(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o)
-      : g_(g), phrases_(phrases), o_(o), h_(o.textHeight), lane_(2.6 * o.textHeight) {}
+  PieceDrawer(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o, const Piece& piece)
+      : g_(g), phrases_(phrases), o_(o), piece_(piece), box_(piece.box()), h_(o.textHeight),
+        dimensions_(group_, o.textHeight) {}
 
-  Group draw(const Piece& piece) {
-    group_ = {};
-    group_.id = pieceKey(piece.id);
+  Group draw() {
+    group_.id = pieceKey(piece_.id);
     group_.title = phrases_.say("piece." + group_.id);
-    group_.piece = piece.id;
-    outline(piece);
-    if (piece.id == PieceId::Sleeve) {
-      sleeve(piece);
+    group_.piece = piece_.id;
+    outline();
+    if (piece_.id == PieceId::Sleeve) {
+      sleeve();
     } else {
-      bodice(piece);
+      bodice();
     }
     return std::move(group_);
   }
 
 private:
-  void dim(const Vec2& from, const Vec2& to, double offset, std::optional<Field> field) {
-    if (!o_.dimensions || (to - from).norm() < 0.3) return;
+  enum class Way : std::uint8_t { Level, Upright, Sloping };
+
+  // `lines`: where the dimension line may run, as y, x, or distance from the edge.
+  void dim(Way way, const Vec2& from, const Vec2& to, const std::vector<double>& lines, std::optional<Field> field) {
+    const Vec2 d = to - from;
+    const double size = way == Way::Level ? std::abs(d.x()) : way == Way::Upright ? std::abs(d.y()) : d.norm();
+    if (!o_.dimensions || size < 0.3) return;
     const Role role = field && o_.lit && related(*field, *o_.lit) ? Role::Lit : Role::Measure;
-    addDimension(group_, from, to, offset, lengthText((to - from).norm(), o_.unit), h_, field, role);
+    const Dimension dimension{from, to, lengthText(size, o_.unit), field, role};
+    switch (way) {
+    case Way::Level: dimensions_.level(dimension, lines); break;
+    case Way::Upright: dimensions_.upright(dimension, lines); break;
+    case Way::Sloping: dimensions_.sloping(dimension, lines); break;
+    }
   }
   [[nodiscard]] static bool related(Field a, Field b) {
     return measurementOf(a).value_or(a) == measurementOf(b).value_or(b);
   }
+  // Lanes beside the piece, the first so many lanes' widths from it; `toward` -1 or 1.
+  [[nodiscard]] std::vector<double> lanes(double edge, int toward, double first) const {
+    std::vector<double> at;
+    for (int i = 0; i < 5; ++i) at.push_back(edge + toward * (first + 0.9 * i) * kLane * h_);
+    return at;
+  }
 
-  void outline(const Piece& piece) {
-    group_.strokes.push_back({piece.outline(), Role::Fabric, true});
+  void outline() {
+    const Path path = piece_.outline();
+    group_.strokes.push_back({path, Role::Fabric, true});
     if (o_.ghost)
-      if (const Piece* before = o_.ghost->piece(piece.id))
+      if (const Piece* before = o_.ghost->piece(piece_.id))
         group_.strokes.push_back({before->outline(), Role::Ghost, false});
-    group_.strokes.push_back({piece.outline(), Role::Outline, false});
+    group_.strokes.push_back({path, Role::Outline, false});
+    dimensions_.avoid(path);
     if (o_.knitted)
-      if (const KnitPiece* knitted = o_.knitted->piece(piece.id))
+      if (const KnitPiece* knitted = o_.knitted->piece(piece_.id))
         group_.strokes.push_back({knittedOutline(*knitted, o_.knitted->lattice.size, edgeFinish(g_, *o_.knitted)),
                                   Role::Knitted, false});
     if (!o_.lit) return;
-    for (const PieceEdge& e : piece.edges)
-      if (shapes(*o_.lit, piece.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
+    for (const PieceEdge& e : piece_.edges)
+      if (shapes(*o_.lit, piece_.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
   }
 
   void guide(const Vec2& a, const Vec2& b) {
-    group_.strokes.push_back({Path::polyline({a, b}), Role::Guide, false});
+    const Path path = Path::polyline({a, b});
+    group_.strokes.push_back({path, Role::Guide, false});
+    dimensions_.avoid(path);
   }
-  void caption(const Vec2& at) {
-    group_.labels.push_back({at, group_.title, Role::Caption, 1.25 * h_, Anchor::Middle, 0});
+  // In the middle between the lower two heights, or where there is room near by, or between the upper
+  // two; else below everything.
+  void caption(double low, double high, double top) {
+    std::vector<Vec2> places;
+    const double x = 0.5 * (box_.low.x() + box_.high.x()), wide = box_.size().x();
+    for (const auto& [from, to] : {std::pair(low, high), std::pair(high, top)})
+      for (const double share : {0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2})
+        for (const double aside : {0.0, -0.22, 0.22})
+          places.push_back({x + aside * wide, from + share * (to - from) - 0.4 * h_});
+    places.push_back({x, group_.box().low.y() - 1.6 * h_});
+    Label label{{}, group_.title, Role::Caption, 1.25 * h_, Anchor::Middle, 0};
+    dimensions_.caption(std::move(label), places);
   }
 
   // x of the piece's left and right edge at height y on its side seam.
-  [[nodiscard]] static std::pair<double, double> across(const Piece& piece, double y) {
+  [[nodiscard]] std::pair<double, double> across(double y) const {
     double left = 0, right = 0;
-    for (const PieceEdge& e : piece.edges)
+    for (const PieceEdge& e : piece_.edges)
       for (const Cubic& c : e.path.segments()) {
         const double y0 = c.start().y(), y1 = c.end().y();
         if (y0 == y1 || y < std::min(y0, y1) || y > std::max(y0, y1)) continue;
@@ -107,94 +138,118 @@ private:
       }
     return {left, right};
   }
-
-  void bodice(const Piece& piece) {
-    const Bodice& b = g_.bodice;
-    const bool back = piece.id == PieceId::Back, whole = back || piece.id == PieceId::Front;
-    const BodiceHeights& at = b.at;
-    const ArmholeShape& armhole = back ? b.back : b.front;
-    const Box box = piece.box();
-    const double left = box.low.x(), right = box.high.x();
-    // The armhole side of a half front; a whole piece is dimensioned as if from its right.
-    const double s = piece.id == PieceId::RightFront ? -1 : 1;
-    const double tip = s * armhole.halfShoulder, neck = s * b.halfNeck;
-
-    const auto [hemLeft, hemRight] = across(piece, 0);
-    guide({across(piece, at.hem).first, at.hem}, {across(piece, at.hem).second, at.hem});
-    dim({hemLeft, 0}, {hemRight, 0}, -lane_, at.hip >= 0 ? Field::Hip : Field::EaseHip);
-    const double centre = whole ? -1 : 0;
-    const double start = whole ? -armhole.halfBust : s * b.openingX;
-    // Inside, each at a height of its own.
-    dim({std::min(start, s * armhole.halfBust), at.underarm},
-        {std::max(start, s * armhole.halfBust), at.underarm}, -1.2 * h_, Field::Bust);
-    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && at.waist > at.hem + 3 * h_ &&
-        at.waist < at.underarm - 5 * h_) {
-      const auto [l, r] = across(piece, at.waist);
-      dim({l, at.waist}, {r, at.waist}, 0, Field::Waist);
-    }
-    const double crossY = at.underarm + std::max(0.5, armhole.rise) * armhole.depth;
-    if (whole && at.frontNeck > crossY - h_ && !back)
-      dim({-armhole.halfCross, crossY - 2 * h_}, {armhole.halfCross, crossY - 2 * h_}, 0, Field::CrossFront);
-    else if (back)
-      dim({-armhole.halfCross, crossY}, {armhole.halfCross, crossY}, 0, Field::CrossBack);
-    // Above.
-    if (whole) {
-      dim({-b.halfNeck, at.neckPoint}, {b.halfNeck, at.neckPoint}, lane_ * 0.8, Field::NeckWidth);
-      dim({-armhole.halfShoulder, at.tip}, {armhole.halfShoulder, at.tip},
-          at.neckPoint - at.tip + 1.8 * lane_, Field::CrossShoulder);
-    } else {
-      const Vec2 a(tip, at.tip), c(neck, at.neckPoint);
-      dim(s > 0 ? c : a, s > 0 ? a : c, lane_ * 0.7, Field::ShoulderLength);
-    }
-    // Heights on the outer side, total on the other.
-    const double out = s > 0 && !whole ? right : left, dir = out == right ? -1 : 1;
-    const double x = out;
-    dim({x, 0}, {x, at.underarm}, dir * 1.6 * lane_, Field::HemToUnderarm);
-    dim({x, 0}, {x, at.hem}, dir * 0.7 * lane_, Field::HemDepth);
-    dim({x, at.underarm}, {x, at.tip}, dir * 1.6 * lane_, Field::ArmholeDepth);
-    if (whole) {
-      dim({right, 0}, {right, at.neckPoint}, -1.6 * lane_, std::nullopt);
-      dim({right, at.tip}, {right, at.neckPoint}, -0.7 * lane_, Field::ShoulderDrop);
-    }
-    const double low = back ? at.nape : at.frontNeck;
-    const double nx = whole ? 0 : s * std::max(b.bandInner, 0.0) + s * 0.45 * (b.halfNeck - b.bandInner);
-    if (!back) dim({nx, low}, {nx, at.neckPoint}, 0, Field::FrontNeckDrop);
-    if (back && g_.sizes[Field::BackOpening] > 0)
-      guide({0, at.nape}, {0, at.nape - g_.sizes[Field::BackOpening]});
-    caption({centre < 0 ? 0 : 0.5 * (left + right), 0.45 * at.underarm + 0.5 * at.hem});
+  [[nodiscard]] std::pair<Vec2, Vec2> ends(double y) const {
+    const auto [left, right] = across(y);
+    return {Vec2(left, y), Vec2(right, y)};
+  }
+  void dimAcross(double y, const std::vector<double>& lines, Field field) {
+    const auto [left, right] = ends(y);
+    dim(Way::Level, left, right, lines, field);
   }
 
-  void sleeve(const Piece& piece) {
+  void bodice() {
+    const Bodice& b = g_.bodice;
+    const BodiceHeights& at = b.at;
+    const bool back = piece_.id == PieceId::Back, whole = back || piece_.id == PieceId::Front;
+    const ArmholeShape& armhole = back ? b.back : b.front;
+    const double right = box_.high.x(), left = box_.low.x();
+    // The armhole side of a half front; a whole piece is dimensioned as if from its left.
+    const double s = piece_.id == PieceId::LeftFront ? 1 : -1;
+    const Vec2 tip(s * armhole.halfShoulder, at.tip), neck(s * b.halfNeck, at.neckPoint);
+    const Vec2 underarm(s * armhole.halfBust, at.underarm);
+    const Vec2 corner(s > 0 ? across(0).second : across(0).first, 0);
+
+    const auto [hemLeft, hemRight] = ends(at.hem);
+    guide(hemLeft, hemRight);
+    const double slit = g_.sizes[Field::BackOpening];
+    if (back && slit > 0) guide({0, at.nape}, {0, at.nape - slit});
+
+    dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip);
+    dim(Way::Level, {whole ? -underarm.x() : s * b.openingX, at.underarm}, underarm,
+        {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust);
+    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && at.waist > at.hem + 3 * h_ &&
+        at.waist < at.underarm - 5 * h_)
+      dimAcross(at.waist, {at.waist}, Field::Waist);
+    neckDrop(back, whole, s, neck);
+    if (whole) crossWidth(armhole, back);
+
+    if (whole) {
+      dim(Way::Level, {-b.halfNeck, at.neckPoint}, {b.halfNeck, at.neckPoint}, lanes(at.neckPoint, 1, 0.8),
+          Field::NeckWidth);
+      dim(Way::Level, {-armhole.halfShoulder, at.tip}, {armhole.halfShoulder, at.tip}, lanes(at.neckPoint, 1, 1.8),
+          Field::CrossShoulder);
+    } else {
+      dim(Way::Sloping, s > 0 ? neck : tip, s > 0 ? tip : neck, lanes(0, 1, 0.7), Field::ShoulderLength);
+    }
+
+    const double side = s > 0 ? right : left;
+    const int out = s > 0 ? 1 : -1;
+    dim(Way::Upright, corner, {s > 0 ? hemRight.x() : hemLeft.x(), at.hem}, lanes(side, out, 0.7), Field::HemDepth);
+    dim(Way::Upright, corner, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
+    dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth);
+    if (whole) {
+      const Vec2 otherTip(-tip.x(), tip.y()), otherNeck(-neck.x(), neck.y());
+      dim(Way::Upright, otherTip, otherNeck, lanes(right, 1, 0.7), Field::ShoulderDrop);
+      dim(Way::Upright, {-corner.x(), 0}, otherNeck, lanes(right, 1, 1.6), std::nullopt);
+    }
+    caption(at.hem, at.underarm, at.tip);
+  }
+
+  void crossWidth(const ArmholeShape& armhole, bool back) {
+    const double y = g_.bodice.at.underarm + std::max(0.5, armhole.rise) * armhole.depth;
+    const double x = armhole.halfCross;
+    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_}, back ? Field::CrossBack : Field::CrossFront);
+  }
+
+  // In the opening of a whole piece; beside the front edge of a half.
+  void neckDrop(bool back, bool whole, double s, const Vec2& neck) {
+    const Bodice& b = g_.bodice;
+    const double low = back ? b.at.nape : b.at.frontNeck;
+    if (!whole) {
+      const double edge = s * b.openingX;
+      dim(Way::Upright, {edge, low}, neck, lanes(edge, s > 0 ? -1 : 1, 0.7), Field::FrontNeckDrop);
+      return;
+    }
+    const bool slit = back && g_.sizes[Field::BackOpening] > 0; // its line is in the middle
+    std::vector<double> xs;
+    for (const double share : {slit ? 0.4 : 0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75}) xs.push_back(share * b.halfNeck);
+    dim(Way::Upright, neck, {0, low}, xs, back ? Field::BackNeckDrop : Field::FrontNeckDrop);
+  }
+
+  void sleeve() {
     const CapMatch& m = g_.cap;
     const SleeveBody& sl = g_.sleeve;
     const double W = sl.halfWidth, L = sl.length, H = m.height, T = m.back.crownHalf;
-    const Box box = piece.box();
-    if (sl.cuff > 0) {
-      const auto [l, r] = across(piece, sl.cuff);
-      guide({l, sl.cuff}, {r, sl.cuff});
-    }
-    const Field cuff = g_.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared
-                           ? Field::CuffGirth : Field::Wrist;
-    dim({-sl.halfCuff, 0}, {sl.halfCuff, 0}, -lane_, cuff);
-    dim({-W, L}, {W, L}, -1.2 * h_, Field::UpperArm);
-    dim({m.lean - T, L + H}, {m.lean + T, L + H}, lane_ * 0.8, Field::CrownWidth);
-    const double x = box.low.x();
-    dim({x, 0}, {x, L}, 1.6 * lane_, Field::SleeveLength);
-    dim({x, L}, {x, L + H}, 1.6 * lane_, Field::CapHeight);
-    if (sl.cuff > 0) dim({x, 0}, {x, sl.cuff}, 0.7 * lane_, Field::CuffDepth);
-    dim({box.high.x(), 0}, {box.high.x(), L + H}, -1.6 * lane_, Field::SleeveToShoulder);
+    const double top = L + H, left = box_.low.x(), right = box_.high.x();
+    const auto [cuffLeft, cuffRight] = ends(sl.cuff);
+    if (sl.cuff > 0) guide(cuffLeft, cuffRight);
     // The shoulder mark.
-    const double mark = m.crownMark;
-    group_.strokes.push_back(
-        {Path::polyline({{mark, L + H + 0.3 * h_}, {mark, L + H - 0.9 * h_}}), Role::Notch, false});
-    caption({0, 0.5 * L});
+    const Path mark = Path::polyline({{m.crownMark, top + 0.3 * h_}, {m.crownMark, top - 0.9 * h_}});
+    group_.strokes.push_back({mark, Role::Notch, false});
+    dimensions_.avoid(mark);
+
+    const bool flared = g_.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
+    dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1), flared ? Field::CuffGirth : Field::Wrist);
+    dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm);
+    dim(Way::Level, {m.lean - T, top}, {m.lean + T, top}, lanes(top, 1, 0.8), Field::CrownWidth);
+    if (sl.cuff > 0)
+      dim(Way::Upright, {-sl.halfCuff, 0}, cuffLeft, lanes(left, -1, 0.7), Field::CuffDepth);
+    dim(Way::Upright, {-sl.halfCuff, 0}, {-W, L}, lanes(left, -1, 1.6), Field::SleeveLength);
+    dim(Way::Upright, {-W, L}, {m.lean - T, top}, lanes(left, -1, 1.6), Field::CapHeight);
+    dim(Way::Upright, {sl.halfCuff, 0}, {m.lean + T, top}, lanes(right, 1, 0.8), Field::SleeveToShoulder);
+    caption(sl.cuff, L, top);
   }
+
+  static constexpr double kLane = 2.6; // letters' heights
 
   const GarmentDraft& g_;
   const Phrases& phrases_;
   const SchematicOptions& o_;
-  double h_, lane_;
+  const Piece& piece_;
+  Box box_;
+  double h_;
   Group group_;
+  Dimensions dimensions_;
 };
 
 } // namespace
@@ -203,7 +258,6 @@ Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const 
   Picture picture;
   picture.title = draft.design.title;
   picture.textHeight = o.textHeight;
-  PieceDrawer drawer(draft, phrases, o);
   std::vector<Group> groups;
   // The right front lies on the left, as the garment is seen from the front.
   std::vector<const Piece*> order;
@@ -218,7 +272,7 @@ Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const 
     const std::size_t last = std::min(first + perRow, order.size());
     std::vector<Group> row;
     double high = 0, low = 0, x = 0;
-    for (std::size_t i = first; i < last; ++i) row.push_back(drawer.draw(*order[i]));
+    for (std::size_t i = first; i < last; ++i) row.push_back(PieceDrawer(draft, phrases, o, *order[i]).draw());
     for (Group& g : row) { // cast-on edges on one line
       const Box box = g.box();
       moveGroup(g, Vec2(x - box.low.x(), 0));

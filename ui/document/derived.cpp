@@ -7,10 +7,13 @@ namespace scye {
 Derived derive(const Design& design) {
   Derived d{draftGarment(design), {}};
   d.findings = d.draft.findings;
-  addRemedies(
-      design, d.draft.sizes, [](const Design& other) { return draftGarment(other).findings; },
-      d.findings);
   return d;
+}
+
+void deriveRemedies(const Design& design, Derived& derived) {
+  addRemedies(
+      design, derived.draft.sizes, [](const Design& other) { return draftGarment(other).findings; },
+      derived.findings);
 }
 
 } // namespace scye

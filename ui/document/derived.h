@@ -8,9 +8,11 @@ namespace scye {
 
 struct Derived {
   GarmentDraft draft;
-  Findings findings; // of every stage, with remedies
+  Findings findings; // of every stage; remedies follow when she pauses
 };
 
 [[nodiscard]] Derived derive(const Design& design);
+// Remedies are tried out, each on some ten designs: too slow for every frame.
+void deriveRemedies(const Design& design, Derived& derived);
 
 } // namespace scye

@@ -10,6 +10,9 @@ Document::Document(QObject* parent) : QObject(parent) {
   frame_.setSingleShot(true);
   frame_.setTimerType(Qt::PreciseTimer);
   connect(&frame_, &QTimer::timeout, this, &Document::flush);
+  pause_.setSingleShot(true);
+  pause_.setInterval(kPauseMs);
+  connect(&pause_, &QTimer::timeout, this, &Document::findRemedies);
   connect(&history_, &QUndoStack::cleanChanged, this, [this] { Q_EMIT changed({.file = true}); });
 }
 
@@ -19,6 +22,7 @@ const Derived& Document::derived() {
   if (stale_) {
     derived_ = std::make_unique<Derived>(derive(design_));
     stale_ = false;
+    remediesFound_ = false;
   }
   return *derived_;
 }
@@ -27,7 +31,15 @@ void Document::flush() {
   frame_.stop();
   sinceFrame_.start();
   (void)derived();
+  if (!inGesture()) pause_.start();
   Q_EMIT changed({.derived = true});
+}
+
+void Document::findRemedies() {
+  if (inGesture() || stale_) return; // the end of the gesture, or the next frame, starts the pause anew
+  deriveRemedies(design_, *derived_);
+  remediesFound_ = true;
+  Q_EMIT changed({.remedies = true});
 }
 
 void Document::apply(const Design& next) {
@@ -99,9 +111,13 @@ void Document::replace(const Design& design, const QString& path, bool modified)
   unsavedFromStart_ = modified;
   stale_ = true;
   frame_.stop();
+  pause_.stop();
   sinceFrame_.start();
   (void)derived();
-  Q_EMIT changed({.design = true, .derived = true, .file = true, .replaced = true});
+  deriveRemedies(design_, *derived_);
+  remediesFound_ = true;
+  Q_EMIT changed(
+      {.design = true, .derived = true, .remedies = true, .file = true, .replaced = true});
 }
 
 void Document::markSaved(const QString& path) {

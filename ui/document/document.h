@@ -2,7 +2,8 @@
 // one signal and read what they need; nothing here knows of any view.
 //
 // Redrafting is gathered to the frame: however many changes come, views hear of a new derived state at
-// most every kFrameMs, and at once when a gesture ends.
+// most every kFrameMs, and at once when a gesture ends. Remedies follow when she has paused for
+// kPauseMs.
 #pragma once
 
 #include "document/derived.h"
@@ -14,7 +15,7 @@
 
 namespace scye {
 
-inline constexpr int kFrameMs = 16;
+inline constexpr int kFrameMs = 16, kPauseMs = 120;
 
 class Document : public QObject {
   Q_OBJECT
@@ -22,6 +23,7 @@ public:
   struct Event {
     bool design = false;   // the value changed; derived() is still to follow
     bool derived = false;  // a new derived state is there
+    bool remedies = false; // its findings have their remedies
     bool file = false;     // path, or whether there is something to save
     bool replaced = false; // another design altogether: forget selections and views
   };
@@ -33,7 +35,8 @@ public:
   // Never stale: computed now if the timer has not come round to it yet.
   [[nodiscard]] const Derived& derived();
   // Whether views are still to hear of the present design.
-  [[nodiscard]] bool isStale() const { return stale_ || frame_.isActive(); }
+  [[nodiscard]] bool remediesFound() const { return !stale_ && remediesFound_; }
+  [[nodiscard]] bool isStale() const { return stale_ || frame_.isActive() || pause_.isActive(); }
 
   // One undo step. Steps of the same run (see newRun) merge; within a gesture everything is one step.
   void edit(const QString& text, const Design& next, int run = 0);
@@ -64,11 +67,13 @@ Q_SIGNALS:
 private:
   void apply(const Design& next);
   void flush();
+  void findRemedies();
 
   Design design_;
   std::unique_ptr<Derived> derived_;
-  bool stale_ = true;
+  bool stale_ = true, remediesFound_ = false;
   QTimer frame_;
+  QTimer pause_; // runs until she has paused for long enough
   QElapsedTimer sinceFrame_;
 
   QUndoStack history_;

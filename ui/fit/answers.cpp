@@ -15,7 +15,7 @@ Answers::Answers(Document& document, Attention& attention, Settings& settings, Q
       findings_(new FindingsPanel(document, attention, settings, this)) {
   // After the panels have heard of it: they were connected first.
   connect(&document, &Document::changed, this, [this, &document](const Document::Event& event) {
-    if (event.derived && !document.inGesture()) arrange();
+    if (event.remedies && !document.inGesture()) arrange();
   });
   connect(&settings, &Settings::changed, this, &Answers::arrange);
 }

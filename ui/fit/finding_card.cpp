@@ -33,8 +33,11 @@ FindingCard::FindingCard(Document& document, Attention& attention, QWidget* pare
   column->addLayout(buttons_);
 }
 
-void FindingCard::setFinding(const Finding& finding, LengthUnit unit) {
+void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remediesFound) {
+  std::vector<Remedy> before = std::move(finding_.remedies);
+  const bool same = finding_.code == finding.code;
   finding_ = finding;
+  if (!remediesFound && same) finding_.remedies = std::move(before);
   unit_ = unit;
   const int size = severity_->fontMetrics().height();
   sign_->setPixmap(severityIcon(finding.severity).pixmap(size, size));
@@ -42,8 +45,9 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit) {
   text_->setText(findingText(finding, unit));
   setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
   // Buttons are kept where they are, so that one with the keyboard on it does not lose it.
-  while (remedies_.size() > qsizetype(finding.remedies.size())) delete remedies_.takeLast();
-  while (remedies_.size() < qsizetype(finding.remedies.size())) {
+  const auto count = qsizetype(finding_.remedies.size());
+  while (remedies_.size() > count) delete remedies_.takeLast();
+  while (remedies_.size() < count) {
     auto* button = new QPushButton(this);
     button->setCursor(Qt::ArrowCursor);
     button->installEventFilter(this);
@@ -51,8 +55,10 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit) {
     buttons_->addWidget(button);
     remedies_.append(button);
   }
-  for (int i = 0; i < remedies_.size(); ++i)
-    remedies_[i]->setText(remedyText(finding.remedies[i], unit));
+  for (int i = 0; i < remedies_.size(); ++i) {
+    remedies_[i]->setText(remedyText(finding_.remedies[i], unit));
+    remedies_[i]->setEnabled(remediesFound);
+  }
   update();
 }
 

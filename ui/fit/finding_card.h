@@ -20,7 +20,8 @@ class FindingCard : public QFrame {
 public:
   FindingCard(Document& document, Attention& attention, QWidget* parent);
 
-  void setFinding(const Finding& finding, LengthUnit unit);
+  // While remedies are still to be found, those of the same finding stay, greyed.
+  void setFinding(const Finding& finding, LengthUnit unit, bool remediesFound);
 
 protected:
   void mouseReleaseEvent(QMouseEvent* event) override;

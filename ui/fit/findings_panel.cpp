@@ -1,5 +1,6 @@
 #include "fit/findings_panel.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -31,7 +32,7 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   setWidget(content_);
 
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.derived) refresh();
+    if (event.derived || event.remedies) refresh();
   });
   connect(&settings_, &Settings::changed, this, &FindingsPanel::refresh);
   refresh();
@@ -54,7 +55,12 @@ void FindingsPanel::refresh() {
     column_->insertWidget(2 + int(cards_.size()), card);
     cards_.append(card);
   }
-  for (int i = 0; i < cards_.size(); ++i) cards_[i]->setFinding(findings[i], settings_.unit());
+  for (int i = 0; i < cards_.size(); ++i) cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound());
+}
+
+void FindingsPanel::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) refresh();
 }
 
 } // namespace scye

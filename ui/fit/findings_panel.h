@@ -17,6 +17,9 @@ public:
 
   [[nodiscard]] int heightWanted(int width) const;
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void refresh();
 

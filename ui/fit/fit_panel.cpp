@@ -6,6 +6,7 @@
 #include "schematic/schematic.h"
 #include "values/value_text.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -70,7 +71,7 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
 void FitPanel::refresh() {
   const LengthUnit unit = settings_.unit();
   const FitVerdict verdict = fitVerdict(document_.derived().draft, builtinPhrases(), unit);
-  sentence_->setText(QString::fromStdString(verdict.sentence));
+  sentence_->setText(unbroken(verdict.sentence));
   const int size = QFontMetrics(sentence_->font()).height();
   const QIcon sign = verdict.fits ? icon("fits", palette().color(QPalette::Highlight))
                                   : severityIcon(Severity::Blocking);
@@ -79,6 +80,11 @@ void FitPanel::refresh() {
   for (int i = 0; i < 3; ++i)
     numbers_[i].value->setText(valueText(FieldKind::Length, values[i], {unit, true, i == 2, true}));
   picture_->refresh();
+}
+
+void FitPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) refresh();
 }
 
 } // namespace scye

@@ -17,6 +17,9 @@ class FitPanel : public QWidget {
 public:
   FitPanel(Document& document, Settings& settings, QWidget* parent = nullptr);
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void refresh();
   [[nodiscard]] Picture comparison(double textHeight, int perRow) const;

@@ -2,6 +2,7 @@
 
 #include "look/icons.h"
 #include "paint/picture_colours.h"
+#include "values/value_text.h"
 
 #include <QCoreApplication>
 #include <QGuiApplication>
@@ -28,11 +29,11 @@ QString severityName(Severity severity) {
 }
 
 QString findingText(const Finding& finding, LengthUnit unit) {
-  return QString::fromStdString(builtinPhrases().say("finding." + finding.code, finding.params, unit));
+  return unbroken(builtinPhrases().say("finding." + finding.code, finding.params, unit));
 }
 
 QString remedyText(const Remedy& remedy, LengthUnit unit) {
-  return QString::fromStdString(builtinPhrases().say("remedy." + remedy.key, remedy.params, unit));
+  return unbroken(builtinPhrases().say("remedy." + remedy.key, remedy.params, unit));
 }
 
 } // namespace scye

@@ -30,6 +30,7 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
   box_->setFocusPolicy(Qt::StrongFocus);
   box_->setAccessibleName(name_->text());
   name_->setBuddy(box_);
+  name_->setWordWrap(true);
   grid->addWidget(name_, line, column::kName);
   grid->addWidget(box_, line, column::kFirst, 1, column::kSource - column::kFirst);
   connect(box_, &QComboBox::activated, this, [this](int option) {

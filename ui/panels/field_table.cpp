@@ -2,6 +2,7 @@
 
 #include "values/field_box.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 
@@ -103,9 +104,15 @@ FieldRow* FieldTable::rowOf(Field field) const {
 }
 
 void FieldTable::refresh() {
-  if (unitHead_) unitHead_->setText(tr("in %1").arg(unitText(context_.settings.unit())));
+  if (unitHead_) unitHead_->setText(
+        context_.settings.unit() == LengthUnit::Inch ? tr("in inches") : tr("in centimetres"));
   for (ChoiceRow* choice : choices_) choice->refresh();
   for (FieldRow* row : rows_) row->refresh();
+}
+
+void FieldTable::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) refresh();
 }
 
 } // namespace scye

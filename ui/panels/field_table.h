@@ -27,6 +27,9 @@ public:
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when);
   void refresh();

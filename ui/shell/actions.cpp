@@ -90,6 +90,8 @@ void Actions::makeToolbar(QMainWindow& w) {
   bar->setObjectName(QStringLiteral("tools"));
   bar->setMovable(false);
   bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
+  const int size = bar->fontMetrics().height() * 3 / 2;
+  bar->setIconSize({size, size});
   const auto part = [&](const QList<QAction*>& actions) {
     bar->addActions(actions);
     bar->addSeparator();

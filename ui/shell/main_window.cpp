@@ -55,6 +55,8 @@ Workbench& MainWindow::workbench() {
   if (!work_) {
     work_ = new Workbench({document_, attention_, settings_});
     pages_->addWidget(work_);
+    const QSettings state(paths_.windowState, QSettings::IniFormat);
+    work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
     ExportStrip& exports = work_->exports();
     connect(&exports, &ExportStrip::failed, this, [this](const QString& reason) {
       banner_->say(Severity::Blocking, tr("Not exported."), reason);

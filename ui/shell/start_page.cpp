@@ -102,9 +102,6 @@ QWidget* StartPage::makeQuestions() {
   grid->addWidget(why, 1, 0, 1, 3);
 
   auto* complaint = new QLabel(area);
-  QPalette red;
-  red.setColor(QPalette::WindowText, blockingColour(isDark(red)));
-  complaint->setPalette(red);
   complaint->setWordWrap(true);
   const auto ask = [&](int line, const QString& name, const QString& how, Field field) {
     auto* label = new QLabel(name, area);
@@ -221,7 +218,9 @@ void StartPage::draw() {
 
 void StartPage::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  PictureColours colours = screenColours(palette());
+  QPalette ground = palette();
+  ground.setColor(QPalette::Base, ground.color(QPalette::Window));
+  PictureColours colours = screenColours(ground);
   painter.fillRect(rect(), colours.ground);
   // What will lie on the drawing table: the pieces of a jacket in the usual size, pale, running off the
   // page.

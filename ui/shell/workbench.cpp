@@ -29,8 +29,19 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
   setStretchFactor(1, 3);
   setStretchFactor(2, 1);
   setChildrenCollapsible(false);
-  const int em = fontMetrics().averageCharWidth();
-  setSizes({panel_->sizeHint().width(), 90 * em, 48 * em});
+}
+
+bool Workbench::takeState(const QByteArray& state) {
+  placed_ = restoreState(state);
+  return placed_;
+}
+
+void Workbench::resizeEvent(QResizeEvent* event) {
+  QSplitter::resizeEvent(event);
+  if (std::exchange(placed_, true)) return;
+  const int left = panel_->sizeHint().width();
+  const int right = std::max(widget(2)->minimumSizeHint().width(), width() / 4);
+  setSizes({left, std::max(1, width() - left - right), right});
 }
 
 } // namespace scye

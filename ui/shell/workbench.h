@@ -20,9 +20,14 @@ public:
   [[nodiscard]] DrawingTable& table() const { return *table_; }
   [[nodiscard]] EditPanel& panel() const { return *panel_; }
   [[nodiscard]] ExportStrip& exports() const { return *exports_; }
+  bool takeState(const QByteArray& state);
   [[nodiscard]] WorkArea& area() const { return *area_; }
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
+  bool placed_ = false; // widths have been given, by us or from the last time
   DrawingTable* table_;
   EditPanel* panel_;
   ExportStrip* exports_;

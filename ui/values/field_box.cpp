@@ -2,6 +2,7 @@
 
 #include "paint/picture_colours.h"
 
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QStyleOptionSpinBox>
@@ -42,11 +43,12 @@ void FieldBox::setFilledIn(bool filledIn) {
 }
 
 void FieldBox::colour() {
+  const QPalette desktop = QGuiApplication::palette();
   QPalette p;
   if (filledIn_)
-    p.setColor(QPalette::Text, mixed(palette().color(QPalette::Base),
-                                     QPalette().color(QPalette::Active, QPalette::Text), 0.66));
-  setPalette(p);
+    p.setColor(QPalette::Text,
+               mixed(desktop.color(QPalette::Base), desktop.color(QPalette::Text), 0.66));
+  if (p.color(QPalette::Text) != palette().color(QPalette::Text)) setPalette(p);
 }
 
 void FieldBox::showText() {
@@ -60,8 +62,9 @@ QSize FieldBox::sizeHint() const {
   const QString widest = style_.unit == LengthUnit::Inch && kind_ != FieldKind::Count
                              ? QStringLiteral("+00 3/4")
                              : QStringLiteral("+000.0");
+  const bool withUnit = style_.showUnit && kind_ != FieldKind::Count;
   const int text =
-      fontMetrics().horizontalAdvance(widest + (style_.showUnit ? QStringLiteral(" cm") : QString()));
+      fontMetrics().horizontalAdvance(widest + (withUnit ? QStringLiteral(" cm") : QString()));
   QStyleOptionSpinBox option;
   initStyleOption(&option);
   const QSize inner(text + fontMetrics().averageCharWidth(), lineEdit()->sizeHint().height());
@@ -128,7 +131,7 @@ void FieldBox::wheelEvent(QWheelEvent* event) {
 
 void FieldBox::changeEvent(QEvent* event) {
   QAbstractSpinBox::changeEvent(event);
-  if (event->type() == QEvent::ApplicationPaletteChange) colour();
+  if (event->type() == QEvent::PaletteChange) colour();
 }
 
 } // namespace scye

@@ -92,6 +92,11 @@ QString valueText(FieldKind kind, double value, const ValueStyle& style) {
   return text;
 }
 
+QString unbroken(const std::string& sentence) {
+  static const QRegularExpression gap(QStringLiteral(R"((?<=\d) (?=\d+/\d|cm\b|in\b))"));
+  return QString::fromStdString(sentence).replace(gap, QString(QChar(QChar::Nbsp)));
+}
+
 std::optional<double> readValue(FieldKind kind, const QString& typed, LengthUnit unit) {
   QString text = typed;
   text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
