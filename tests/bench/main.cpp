@@ -1,5 +1,5 @@
-// Runs the benchmarks and ends with a table of ratios, where one was measured against another that does
-// the same job: names "job/way", the first way of a job being ours.
+// Runs the benchmarks and ends with a table of ratios, where one was measured against another that
+// does the same job: names "job/way", the first way of a job being ours.
 #include <benchmark/benchmark.h>
 
 #include <cstdio>

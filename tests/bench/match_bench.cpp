@@ -1,7 +1,7 @@
-// The cap height of many random garments, by our bracketed Newton iteration with the analytic derivative
-// and by two general root finders, GSL's Brent and Boost.Math's TOMS 748, on the same bracket and the same
-// function (it always yields the derivative too, which costs them a little they do not use), all to
-// 1e-11 cm.
+// The cap height of many random garments, by our bracketed Newton iteration with the analytic
+// derivative and by two general root finders, GSL's Brent and Boost.Math's TOMS 748, on the same
+// bracket and the same function (it always yields the derivative too, which costs them a little
+// they do not use), all to 1e-11 cm.
 #include "seam/garment_draft.h"
 #include "support/random_designs.h"
 
@@ -47,11 +47,14 @@ const std::vector<CapProblem>& problems() {
 template <class Solve>
 void overAllProblems(benchmark::State& state, const Solve& solve) {
   for (auto _ : state)
-    for (const CapProblem& p : problems()) benchmark::DoNotOptimize(solve(p));
+    for (const CapProblem& p : problems())
+      benchmark::DoNotOptimize(solve(p));
   state.SetItemsProcessed(state.iterations() * std::int64_t(problems().size()));
 }
 
-double byNewton(const CapProblem& p) { return solveCapHeight(p.halves, p.target).x; }
+double byNewton(const CapProblem& p) {
+  return solveCapHeight(p.halves, p.target).x;
+}
 
 double byGslBrent(const CapProblem& p) {
   static const std::unique_ptr<gsl_root_fsolver, decltype(&gsl_root_fsolver_free)> solver(
@@ -81,9 +84,9 @@ double byBoostToms748(const CapProblem& p) {
 
 [[maybe_unused]] const bool kRegistered = [] {
   const auto add = [](const char* name, double (*solve)(const CapProblem&)) {
-    benchmark::RegisterBenchmark(
-        name, [solve](benchmark::State& state) { overAllProblems(state, solve); })
-        ->Unit(benchmark::kMicrosecond);
+    benchmark::RegisterBenchmark(name, [solve](benchmark::State& state) {
+      overAllProblems(state, solve);
+    })->Unit(benchmark::kMicrosecond);
   };
   add("match64caps/newton", byNewton);
   add("match64caps/gslBrent", byGslBrent);

@@ -1,5 +1,5 @@
-// One redraft, as it happens on every step of a slider: from the design to outlines and findings, the
-// bust moving so that nothing stays the same.
+// One redraft, as it happens on every step of a slider: from the design to outlines and findings,
+// the bust moving so that nothing stays the same.
 #include "seam/garment_draft.h"
 #include "seam/remedies.h"
 
@@ -18,7 +18,8 @@ Design sliding(Garment garment, CapLean lean, std::int64_t step) {
 
 void redraft(benchmark::State& state, Garment garment, CapLean lean) {
   std::int64_t step = 0;
-  for (auto _ : state) benchmark::DoNotOptimize(draftGarment(sliding(garment, lean, ++step)));
+  for (auto _ : state)
+    benchmark::DoNotOptimize(draftGarment(sliding(garment, lean, ++step)));
 }
 BENCHMARK_CAPTURE(redraft, pullover, Garment::Pullover, CapLean::Upright)
     ->Name("redraftPullover")

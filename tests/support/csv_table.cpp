@@ -12,9 +12,12 @@ std::vector<std::string> cellsOf(const std::string& line) {
   std::vector<std::string> cells(1);
   bool quoted = false;
   for (char c : line) {
-    if (c == '"') quoted = !quoted;
-    else if (c == ',' && !quoted) cells.emplace_back();
-    else if (c != '\r') cells.back() += c;
+    if (c == '"')
+      quoted = !quoted;
+    else if (c == ',' && !quoted)
+      cells.emplace_back();
+    else if (c != '\r')
+      cells.back() += c;
   }
   return cells;
 }
@@ -54,7 +57,8 @@ double CsvTable::number(std::size_t row, std::string_view column) const {
 
 std::vector<double> CsvTable::numbers(std::string_view column) const {
   std::vector<double> out;
-  for (std::size_t row = 0; row < rows(); ++row) out.push_back(number(row, column));
+  for (std::size_t row = 0; row < rows(); ++row)
+    out.push_back(number(row, column));
   return out;
 }
 

@@ -1,5 +1,5 @@
-// Comma-separated tables of tests/data: a header line naming the columns, then a line a row. A field may
-// stand in double quotes.
+// Comma-separated tables of tests/data: a header line naming the columns, then a line a row. A
+// field may stand in double quotes.
 #pragma once
 
 #include <string>
@@ -10,7 +10,8 @@ namespace scye::test {
 
 class CsvTable {
 public:
-  // tests/data/<name>; a file that is missing or ragged fails the running test and gives an empty table.
+  // tests/data/<name>; a file that is missing or ragged fails the running test and gives an empty
+  // table.
   [[nodiscard]] static CsvTable data(const std::string& name);
 
   [[nodiscard]] std::size_t rows() const { return cells_.size(); }

@@ -5,7 +5,9 @@
 namespace scye::test {
 namespace {
 
-double cross(const Vec2& a, const Vec2& b) { return a.x() * b.y() - a.y() * b.x(); }
+double cross(const Vec2& a, const Vec2& b) {
+  return a.x() * b.y() - a.y() * b.x();
+}
 
 bool cross(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
   const auto side = [](const Vec2& from, const Vec2& to, const Vec2& p) {
@@ -17,11 +19,14 @@ bool cross(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
 std::vector<Vec2> flattened(const Piece& piece) {
   std::vector<Vec2> points;
   for (const PieceEdge& e : piece.edges)
-    for (const Vec2& p : e.path.flattened(16)) points.push_back(p);
+    for (const Vec2& p : e.path.flattened(16))
+      points.push_back(p);
   return points;
 }
 
-double middleX(const PieceEdge& e) { return 0.5 * (e.path.start().x() + e.path.end().x()); }
+double middleX(const PieceEdge& e) {
+  return 0.5 * (e.path.start().x() + e.path.end().x());
+}
 
 } // namespace
 

@@ -5,7 +5,8 @@
 
 namespace scye::test {
 
-// How far apart, at worst, one edge's end and the next one's start lie (the last meets the first), cm.
+// How far apart, at worst, one edge's end and the next one's start lie (the last meets the first),
+// cm.
 [[nodiscard]] double widestGap(const Piece& piece);
 // By the shoelace formula on the flattened outline, cm2; positive when it runs counter-clockwise.
 [[nodiscard]] double signedArea(const Piece& piece);

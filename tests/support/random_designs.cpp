@@ -35,7 +35,9 @@ double RandomDesigns::uniform(double low, double high) {
   return std::uniform_real_distribution<double>(low, high)(engine_);
 }
 
-bool RandomDesigns::chance(double probability) { return uniform(0, 1) < probability; }
+bool RandomDesigns::chance(double probability) {
+  return uniform(0, 1) < probability;
+}
 
 int RandomDesigns::index(int count) {
   return std::uniform_int_distribution<int>(0, count - 1)(engine_);
@@ -60,8 +62,7 @@ Design RandomDesigns::plausible() {
   // Most knitters leave the cap height to be worked out.
   if (chance(0.6)) design.choose(Choice::WorkedOut, WorkedOut::CapHeight);
   const auto sizes = publishedSizes(design.as<Figure>(Choice::Figure));
-  const double bust =
-      kCmPerInch * uniform(0.95 * sizes.front().bust, 1.03 * sizes.back().bust);
+  const double bust = kCmPerInch * uniform(0.95 * sizes.front().bust, 1.03 * sizes.back().bust);
   design.set(Field::Bust, withinRange(Field::Bust, bust));
   const Sizes filled = complete(design);
   for (int f = 0; f < kFieldCount; ++f) {

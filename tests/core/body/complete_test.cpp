@@ -100,7 +100,8 @@ TEST(Complete, easeStartsByGarmentAndFigure) {
   EXPECT_EQ(eases(Figure::Baby, Garment::Jacket), (Eases{5, 4, 2, 0}));
 }
 
-// Regressions of the 1988 survey, cm (tests/data/README.md): women 10.6 + 0.156 arm, men 11.4 + 0.182.
+// Regressions of the 1988 survey, cm (tests/data/README.md): women 10.6 + 0.156 arm, men 11.4 +
+// 0.182.
 TEST(Complete, estimatesTheWristFromTheArm) {
   EXPECT_NEAR(complete(threeThings(Figure::Woman, 94, 29))[Field::Wrist], 10.6 + 0.156 * 29, 1e-9);
   EXPECT_NEAR(complete(threeThings(Figure::Man, 104, 34))[Field::Wrist], 11.4 + 0.182 * 34, 1e-9);

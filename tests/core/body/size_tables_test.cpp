@@ -1,5 +1,5 @@
-// The tables built in against tests/data/body-tables.csv: Craft Yarn Council, Standards and Guidelines,
-// body measurement tables, inches, transcribed apart from the program.
+// The tables built in against tests/data/body-tables.csv: Craft Yarn Council, Standards and
+// Guidelines, body measurement tables, inches, transcribed apart from the program.
 #include "body/size_tables.h"
 
 #include "model/units.h"
@@ -23,7 +23,8 @@ Figure figureOfGroup(const std::string& group) {
 TEST(SizeTables, areTheMidpointsOfThePrintedRanges) {
   const test::CsvTable printed = test::CsvTable::data("body-tables.csv");
   std::size_t sizes = 0;
-  for (Figure f : kFigures) sizes += publishedSizes(f).size();
+  for (Figure f : kFigures)
+    sizes += publishedSizes(f).size();
   ASSERT_EQ(printed.rows(), sizes);
   std::size_t next[4] = {};
   for (std::size_t row = 0; row < printed.rows(); ++row) {

@@ -41,7 +41,8 @@ TEST(CapShape, edgeNeverTurnsBackWhateverTheFullness) {
       CapShape shape{.halfWidth = 16, .underarm = 2.5, .crownHalf = 3.5};
       shape.lowerFullness = a, shape.upperFullness = b;
       const Cubic c = capCurve(shape, 12);
-      for (int i = 0; i <= 100; ++i) ASSERT_LE(c.derivative(i / 100.0).x(), 1e-9) << a << " " << b;
+      for (int i = 0; i <= 100; ++i)
+        ASSERT_LE(c.derivative(i / 100.0).x(), 1e-9) << a << " " << b;
     }
 }
 
@@ -82,7 +83,8 @@ TEST(CapEdge, slopeIsThatOfTheEdge) {
     const CapShape shape = anyCap(random);
     const double height = random.uniform(0.5, 20), d = 1e-5;
     EXPECT_NEAR(capEdge(shape, height).second,
-                (capEdge(shape, height + d).first - capEdge(shape, height - d).first) / (2 * d), 1e-8);
+                (capEdge(shape, height + d).first - capEdge(shape, height - d).first) / (2 * d),
+                1e-8);
   }
 }
 

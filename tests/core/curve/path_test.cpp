@@ -12,7 +12,8 @@ namespace {
 Cubic someCubic(std::mt19937_64& rng) {
   std::uniform_real_distribution<double> at(-20, 20);
   Cubic c;
-  for (Vec2& p : c.p) p = Vec2(at(rng), at(rng));
+  for (Vec2& p : c.p)
+    p = Vec2(at(rng), at(rng));
   return c;
 }
 
@@ -60,17 +61,20 @@ TEST(Cubic, reversedRunsBack) {
 TEST(Cubic, straightLineThatTurnsBackIsLongerThanItsChord) {
   const Cubic c{{Vec2(0, 0), Vec2(6, 0), Vec2(-5, 0), Vec2(1, 0)}};
   double walked = 0;
-  for (int i = 0; i < 200000; ++i) walked += (c.at((i + 1) / 2e5) - c.at(i / 2e5)).norm();
+  for (int i = 0; i < 200000; ++i)
+    walked += (c.at((i + 1) / 2e5) - c.at(i / 2e5)).norm();
   EXPECT_GT(walked, 1.5);
   EXPECT_NEAR(length(c), walked, 1e-8);
 }
 
 TEST(Cubic, aCuspIsMeasuredToo) {
-  // The arms cross so that the speed vanishes at t = 1/2: by symmetry twice the length of half of it.
+  // The arms cross so that the speed vanishes at t = 1/2: by symmetry twice the length of half of
+  // it.
   const Cubic cusp{{Vec2(0, 0), Vec2(1, 1), Vec2(0, 1), Vec2(1, 0)}};
   EXPECT_LT(cusp.derivative(0.5).norm(), 1e-12);
   double walked = 0;
-  for (int i = 0; i < 400000; ++i) walked += (cusp.at((i + 1) / 4e5) - cusp.at(i / 4e5)).norm();
+  for (int i = 0; i < 400000; ++i)
+    walked += (cusp.at((i + 1) / 4e5) - cusp.at(i / 4e5)).norm();
   EXPECT_NEAR(length(cusp), walked, 1e-9);
 }
 

@@ -31,9 +31,11 @@ TEST(Quadrature, weightsAreSymmetricAndAddUpToTwo) {
 }
 
 TEST(Quadrature, halvesWhereTheFunctionIsSharp) {
-  EXPECT_NEAR(integrate([](double x) { return std::exp(-x); }, 0, 30, 1e-13), 1 - std::exp(-30), 1e-13);
+  EXPECT_NEAR(integrate([](double x) { return std::exp(-x); }, 0, 30, 1e-13), 1 - std::exp(-30),
+              1e-13);
   // A kink inside: |x - 1/3| over 0..1 is (1/9 + 4/9) / 2.
-  EXPECT_NEAR(integrate([](double x) { return std::abs(x - 1.0 / 3); }, 0, 1, 1e-12), 5.0 / 18, 1e-12);
+  EXPECT_NEAR(integrate([](double x) { return std::abs(x - 1.0 / 3); }, 0, 1, 1e-12), 5.0 / 18,
+              1e-12);
   // A peak of width 1/100: the arc tangent.
   EXPECT_NEAR(integrate([](double x) { return 1 / (1e-4 + x * x); }, -1, 1, 1e-13),
               200 * std::atan(100), 1e-10);

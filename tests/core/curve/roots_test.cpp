@@ -8,7 +8,9 @@
 namespace scye {
 namespace {
 
-std::pair<double, double> parabola(double x) { return {x * x - 2, 2 * x}; }
+std::pair<double, double> parabola(double x) {
+  return {x * x - 2, 2 * x};
+}
 
 TEST(BracketedNewton, findsASimpleRootQuickly) {
   const RootSummary r = bracketedNewton(parabola, 0, 3, {.xTolerance = 1e-14});

@@ -8,7 +8,11 @@ namespace scye {
 namespace {
 
 ArmholeShape anArmhole() {
-  return {.halfBust = 24.5, .underarm = 2.5, .halfCross = 18.5, .halfShoulder = 18.5, .depth = 20,
+  return {.halfBust = 24.5,
+          .underarm = 2.5,
+          .halfCross = 18.5,
+          .halfShoulder = 18.5,
+          .depth = 20,
           .rise = 0.4};
 }
 

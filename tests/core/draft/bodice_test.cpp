@@ -10,7 +10,9 @@
 namespace scye {
 namespace {
 
-Bodice bodiceOf(const Design& d) { return draftBodice(d, complete(d)); }
+Bodice bodiceOf(const Design& d) {
+  return draftBodice(d, complete(d));
+}
 
 const Piece& pieceOf(const std::vector<Piece>& pieces, PieceId id) {
   for (const Piece& p : pieces)
@@ -82,14 +84,16 @@ TEST(Bodice, frontsAreMirrorImages) {
   Design d;
   d.choose(Choice::Garment, Garment::Jacket);
   const auto pieces = bodicePieces(d, bodiceOf(d));
-  const Piece &left = pieceOf(pieces, PieceId::LeftFront), &right = pieceOf(pieces, PieceId::RightFront);
+  const Piece &left = pieceOf(pieces, PieceId::LeftFront),
+              &right = pieceOf(pieces, PieceId::RightFront);
   ASSERT_EQ(left.edges.size(), right.edges.size());
   for (const PieceEdge& e : left.edges) {
     const PieceEdge* other = test::rightEdge(right, e.kind);
     ASSERT_NE(other, nullptr);
     const auto a = e.path.flattened(), b = other->path.mirroredX().reversed().flattened();
     ASSERT_EQ(a.size(), b.size());
-    for (std::size_t i = 0; i < a.size(); ++i) EXPECT_LT((a[i] - b[i]).norm(), 1e-12);
+    for (std::size_t i = 0; i < a.size(); ++i)
+      EXPECT_LT((a[i] - b[i]).norm(), 1e-12);
   }
   EXPECT_GT(test::rightEdge(left, EdgeKind::Armhole)->path.start().x(), 0);
   EXPECT_LT(test::rightEdge(right, EdgeKind::Armhole)->path.start().x(), 0);
@@ -100,7 +104,8 @@ TEST(Bodice, frontsAreMirrorImages) {
 TEST(Bodice, backIsItsOwnMirrorImage) {
   const Design d;
   const Piece back = bodicePieces(d, bodiceOf(d)).front();
-  for (EdgeKind kind : {EdgeKind::Side, EdgeKind::Underarm, EdgeKind::Armhole, EdgeKind::Shoulder}) {
+  for (EdgeKind kind :
+       {EdgeKind::Side, EdgeKind::Underarm, EdgeKind::Armhole, EdgeKind::Shoulder}) {
     const Path right = test::rightEdge(back, kind)->path;
     const Path left = test::leftEdge(back, kind)->path.mirroredX().reversed();
     EXPECT_LT((right.start() - left.start()).norm(), 1e-12);
@@ -108,7 +113,8 @@ TEST(Bodice, backIsItsOwnMirrorImage) {
     EXPECT_NEAR(right.length(), left.length(), 1e-12);
   }
   EXPECT_EQ(back.edges.front().kind, EdgeKind::CastOn);
-  EXPECT_NEAR(back.edges.front().path.length(), back.box().size().x(), 3) << "the whole cast-on edge";
+  EXPECT_NEAR(back.edges.front().path.length(), back.box().size().x(), 3)
+      << "the whole cast-on edge";
 }
 
 // Over all pieces from seam to seam, with the band that is picked up between the fronts.

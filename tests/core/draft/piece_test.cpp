@@ -28,7 +28,8 @@ TEST(Piece, isMirroredAboutTheCentreLine) {
                                     {EdgeKind::Side, Path::polyline({{5, 0}, {4, 9}})},
                                     {EdgeKind::Neck, Path::polyline({{4, 9}, {0, 8}})}};
   const Piece piece = mirrored(PieceId::Front, half);
-  ASSERT_EQ(piece.edges.size(), 4u) << "cast-on, side, neck, side: what the centre cuts is whole again";
+  ASSERT_EQ(piece.edges.size(), 4u)
+      << "cast-on, side, neck, side: what the centre cuts is whole again";
   EXPECT_EQ(piece.edges[0].path.start(), Vec2(-5, 0));
   EXPECT_EQ(piece.edges[0].path.end(), Vec2(5, 0));
   EXPECT_EQ(piece.edges[2].path.start(), Vec2(4, 9));

@@ -31,8 +31,8 @@ Path sideOf(const Design& d) {
 double xAtHeight(const Path& path, double y) {
   for (const Cubic& c : path.segments())
     if (c.start().y() <= y && y <= c.end().y() && c.end().y() > c.start().y())
-      return c.start().x() + (y - c.start().y()) / (c.end().y() - c.start().y()) *
-                                 (c.end().x() - c.start().x());
+      return c.start().x() +
+             (y - c.start().y()) / (c.end().y() - c.start().y()) * (c.end().x() - c.start().x());
   ADD_FAILURE() << "the seam does not reach " << y;
   return 0;
 }
@@ -105,9 +105,11 @@ TEST(Sleeve, widthsAreThoseOfTheArm) {
 }
 
 TEST(Sleeve, aShorterOneEndsWhereTheLongOneIsThatWide) {
-  EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Tapered).set(Field::SleeveLength, 22)).halfCuff, 12.5, 1e-12);
+  EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Tapered).set(Field::SleeveLength, 22)).halfCuff, 12.5,
+              1e-12);
   EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Fitted).set(Field::SleeveLength, 22)).halfCuff, 14, 1e-12);
-  EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Fitted).set(Field::SleeveLength, 33)).halfCuff, 11.5, 1e-12);
+  EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Fitted).set(Field::SleeveLength, 33)).halfCuff, 11.5,
+              1e-12);
   EXPECT_NEAR(bodyOf(aSleeve(SleeveLine::Tapered).set(Field::SleeveLength, 60)).halfCuff, 9, 1e-12)
       << "never narrower than the wrist";
 }

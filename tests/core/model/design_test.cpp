@@ -11,8 +11,10 @@ namespace {
 
 TEST(Design, isEmptyUntilSomethingIsSet) {
   const Design design;
-  for (int i = 0; i < kFieldCount; ++i) EXPECT_FALSE(design.has(Field(i)));
-  for (int i = 0; i < kChoiceCount; ++i) EXPECT_EQ(design.option(Choice(i)), 0);
+  for (int i = 0; i < kFieldCount; ++i)
+    EXPECT_FALSE(design.has(Field(i)));
+  for (int i = 0; i < kChoiceCount; ++i)
+    EXPECT_EQ(design.option(Choice(i)), 0);
 }
 
 TEST(Design, isItselfAgainAfterSettingAndClearing) {
@@ -72,7 +74,9 @@ TEST(Check, wantsWholeCountsButLetsASwatchCountQuarters) {
 TEST(Remedy, keepsWhereAMeasurementWasTaken) {
   Design design;
   design.set(Field::Bust, 46, Source::Garment);
-  const Remedy remedy{"more.bust", {}, {{Field::Bust, 48}, {Field::CapEase, 0.5}},
+  const Remedy remedy{"more.bust",
+                      {},
+                      {{Field::Bust, 48}, {Field::CapEase, 0.5}},
                       {{Choice::Gathers, int(YesNo::Yes)}}};
   const Design after = applied(design, remedy);
   EXPECT_EQ(after.given(Field::Bust), 48);

@@ -53,7 +53,8 @@ TEST(Choices, keysAndOptionsLeadBack) {
     EXPECT_EQ(choiceByKey(c.key), c.id);
     EXPECT_GE(c.options.size(), 2u);
     int at = 0;
-    for (std::string_view option : c.options) EXPECT_EQ(optionByKey(c.id, option), at++) << option;
+    for (std::string_view option : c.options)
+      EXPECT_EQ(optionByKey(c.id, option), at++) << option;
     EXPECT_FALSE(optionByKey(c.id, "another"));
   }
   EXPECT_FALSE(choiceByKey("colour"));

@@ -100,7 +100,8 @@ TEST(Phrases, holdOtherPhrases) {
 }
 
 TEST(Phrases, showWhatIsMissing) {
-  const Phrases p = phrasesOf("a = {there} and {gone}\nopen = {never closed\nself = again {@self}\n");
+  const Phrases p =
+      phrasesOf("a = {there} and {gone}\nopen = {never closed\nself = again {@self}\n");
   EXPECT_EQ(p.say("unknown"), "[unknown]");
   EXPECT_EQ(p.say("a", {textParam("there", "x")}), "x and {gone}");
   EXPECT_EQ(p.say("open"), "{never closed");

@@ -11,11 +11,14 @@ namespace {
 Sizes sizesWith(std::initializer_list<std::pair<Field, double>> values) {
   Sizes s;
   s.origins.fill(Origin::GivenBody);
-  for (const auto& [f, v] : values) s.values[std::size_t(f)] = v;
+  for (const auto& [f, v] : values)
+    s.values[std::size_t(f)] = v;
   return s;
 }
 
-void takenOnGarment(Sizes& s, Field f) { s.origins[std::size_t(f)] = Origin::GivenGarment; }
+void takenOnGarment(Sizes& s, Field f) {
+  s.origins[std::size_t(f)] = Origin::GivenGarment;
+}
 
 TEST(Sizes, bodyMeasurementGrowsByItsEase) {
   const Sizes s = sizesWith({{Field::Bust, 92}, {Field::EaseBust, -6}, {Field::NeckBase, 36}});

@@ -11,10 +11,10 @@
 namespace scye {
 namespace {
 
-
 std::set<std::string> codesOf(const Design& d) {
   std::set<std::string> codes;
-  for (const Finding& f : draftGarment(d).findings) codes.insert(f.code);
+  for (const Finding& f : draftGarment(d).findings)
+    codes.insert(f.code);
   return codes;
 }
 
@@ -40,7 +40,8 @@ struct Provoked {
 
 std::vector<Provoked> provoked() {
   using enum Field;
-  constexpr Severity note = Severity::Note, warning = Severity::Warning, blocking = Severity::Blocking;
+  constexpr Severity note = Severity::Note, warning = Severity::Warning,
+                     blocking = Severity::Blocking;
   const auto with = [](Field f, double value) { return sound().set(f, value); };
   Design child;
   child.choose(Choice::Figure, Figure::Child).choose(Choice::Washed, YesNo::Yes);
@@ -100,7 +101,8 @@ TEST(Checks, eachFindingIsMadeWhereItBelongs) {
 // No finding is left out above: what random designs are warned of has been provoked there too.
 TEST(Checks, noOtherFindingExists) {
   std::set<std::string> known;
-  for (const Provoked& p : provoked()) known.insert(p.code);
+  for (const Provoked& p : provoked())
+    known.insert(p.code);
   const auto seed = test::propertySeed(1601);
   test::RandomDesigns random(seed);
   for (int i = 0; i < 4000; ++i)

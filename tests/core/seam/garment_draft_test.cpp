@@ -2,6 +2,7 @@
 
 #include "support/outline.h"
 #include "support/random_designs.h"
+#include "support/record.h"
 
 #include <gtest/gtest.h>
 
@@ -90,13 +91,12 @@ TEST(GarmentDraft, outlinesAreClosedAndCleanWhateverTheStyle) {
     }
     drafted += !anyBlocking(g.findings);
   }
-  RecordProperty("drafted", drafted);
-  std::cout << drafted << " of 2000 plausible designs drafted without a blocking finding\n";
+  test::record("draftedWithoutBlocking", drafted);
   EXPECT_GT(drafted, 1000);
 }
 
-// Whatever stands in the fields: a garment comes back, finite and joined, and where its pieces cross
-// themselves a finding blocks.
+// Whatever stands in the fields: a garment comes back, finite and joined, and where its pieces
+// cross themselves a finding blocks.
 TEST(GarmentDraft, anyDesignGivesAGarment) {
   const auto seed = test::propertySeed(1503);
   test::RandomDesigns random(seed);

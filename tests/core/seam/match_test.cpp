@@ -2,6 +2,7 @@
 
 #include "body/complete.h"
 #include "support/random_designs.h"
+#include "support/record.h"
 
 #include <gtest/gtest.h>
 
@@ -10,7 +11,9 @@
 namespace scye {
 namespace {
 
-Worked workedOut(const Design& d) { return matchCap(d, complete(d)); }
+Worked workedOut(const Design& d) {
+  return matchCap(d, complete(d));
+}
 
 Design aWoman() {
   return Design().set(Field::Bust, 94).set(Field::UpperArm, 29).set(Field::SwatchStitches, 22);
@@ -43,8 +46,8 @@ TEST(Match, capIsAsLongAsTheArmholeAndItsEase) {
     ASSERT_NEAR(w.match.ease(), w.match.easeWanted, 2e-9) << "design " << i;
     found++, leaning += w.match.lean != 0;
   }
-  RecordProperty("found", found);
-  RecordProperty("leaning", leaning);
+  test::record("found", found);
+  test::record("leaning", leaning);
   EXPECT_GT(found, 2500);
   EXPECT_GT(leaning, 500);
 }
@@ -78,7 +81,8 @@ TEST(Match, movesNothingButTheUnknown) {
     const Sizes before = complete(d);
     const Worked w = matchCap(d, before);
     int moved = 0;
-    for (int f = 0; f < kFieldCount; ++f) moved += w.sizes.values[f] != before.values[f];
+    for (int f = 0; f < kFieldCount; ++f)
+      moved += w.sizes.values[f] != before.values[f];
     ASSERT_LE(moved, 1);
     ASSERT_EQ(w.sizes.origins, before.origins);
   }
@@ -170,9 +174,8 @@ TEST(Match, leaningCapGivesEachHalfItsOwnArmhole) {
     ASSERT_NEAR(m.capFront, m.armholeFront + (1 - share) * m.easeWanted, 1e-9) << "design " << i;
     leaning++;
   }
-  RecordProperty("leaning", leaning);
-  RecordProperty("stayedUpright", upright);
-  std::cout << leaning << " caps lean, " << upright << " could not\n";
+  test::record("leaning", leaning);
+  test::record("couldNotLean", upright);
   EXPECT_GT(leaning, 2500);
   EXPECT_LT(upright, leaning / 20);
 }

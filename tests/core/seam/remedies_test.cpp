@@ -2,6 +2,7 @@
 
 #include "seam/garment_draft.h"
 #include "support/random_designs.h"
+#include "support/record.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -13,7 +14,9 @@
 namespace scye {
 namespace {
 
-Findings draftedFindings(const Design& d) { return draftGarment(d).findings; }
+Findings draftedFindings(const Design& d) {
+  return draftGarment(d).findings;
+}
 
 Findings withRemedies(const Design& d) {
   const GarmentDraft g = draftGarment(d);
@@ -37,8 +40,8 @@ std::set<std::string> blockingCodes(const Findings& findings) {
   return codes;
 }
 
-// The promise: one click, and the finding is gone; nothing that blocks has come in its place, and every
-// value may stand in its field.
+// The promise: one click, and the finding is gone; nothing that blocks has come in its place, and
+// every value may stand in its field.
 TEST(Remedies, removeTheirFindingAndBlockNothingNew) {
   const auto seed = test::propertySeed(1701);
   test::RandomDesigns random(seed);
@@ -54,12 +57,14 @@ TEST(Remedies, removeTheirFindingAndBlockNothingNew) {
       for (const Remedy& remedy : finding.remedies) {
         SCOPED_TRACE("design " + std::to_string(i) + " " + finding.code + " " + remedy.key);
         ++remedies;
-        for (const auto& [field, value] : remedy.changes) ASSERT_FALSE(check(field, value));
+        for (const auto& [field, value] : remedy.changes)
+          ASSERT_FALSE(check(field, value));
         const Design after = applied(d, remedy);
         ASSERT_NE(after, d);
         const Findings left = draftedFindings(after);
         ASSERT_EQ(findCode(left, finding.code), nullptr);
-        for (const std::string& code : blockingCodes(left)) ASSERT_TRUE(blockedBefore.contains(code)) << code;
+        for (const std::string& code : blockingCodes(left))
+          ASSERT_TRUE(blockedBefore.contains(code)) << code;
       }
     }
   }
@@ -77,9 +82,8 @@ TEST(Remedies, blockedDesignsAreHelped) {
   for (int i = 0; i < 4000; ++i)
     for (const Finding& f : withRemedies(random.plausible()))
       if (f.severity == Severity::Blocking) blocked++, helpless += f.remedies.empty();
-  RecordProperty("blocked", blocked);
-  RecordProperty("helpless", helpless);
-  std::cout << helpless << " of " << blocked << " blocking findings have no remedy\n";
+  test::record("blocked", blocked);
+  test::record("helpless", helpless);
   EXPECT_GT(blocked, 100);
   EXPECT_LT(helpless, blocked / 10);
 }
@@ -123,8 +127,13 @@ TEST(Remedies, speakOfTheGirthWhereAFlatWidthIsTurned) {
 TEST(Remedies, areNotSoughtWhereNothingIsFound) {
   Findings none;
   int asked = 0;
-  addRemedies({}, draftGarment({}).sizes, [&](const Design& d) { ++asked; return draftedFindings(d); },
-              none);
+  addRemedies(
+      {}, draftGarment({}).sizes,
+      [&](const Design& d) {
+        ++asked;
+        return draftedFindings(d);
+      },
+      none);
   EXPECT_EQ(asked, 0);
 }
 
@@ -145,7 +154,8 @@ TEST(Words, areThereForEveryFindingAndRemedy) {
   for (int i = 0; i < 1200; ++i)
     for (const Finding& f : withRemedies(i % 4 ? random.plausible() : random.wild())) {
       read("finding." + f.code, f.params);
-      for (const Remedy& r : f.remedies) read(r.key, r.params);
+      for (const Remedy& r : f.remedies)
+        read("remedy." + r.key, r.params);
     }
   EXPECT_GT(said.size(), 50u);
 }
