@@ -11,15 +11,19 @@ namespace {
 
 // The deviation allowed in the first, second ... look; each look is exact within its allowance.
 constexpr double kLooks[] = {1, 2, 4, 1e9};
+constexpr double kTooFar = 1.5; // stitches: the style gives way
+constexpr int kBeyond = 2;      // times as many stepped bind-offs, and as wide
 
 struct Found {
   double cost = std::numeric_limits<double>::infinity();
-  std::vector<RungRun> runs;
+  double deviation = std::numeric_limits<double>::infinity();
+  std::vector<Run> runs{};
 };
 
-Found search(const ArmholeRequest& request, const std::vector<Rung>& ladder, int shapingRows) {
-  const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
-  const Chords chords(request.size, AskedEdges::Both, request.style.widestStep(request.size));
+Found search(const ArmholeRequest& request, const ShapingStyle& style, int shapingRows) {
+  const ShapingPrices prices = ShapingPrices::at(style.fidelity);
+  const std::vector<Rung> ladder = shapingLadder(style, request.size);
+  const Chords chords(request.size, AskedEdges::Both, style.widestStep(request.size));
   const int rows = request.rows.value(), taken = request.taken.value();
   const std::vector<StepBand> bands = stepBands(request.curve, request.size, (rows + 1) / 2);
   Found best;
@@ -31,11 +35,11 @@ Found search(const ArmholeRequest& request, const std::vector<Rung>& ladder, int
       double deviation = climb.deviation;
       if (corridor.stands(climb.row, shapingRows, climb.taken, deviation)) {
         const double cost = prices.line * climb.lines + prices.near(deviation);
-        if (cost < best.cost) best = {cost, runs};
+        if (cost < best.cost) best = {cost, deviation, toRuns(ladder, runs)};
       }
       return false;
     };
-    Climber(ladder, chords, corridor, request.underarm.value(), request.style.maxSteps, taken,
+    Climber(ladder, chords, corridor, request.underarm.value(), style.maxSteps, taken,
             shapingRows - 1, visit)
         .run();
     if (best.cost <= prices.line + prices.near(limit + 1e-6)) break;
@@ -76,10 +80,14 @@ ArmholeShaping shapeArmhole(const ArmholeRequest& request) {
   if (!(request.size.width > 0 && request.size.height > 0)) return out;
   const int narrowest = rowsToNarrowest(request);
   if (request.taken > Stitches(0)) {
-    const std::vector<Rung> ladder = shapingLadder(request.style, request.size);
-    const Found found = search(request, ladder, narrowest);
+    Found found = search(request, request.style, narrowest);
+    if (found.deviation > kTooFar) {
+      const Found bold = search(request, request.style.widened(kBeyond), narrowest);
+      out.beyondStyle = bold.cost < found.cost;
+      if (out.beyondStyle) found = bold;
+    }
     out.cost = found.cost;
-    out.schedule.runs = toRuns(ladder, found.runs);
+    out.schedule.runs = found.runs;
   }
   if (out.schedule.taken() == std::max(request.taken, Stitches(0)))
     out.status = ShapingStatus::Fitted;

@@ -3,8 +3,11 @@
 // Of the schedules a knitter would accept -- bind-offs of 2 and more first, then decreases every 2nd,
 // 4th, 6th ... row, the steps never growing, the first on the second row after the underarm bind-off --
 // the one of least cost: lines, and deviation from the curve as edgeDeviation() measures it (see
-// ShapingStyle::fidelity; leaving the curve by more than 1 stitch costs more than any line). The search is
-// exact over this set: tests compare it with plain enumeration. Cost: about 20 us at 22/30.
+// ShapingStyle::fidelity; leaving the curve by more than 1 stitch costs more than any line). Where even
+// the nearest of these leaves the curve by more than 1.5 stitches (a curve so flat at first that it
+// outruns the steps), stepped bind-offs may be twice as wide and as many, and the result says
+// `beyondStyle`. The search is exact over these sets: tests compare it with plain enumeration.
+// Cost of processor time: 10 us at 22/30.
 #pragma once
 
 #include "curve/path.h"
@@ -35,6 +38,7 @@ struct ArmholeShaping {
   Schedule schedule;
   double right = 0, left = 0; // cm, knitted length of the edge from the side seam to the shoulder
   double deviation = 0;       // stitches
+  bool beyondStyle = false;   // wider or more stepped bind-offs than the style allows
   double cost = 0;
 };
 

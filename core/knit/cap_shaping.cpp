@@ -153,12 +153,6 @@ struct Chosen {
   bool beyond = false; // the style
 };
 
-ShapingStyle beyond(ShapingStyle style, int times) {
-  style.maxStep *= times;
-  style.maxSteps *= times;
-  return style;
-}
-
 CapShaping measured(const CapRequest& request, const Chosen& chosen, AskedEdges edges) {
   const Candidate& from = *chosen.from;
   const CapFound& found = chosen.found;
@@ -217,11 +211,14 @@ CapShaping shapeCap(const CapRequest& request) {
   };
   search(request.style, kLooks);
   for (const int times : kBeyond)
-    if (best.found.cost >= ShapingPrices::kOverTwoMm) search(beyond(request.style, times), kLooksBeyond);
+    if (best.found.cost >= ShapingPrices::kOverTwoMm) search(request.style.widened(times), kLooksBeyond);
   if (best.from) return measured(request, best, AskedEdges::Both);
-  const bool solved = std::any_of(candidates.begin(), candidates.end(),
-                                  [](const auto& c) { return c.has_value(); });
-  return failed(solved ? CapStatus::NoSchedule : CapStatus::SleeveTooWide);
+  const auto solved = std::find_if(candidates.begin(), candidates.end(),
+                                   [](const auto& c) { return c.has_value(); });
+  if (solved == candidates.end()) return failed(CapStatus::SleeveTooWide);
+  CapShaping none = failed(CapStatus::NoSchedule);
+  none.reference = (*solved)->shape, none.referenceHeight = (*solved)->height;
+  return none;
 }
 
 namespace {
@@ -324,7 +321,7 @@ HalvesShaping shapeCapHalves(const HalvesRequest& request) {
   }
   bool fits = shapeBoth(cap, cap.style, kLooks, rows, right, left);
   for (const int times : kBeyond)
-    if (!fits) fits = shapeBoth(cap, beyond(cap.style, times), kLooksBeyond, rows, right, left);
+    if (!fits) fits = shapeBoth(cap, cap.style.widened(times), kLooksBeyond, rows, right, left);
   if (right.best.from) {
     out.right = measured(cap, right.best, right.edges);
     out.left = measured(cap, left.best, left.edges);

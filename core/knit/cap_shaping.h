@@ -46,7 +46,7 @@ enum class CapStatus {
   Rough,       // knittable, but one of these is missed: compare the figures
   SleeveTooWide, // even a flat cap is longer than the armhole: no height solves the match
   NoStitches,  // width, underarm and crown leave nothing to shape
-  NoSchedule,  // nothing knittable comes near the curve (a cap of a few rows)
+  NoSchedule,  // nothing knittable comes near the curve: a cap of a few rows, see referenceHeight
 };
 
 struct CapShaping {

@@ -79,4 +79,10 @@ int ShapingStyle::widestStep(const StitchSize& size) const {
   return std::max(2, int(std::floor(maxStep / size.width + 1e-9)));
 }
 
+ShapingStyle ShapingStyle::widened(int times) const {
+  ShapingStyle wider = *this;
+  wider.maxStep *= times, wider.maxSteps *= times;
+  return wider;
+}
+
 } // namespace scye

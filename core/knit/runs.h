@@ -69,6 +69,7 @@ struct ShapingStyle {
   bool operator==(const ShapingStyle&) const = default;
 
   [[nodiscard]] int widestStep(const StitchSize& size) const; // in stitches, at least 2
+  [[nodiscard]] ShapingStyle widened(int times) const;        // steps so many times as wide and as many
 };
 
 } // namespace scye

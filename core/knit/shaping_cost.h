@@ -20,7 +20,7 @@ struct ShapingPrices {
   static constexpr double kNearEnough = 1;      // stitches; further out is dear
   static constexpr double kFar = 20;            // once, and again for every stitch further
   static constexpr double kMismatch = 0.5;      // a millimetre
-  static constexpr double kOverOneMm = 6;       // once, and again for every millimetre
+  static constexpr double kOverOneMm = 16;       // once, and again for every millimetre
   static constexpr double kOverTwoMm = 1000;    // once, and again for every millimetre
   static constexpr double kCrown = 0.5;         // a centimetre wider or narrower than wanted
   static constexpr double kCrownSquare = 0.3;   // and its square

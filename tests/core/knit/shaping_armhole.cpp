@@ -49,7 +49,7 @@ TEST(ArmholeShaping, isAcceptableAndMeasuredRight) {
       if (r > 0) {
         EXPECT_LT(checks::rate(run), checks::rate(out.schedule.runs[r - 1])); // never grow
       }
-      if (run.kind != ShapingKind::BindOff) continue;
+      if (run.kind != ShapingKind::BindOff || out.beyondStyle) continue;
       bindOffs += run.times;
       EXPECT_TRUE(run.stitches.value() * w <= 1.5 + 1e-9 || run.stitches == Stitches(2));
     }
@@ -57,35 +57,51 @@ TEST(ArmholeShaping, isAcceptableAndMeasuredRight) {
   }
 }
 
+struct Cheapest {
+  double cost = 1e300, deviation = 1e300;
+};
+
+Cheapest cheapestOfAll(const ArmholeRequest& request, int times) {
+  const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
+  const double w = request.size.width;
+  const checks::Intervals curve = checks::intervals(request.curve.segments(),
+                                                    request.rows.value() / 2, request.size.height);
+  Cheapest best;
+  const auto use = [&](const std::vector<scye::Run>& runs) {
+    const Schedule s{.underarm = request.underarm, .runs = runs, .rows = request.rows};
+    const double off = checks::deviation(checks::rightInward(s), curve, request.curve.start().x(), w);
+    const double cost = prices.line * double(runs.size()) + prices.near(off);
+    if (cost < best.cost) best = {cost, off};
+  };
+  checks::Enumeration{.widest = std::max(2, int(1.5 * times / w + 1e-9)),
+                      .maxSteps = 4 * times,
+                      .taken = request.taken.value(),
+                      .rows = request.rows.value() - 1,
+                      .use = use}
+      .run();
+  return best;
+}
+
 TEST(ArmholeShaping, optimumIsTheEnumerators) {
   std::mt19937 rng(32);
+  int beyond = 0;
   for (int i = 0; i < 150; ++i) {
     ArmholeRequest request = randomArmhole(rng, std::uniform_real_distribution<double>(12, 30)(rng));
     request.style.fidelity = std::uniform_real_distribution<double>(0, 1)(rng);
-    const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
-    const double w = request.size.width;
-    const checks::Intervals curve = checks::intervals(request.curve.segments(),
-                                                      request.rows.value() / 2, request.size.height);
-    double best = 1e300;
-    checks::Enumeration{
-        .widest = std::max(2, int(1.5 / w + 1e-9)),
-        .taken = request.taken.value(),
-        .rows = request.rows.value() - 1,
-        .use =
-            [&](const std::vector<scye::Run>& runs) {
-              const Schedule s{.underarm = request.underarm, .runs = runs, .rows = request.rows};
-              const double off = checks::deviation(checks::rightInward(s), curve,
-                                                   request.curve.start().x(), w);
-              best = std::min(best, prices.line * double(runs.size()) + prices.near(off));
-            }}
-        .run();
-    EXPECT_NEAR(shapeArmhole(request).cost, best, 1e-6) << "case " << i;
+    Cheapest best = cheapestOfAll(request, 1);
+    if (best.deviation > 1.5) {
+      ++beyond;
+      best.cost = std::min(best.cost, cheapestOfAll(request, 2).cost);
+    }
+    EXPECT_NEAR(shapeArmhole(request).cost, best.cost, 1e-6) << "case " << i;
   }
+  EXPECT_GT(beyond, 5);
+  EXPECT_LT(beyond, 100);
 }
 
 TEST(ArmholeShaping, tooFewRowsAreSaid) {
   ArmholeRequest request = armholeOf({5, 0.4, 18, 0.55}, {0.25, 0.2}, 4);
-  request.rows = Rows(6);
+  request.rows = Rows(4);
   EXPECT_EQ(shapeArmhole(request).status, ShapingStatus::TooFewRows);
 }
 
