@@ -141,21 +141,18 @@ TEST(Bodice, namesEveryPieceAndEdge) {
     EXPECT_TRUE(builtinPhrases().has("edge." + std::string(edgeKey(EdgeKind(i))))) << i;
 }
 
-// Closed, joined, counter-clockwise, not crossing themselves.
-TEST(Bodice, outlinesAreClosedAndCleanWhateverTheStyle) {
+// That they do not cross themselves is checked where findings say which garments cannot be made
+// (tests/core/seam/garment_draft_test.cpp).
+TEST(Bodice, outlinesAreClosedWhateverTheStyle) {
   const auto seed = test::propertySeed(1301);
   test::RandomDesigns random(seed);
   for (int i = 0; i < 1500; ++i) {
     const Design d = random.plausible();
-    const Bodice b = bodiceOf(d);
-    for (const Piece& p : bodicePieces(d, b)) {
+    for (const Piece& p : bodicePieces(d, bodiceOf(d))) {
       SCOPED_TRACE("design " + std::to_string(i) + " " + std::string(pieceKey(p.id)));
       ASSERT_TRUE(test::allFinite(p));
       ASSERT_LT(test::widestGap(p), 1e-9);
       ASSERT_GT(test::signedArea(p), 0);
-      if (std::min(b.back.away(), b.front.away()) > 0.5) {
-        ASSERT_EQ(test::selfCrossings(p), 0);
-      }
     }
   }
 }
