@@ -52,11 +52,10 @@ void Dimensions::sloping(const Dimension& d, const std::vector<double>& offsets)
     place(d, (d.to - d.from) / distance, offsets);
 }
 
-void Dimensions::caption(Label label, const std::vector<Vec2>& places) {
+void Dimensions::label(Label label, const std::vector<Vec2>& places) {
   for (const Vec2& at : places) {
     label.at = at;
-    const Box box = labelBox(label);
-    if (clashes(box) == 0) break;
+    if (clashes(labelBox(label)) == 0) break;
   }
   figures_.push_back(labelBox(label));
   group_.labels.push_back(std::move(label));

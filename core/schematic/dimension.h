@@ -27,8 +27,8 @@ public:
   void upright(const Dimension& d, const std::vector<double>& xs); // the height
   // Along from -> to, its line so far to the left of that direction.
   void sloping(const Dimension& d, const std::vector<double>& offsets);
-  // A heading at the first of the places where it lies on nothing, else at the last.
-  void caption(Label label, const std::vector<Vec2>& places);
+  // Words at the first of the places where they lie on nothing, else at the last.
+  void label(Label label, const std::vector<Vec2>& places);
 
 private:
   struct Line {
