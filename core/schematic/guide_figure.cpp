@@ -23,8 +23,8 @@ Vec2 toward(const Vec2& from, double length, double tilt) {
 }
 
 // Hand and fingers as one, the thumb apart: shares of its length and of its half width.
-const std::vector<Vec2> kHandOutside{{0.16, 0.80}, {0.34, 0.98}, {0.52, 0.96}, {0.74, 0.72}, {0.92, 0.34}, {0.985, 0.0}, {0.97, -0.30},
-                                     {0.86, -0.56}, {0.66, -0.76}, {0.47, -0.86}};
+const std::vector<Vec2> kHandOutside{{0.16, 0.80}, {0.34, 0.98}, {0.52, 0.96}, {0.78, 0.72}, {0.94, 0.38}, {0.99, 0.0}, {0.955, -0.36},
+                                     {0.84, -0.62}, {0.66, -0.78}, {0.47, -0.86}};
 const std::vector<Vec2> kThumb{{0.47, -0.86}, {0.54, -1.06}, {0.58, -1.26}, {0.56, -1.42}, {0.48, -1.42}, {0.36, -1.26}, {0.22, -1.02}, {0.10, -0.82}};
 
 std::vector<Vec2> placed(const std::vector<Vec2>& shares, const Frame& hand, double half) {
@@ -33,13 +33,26 @@ std::vector<Vec2> placed(const std::vector<Vec2>& shares, const Frame& hand, dou
   return points;
 }
 
-// Tip to the fingers and back up to the armpit.
-Path armOutline(const Proportions& p, const FigurePlaces& f) {
-  std::vector<Vec2> outside = f.armOutside.flattened(1);
-  for (const Vec2& v : placed(kHandOutside, f.hand, p.handHalf)) outside.push_back(v);
-  std::vector<Vec2> inside = placed(kThumb, f.hand, p.handHalf);
-  for (const Vec2& v : f.armInside.reversed().flattened(1)) inside.push_back(v);
-  return joined({smooth(outside), smooth(inside)});
+// One line without a corner: 2 spans down the neck, 3 along the shoulder, 7 down the arm, the rest the hand.
+Path neckToFingers(const Proportions& p, const FigurePlaces& f) {
+  double jaw = 0.5 * (p.chin + p.crown);
+  while (jaw > p.chin && outermostAt(f.head, jaw).value_or(0) > p.neckHalf) jaw -= 0.1;
+  const Vec2 fall = p.tip - p.neckPoint;
+  std::vector<Vec2> points{{p.neckHalf, jaw},
+                           {0.985 * p.neckHalf, 0.5 * (jaw + p.neckPoint.y()) + 0.1 * p.neckHalf},
+                           p.neckPoint,
+                           p.neckPoint + 0.34 * fall + Vec2(0, -0.045 * fall.norm()),
+                           p.neckPoint + 0.7 * fall + Vec2(0, -0.005 * fall.norm()),
+                           p.tip,
+                           p.tip + p.armHalf * Vec2(0.55, -0.46),
+                           f.upperArm.at(0.2, p.armHalf),
+                           f.upperArm.at(0.6, 0.94 * p.armHalf),
+                           f.upperArm.at(0.98, 1.02 * p.elbowHalf),
+                           f.foreArm.at(0.28, p.foreArmHalf),
+                           f.foreArm.at(0.68, 0.8 * p.foreArmHalf),
+                           f.foreArm.at(1, p.wristHalf)};
+  for (const Vec2& v : placed(kHandOutside, f.hand, p.handHalf)) points.push_back(v);
+  return smooth(points);
 }
 
 } // namespace
@@ -48,17 +61,17 @@ const Proportions& proportions(Figure figure) {
   static const Proportions woman{
       162.9, 141.4, 7.2, 5.0, {6.0, 138.6}, {18.1, 133.3}, 140.8,
       {123.3, 14.6}, {117.5, 14.4}, {111, 13.0}, {105.6, 11.9}, {85, 17.3}, {57, 15.2}, 76,
-      31.2, 24.4, 17.6, 12, 15, 4.6, 3.7, 3.9, 2.55, 3.9};
+      31.2, 24.4, 17.6, 12, 15, 4.6, 3.7, 3.9, 2.55, 3.5};
   static const Proportions man{
       175.8, 152.8, 7.7, 6.3, {7.4, 150.2}, {19.9, 144.4}, 152.1,
       {132.3, 16.9}, {127.8, 16.8}, {120, 15.6}, {110, 14.6}, {90, 16.9}, {61, 16.2}, 80,
-      34.1, 27.0, 19.2, 12, 15, 5.5, 4.4, 4.8, 3.0, 4.5};
+      34.1, 27.0, 19.2, 12, 15, 5.5, 4.4, 4.8, 3.0, 4.1};
   static const Proportions child{
       128, 107.2, 7.0, 4.1, {4.9, 105.2}, {13.6, 101.6}, 106.4,
       {94.2, 10.7}, {90.5, 10.6}, {85, 10.1}, {79.5, 9.6}, {64, 11.6}, {43, 10.6}, 58,
-      23.6, 18.6, 13.4, 12, 15, 3.3, 2.8, 2.9, 2.05, 3.0};
+      23.6, 18.6, 13.4, 12, 15, 3.3, 2.8, 2.9, 2.05, 2.75};
   static const Proportions baby{
-      75, 57.2, 6.7, 3.5, {4.0, 56.6}, {8.9, 54.2}, 57.2,
+      75, 57.2, 6.7, 3.9, {4.3, 56.6}, {8.9, 54.2}, 57.2,
       {49.2, 7.5}, {47, 7.7}, {44, 8.0}, {40.5, 8.2}, {33.5, 8.4}, {23.5, 7.6}, 29.5,
       12.6, 9.8, 8.0, 17, 21, 2.6, 2.25, 2.25, 1.75, 2.1};
   switch (figure) {
@@ -85,34 +98,54 @@ FigurePlaces figurePlaces(const Proportions& p) {
   f.side = smooth({f.armpit, {p.bust.half, p.bust.y}, {p.underBust.half, p.underBust.y}, {p.waist.half, p.waist.y},
                    {0.42 * p.waist.half + 0.58 * p.hip.half, 0.5 * (p.waist.y + p.hip.y) + 0.5}, {p.hip.half, p.hip.y},
                    {0.35 * p.hip.half + 0.65 * p.cut.half + 0.35, 0.42 * p.hip.y + 0.58 * p.cut.y}, {p.cut.half, p.cut.y}});
-  const Vec2 fall = p.tip - p.neckPoint;
-  f.shoulder = smooth({p.neckPoint, p.neckPoint + 0.34 * fall + Vec2(0, -0.05 * fall.norm()),
-                       p.neckPoint + 0.7 * fall + Vec2(0, -0.005 * fall.norm()), p.tip});
-  f.armOutside = smooth({p.tip, p.tip + p.armHalf * Vec2(0.5, -0.4), f.upperArm.at(0.2, 1.0 * p.armHalf),
-                         f.upperArm.at(0.6, 0.94 * p.armHalf), f.upperArm.at(0.98, 1.02 * p.elbowHalf),
-                         f.foreArm.at(0.28, p.foreArmHalf), f.foreArm.at(0.68, 0.8 * p.foreArmHalf), f.foreArm.at(1, p.wristHalf)});
+  const double tall = p.crown - p.chin, w = p.headHalf;
+  const auto head = [&](double x, double y) { return Vec2(x * w, p.chin + y * tall); };
+  f.head = smoothHalf({head(0, 1), head(0.57, 0.93), head(0.91, 0.76), head(1, 0.56), head(0.92, 0.32), head(0.62, 0.1), head(0.27, 0.012), head(0, 0)});
   f.armInside = smooth({f.armpit, f.upperArm.at(0.55, -0.95 * p.armHalf), f.upperArm.at(0.97, -0.98 * p.elbowHalf),
                         f.foreArm.at(0.25, -p.foreArmHalf), f.foreArm.at(0.65, -0.84 * p.foreArmHalf),
                         f.foreArm.at(1, -p.wristHalf)});
-  const double tall = p.crown - p.chin, w = p.headHalf;
-  f.head = smoothHalf({{0, p.crown}, {0.52 * w, p.crown - 0.05 * tall}, {0.9 * w, p.crown - 0.22 * tall}, {w, p.crown - 0.42 * tall},
-                   {0.9 * w, p.crown - 0.68 * tall}, {0.6 * w, p.crown - 0.9 * tall}, {0.22 * w, p.crown - 0.99 * tall}, {0, p.chin}});
+  f.outside = neckToFingers(p, f);
+  f.shoulder = part(f.outside, 2, 5), f.armOutside = part(f.outside, 5, 12);
+  std::vector<Vec2> thumbToArmpit = placed(kThumb, f.hand, p.handHalf);
+  for (const Vec2& v : f.armInside.reversed().flattened(1)) thumbToArmpit.push_back(v);
+  f.inside = smooth(thumbToArmpit);
   return f;
 }
 
 namespace {
 
-// Neck, shoulder and arm as one line on the side x > 0.
-std::vector<Path> skinLines(const Proportions& p, const FigurePlaces& f) {
-  double jaw = p.chin + 0.5 * (p.crown - p.chin);
-  while (jaw > p.chin && outermostAt(f.head, jaw).value_or(0) > p.neckHalf) jaw -= 0.1;
-  std::vector<Vec2> neck{{p.neckHalf, jaw}, {0.985 * p.neckHalf, 0.5 * (jaw + p.neckPoint.y()) + 0.1 * p.neckHalf}};
-  for (const Vec2& v : f.shoulder.flattened(1)) neck.push_back(v);
+// What bounds the body on the side x > 0.
+std::vector<Path> skinLines(const Proportions& p, const FigurePlaces& f, GuideView view) {
   const Vec2 inseam(0.05 * p.cut.half, p.cut.y);
-  return {smooth(neck), armOutline(p, f), f.side,
-          smooth({{0, p.crotch}, {0.3 * inseam.x(), 0.6 * p.crotch + 0.4 * p.cut.y}, inseam}),
-          // The fold between body and arm runs up from the armpit.
-          smooth({f.armpit, 0.6 * f.armpit + 0.4 * f.crease + Vec2(-0.15, 0), f.crease})};
+  std::vector<Path> lines{f.outside, f.inside, f.side,
+                          smooth({{0, p.crotch}, {0.3 * inseam.x(), 0.6 * p.crotch + 0.4 * p.cut.y}, inseam}),
+                          // The fold between body and arm runs up from the armpit.
+                          smooth({f.armpit, 0.6 * f.armpit + 0.4 * f.crease + Vec2(-0.15, 0), f.crease})};
+  if (view == GuideView::Back) { // seen up to the hair
+    const Vec2& top = f.outside.start();
+    lines.push_back(Path::polyline({top, {top.x(), p.chin + 0.25 * (p.crown - p.chin)}}));
+  }
+  return lines;
+}
+
+// What tells front from back: the bust's lower line, or the shoulder blades and the spine.
+std::vector<Path> innerLines(Figure figure, GuideView view, const Proportions& p) {
+  const double y = p.bust.y, x = p.bust.half, deep = p.bust.y - p.underBust.y;
+  if (view == GuideView::Back)
+    return {smooth({{0.30 * x, y + 0.9 * deep}, {0.40 * x, y + 0.25 * deep}, {0.62 * x, y + 0.1 * deep}}),
+            Path::polyline({{0, p.underBust.y}, {0, 0.7 * p.waist.y + 0.3 * p.hip.y}})};
+  if (figure == Figure::Woman)
+    return {smooth({{0.14 * x, y - 0.35 * deep}, {0.34 * x, y - 0.78 * deep}, {0.62 * x, y - 0.7 * deep}, {0.84 * x, y - 0.1 * deep}})};
+  if (figure == Figure::Man)
+    return {smooth({{0.10 * x, y - 0.55 * deep}, {0.42 * x, y - 0.62 * deep}, {0.78 * x, y - 0.05 * deep}})};
+  return {};
+}
+
+std::vector<Path> fingerLines(const Proportions& p, const FigurePlaces& f) {
+  std::vector<Path> lines;
+  for (const double aside : {0.45, 0.02, -0.40})
+    lines.push_back(Path::polyline(placed({{0.58, 1.05 * aside + 0.04}, {0.90 - 0.10 * std::abs(aside), 0.75 * aside}}, f.hand, p.handHalf)));
+  return lines;
 }
 
 // A vest and shorts in one, so that she stands there dressed as one should to be measured.
@@ -150,7 +183,9 @@ std::vector<Stroke> figureStrokes(Figure figure, GuideView view) {
     out.push_back({path.mirroredX(), role, false});
   };
   for (const Path& line : {s.neck, s.arm, s.leg}) both(line, Role::Pair);
-  for (const Path& line : skinLines(p, f)) both(line, Role::Outline);
+  for (const Path& line : innerLines(figure, view, p)) both(line, Role::Pair);
+  for (const Path& line : fingerLines(p, f)) both(line, Role::Pair);
+  for (const Path& line : skinLines(p, f, view)) both(line, Role::Outline);
   const std::vector<Stroke> head = headStrokes(figure, view, p, f);
   out.insert(out.end(), head.begin(), head.end());
   return out;

@@ -36,6 +36,7 @@ struct Proportions {
 struct FigurePlaces {
   Vec2 nape, neckPoint, tip, armpit, crease; // crease: where body and arm part, halfway up the armhole
   Frame upperArm, foreArm, hand;
+  Path outside, inside;                      // neck to finger tips; thumb to armpit
   Path side;                                 // of the body, from the armpit down
   Path shoulder;                             // neck point to tip, as it lies
   Path armOutside, armInside;                // shoulder tip and armpit to wrist

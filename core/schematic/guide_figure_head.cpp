@@ -11,18 +11,18 @@ struct Hair {
   Shares behind;          // seen from behind: from the middle of the crown to the nape
 };
 
-const Hair kWoman{{{0, 1.045}, {0.55, 1.02}, {0.96, 0.85}, {1.08, 0.62}, {1.0, 0.42}},
-                  {{1.0, 0.42}, {0.92, 0.56}, {0.76, 0.70}, {0.42, 0.81}, {0, 0.88}},
-                  {{0, 1.045}, {0.55, 1.02}, {0.96, 0.85}, {1.08, 0.62}, {0.98, 0.36}, {0.74, 0.15}, {0.4, 0.06}, {0, 0.05}}};
-const Hair kMan{{{0, 1.05}, {0.55, 1.03}, {0.98, 0.86}, {1.07, 0.66}, {1.0, 0.48}},
-                {{1.0, 0.48}, {0.93, 0.62}, {0.84, 0.76}, {0.45, 0.83}, {0, 0.80}},
-                {{0, 1.05}, {0.55, 1.03}, {0.98, 0.86}, {1.07, 0.62}, {0.96, 0.36}, {0.76, 0.20}, {0.4, 0.14}, {0, 0.13}}};
-const Hair kChild{{{0, 1.05}, {0.58, 1.02}, {1.02, 0.84}, {1.16, 0.58}, {1.14, 0.34}, {1.04, 0.24}},
-                  {{1.04, 0.24}, {0.92, 0.34}, {0.90, 0.50}, {0.80, 0.66}, {0.45, 0.71}, {0, 0.70}},
-                  {{0, 1.05}, {0.58, 1.02}, {1.02, 0.84}, {1.16, 0.58}, {1.13, 0.32}, {0.95, 0.19}, {0.5, 0.15}, {0, 0.14}}};
-const Hair kBaby{{{0, 1.015}, {0.53, 0.965}, {0.9, 0.80}, {1.0, 0.60}},
-                 {{1.0, 0.60}, {0.88, 0.76}, {0.5, 0.86}, {0, 0.84}},
-                 {{0, 1.015}, {0.53, 0.965}, {0.9, 0.80}, {1.0, 0.60}, {0.92, 0.36}, {0.66, 0.17}, {0.3, 0.11}, {0, 0.10}}};
+const Hair kWoman{{{0, 1.05}, {0.58, 0.985}, {0.96, 0.80}, {1.07, 0.60}, {1.0, 0.42}},
+                  {{1.0, 0.42}, {0.92, 0.58}, {0.72, 0.74}, {0.38, 0.85}, {0, 0.90}},
+                  {{0, 1.05}, {0.58, 0.985}, {0.96, 0.80}, {1.07, 0.58}, {0.98, 0.34}, {0.72, 0.13}, {0.34, 0.05}, {0, 0.035}}};
+const Hair kMan{{{0, 1.06}, {0.58, 1.0}, {0.98, 0.82}, {1.07, 0.64}, {1.0, 0.46}},
+                {{1.0, 0.46}, {0.92, 0.60}, {0.82, 0.74}, {0.45, 0.82}, {0, 0.80}},
+                {{0, 1.06}, {0.58, 1.0}, {0.98, 0.82}, {1.07, 0.60}, {0.96, 0.34}, {0.74, 0.19}, {0.36, 0.13}, {0, 0.12}}};
+const Hair kChild{{{0, 1.06}, {0.62, 0.995}, {1.04, 0.79}, {1.17, 0.54}, {1.15, 0.34}, {1.0, 0.20}},
+                  {{1.0, 0.20}, {0.86, 0.34}, {0.88, 0.52}, {0.78, 0.67}, {0.42, 0.725}, {0, 0.73}},
+                  {{0, 1.06}, {0.62, 0.995}, {1.04, 0.79}, {1.17, 0.54}, {1.15, 0.33}, {0.95, 0.19}, {0.5, 0.145}, {0, 0.14}}};
+const Hair kBaby{{{0, 1.02}, {0.58, 0.945}, {0.92, 0.76}, {1.0, 0.56}},
+                 {{1.0, 0.56}, {0.88, 0.74}, {0.5, 0.85}, {0, 0.83}},
+                 {{0, 1.02}, {0.58, 0.945}, {0.92, 0.76}, {1.0, 0.56}, {0.93, 0.34}, {0.66, 0.17}, {0.32, 0.10}, {0, 0.09}}};
 
 const Hair& hairOf(Figure figure) {
   switch (figure) {
@@ -57,9 +57,9 @@ public:
   // What of the head lies below the ear.
   void jaw(double from) {
     const double y = p_.chin + from * (p_.crown - p_.chin);
-    std::vector<Vec2> points;
-    for (const Vec2& v : f_.head.flattened(8))
-      if (v.y() <= y) points.push_back(v);
+    std::vector<Vec2> points{{outermostAt(f_.head, y).value_or(p_.headHalf), y}};
+    for (const Vec2& v : f_.head.flattened(4))
+      if (v.y() < y - 0.02 * (p_.crown - p_.chin)) points.push_back(v);
     both(smoothHalf(points), Role::Outline);
   }
   void face() {
@@ -89,6 +89,7 @@ std::vector<Stroke> headStrokes(Figure figure, GuideView view, const Proportions
   Head head(p, f);
   const bool front = view == GuideView::Front, longHair = figure == Figure::Child;
   if (front && figure == Figure::Woman) head.bun(1.1);
+  if (front) head.jaw(0.5);
   const Path outside = smoothHalf(head.placed(front ? hair.outside : hair.behind));
   if (front) {
     Path whole = outside;
@@ -100,7 +101,6 @@ std::vector<Stroke> headStrokes(Figure figure, GuideView view, const Proportions
   }
   head.both(outside, Role::Outline);
   if (!longHair) head.ears();
-  head.jaw(front ? hair.outside.back().y() : 0.34);
   if (!front && figure == Figure::Woman) head.bun(0.72);
   return std::move(head.strokes);
 }

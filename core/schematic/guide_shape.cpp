@@ -9,42 +9,59 @@ namespace {
 // The arm of a quarter circle's cubic.
 const double kCircleArm = 4 * (std::sqrt(2.0) - 1) / 3;
 
-Vec2 tangent(const Vec2& before, const Vec2& here, const Vec2& after) {
-  const double a = std::sqrt((here - before).norm()), b = std::sqrt((after - here).norm());
-  return ((here - before) / a * b + (after - here) / b * a) / (a + b);
-}
-
-// A span whose end tangents are given for a unit of the square root of the chord.
-void addSpan(Path& path, const Vec2& a, const Vec2& va, const Vec2& vb, const Vec2& b) {
-  const double h = std::sqrt((b - a).norm()) / 3;
-  path.cubicTo(a + h * va, b - h * vb, b);
-}
-
 } // namespace
 
 Path smooth(const std::vector<Vec2>& p) {
   const std::size_t n = p.size();
   if (n < 3) return Path::polyline(p);
+  std::vector<double> h(n - 1);
+  for (std::size_t i = 0; i + 1 < n; ++i) h[i] = (p[i + 1] - p[i]).norm();
+  // Rows of the system for the velocities v: below v[i-1] + diagonal v[i] + above v[i+1] = right.
+  std::vector<double> above(n, 1);
   std::vector<Vec2> v(n);
-  for (std::size_t i = 1; i + 1 < n; ++i) v[i] = tangent(p[i - 1], p[i], p[i + 1]);
-  // At the ends the curvature runs out.
-  v[0] = 1.5 * (p[1] - p[0]) / std::sqrt((p[1] - p[0]).norm()) - 0.5 * v[1];
-  v[n - 1] = 1.5 * (p[n - 1] - p[n - 2]) / std::sqrt((p[n - 1] - p[n - 2]).norm()) - 0.5 * v[n - 2];
+  above[0] = 0.5;
+  v[0] = 1.5 * (p[1] - p[0]) / h[0];
+  for (std::size_t i = 1; i < n; ++i) {
+    const bool inner = i + 1 < n;
+    const double below = inner ? h[i] : 1, diagonal = inner ? 2 * (h[i - 1] + h[i]) : 2, next = inner ? h[i - 1] : 0;
+    const Vec2 before = (p[i] - p[i - 1]) / h[i - 1];
+    const Vec2 right = inner ? Vec2(3 * (h[i] * before + h[i - 1] / h[i] * (p[i + 1] - p[i]))) : Vec2(3 * before);
+    const double pivot = diagonal - below * above[i - 1];
+    above[i] = next / pivot;
+    v[i] = (right - below * v[i - 1]) / pivot;
+  }
+  for (std::size_t i = n - 1; i-- > 0;) v[i] -= above[i] * v[i + 1];
   Path path(p[0]);
-  for (std::size_t i = 1; i < n; ++i) addSpan(path, p[i - 1], v[i - 1], v[i], p[i]);
+  for (std::size_t i = 1; i < n; ++i)
+    path.cubicTo(p[i - 1] + h[i - 1] / 3 * v[i - 1], p[i] - h[i - 1] / 3 * v[i], p[i]);
   return path;
 }
 
 Path smoothHalf(const std::vector<Vec2>& p) {
-  const auto mirrored = [](const Vec2& v) { return Vec2(-v.x(), v.y()); };
-  const bool first = p.front().x() == 0, last = p.back().x() == 0;
+  // With its mirror image as neighbour: (-x, y) of all but the end itself.
+  const auto mirrored = [&](std::vector<Vec2> points) {
+    for (Vec2& v : points) v.x() = -v.x();
+    return std::vector<Vec2>(points.rbegin(), points.rend());
+  };
   std::vector<Vec2> more = p;
-  if (first) more.insert(more.begin(), mirrored(p[1]));
-  if (last) more.push_back(mirrored(p[p.size() - 2]));
-  const std::vector<Cubic> spans = smooth(more).segments();
-  Path path(p.front());
-  for (std::size_t i = first; i + last < spans.size(); ++i) path.cubicTo(spans[i].p[1], spans[i].p[2], spans[i].p[3]);
-  return path;
+  std::size_t first = 0;
+  if (p.back().x() == 0) {
+    const std::vector<Vec2> after = mirrored({p.begin(), p.end() - 1});
+    more.insert(more.end(), after.begin(), after.end());
+  }
+  if (p.front().x() == 0) {
+    const std::vector<Vec2> before = mirrored({p.begin() + 1, p.end()});
+    more.insert(more.begin(), before.begin(), before.end());
+    first = before.size();
+  }
+  return part(smooth(more), first, first + p.size() - 1);
+}
+
+Path part(const Path& path, std::size_t from, std::size_t to) {
+  const std::vector<Cubic>& spans = path.segments();
+  Path out(spans[from].start());
+  for (std::size_t i = from; i < to; ++i) out.cubicTo(spans[i].p[1], spans[i].p[2], spans[i].p[3]);
+  return out;
 }
 
 Path disc(const Vec2& c, double r) {

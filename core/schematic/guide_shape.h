@@ -9,11 +9,14 @@
 
 namespace scye {
 
-// A smooth line through the points: cubics whose tangents are those of the parabola through each three
-// neighbours, by chord lengths (Barry and Goldman's non-uniform Catmull-Rom spline, from memory).
+// A smooth line through the points: the natural cubic spline over the chord lengths, so that the curvature
+// has no jumps and runs out at the ends (a draughtsman's lath; textbook tridiagonal solution).
 [[nodiscard]] Path smooth(const std::vector<Vec2>& through);
 // The same for half of something symmetrical: an end on the axis x = 0 meets it squarely.
 [[nodiscard]] Path smoothHalf(const std::vector<Vec2>& through);
+
+// The segments from..to-1 of a path.
+[[nodiscard]] Path part(const Path& path, std::size_t from, std::size_t to);
 
 [[nodiscard]] Path disc(const Vec2& centre, double radius);
 
