@@ -92,7 +92,9 @@ void DrawingTable::fit() {
   for (const double share : {kLetters, kSmallLetters}) {
     const double letters = share * QFontInfo(font()).pixelSize();
     for (const int perRow : {2, 0, 1, 3}) {
-      FittedPicture fitted = fitPicture([&](double h) { return make(h, perRow); }, letters, room);
+      const auto pieces = [&](double textHeight) { return make(textHeight, perRow); };
+      if (mostScale(pieces, room) <= 1.02 * best) continue;
+      FittedPicture fitted = fitPicture(pieces, letters, room);
       const bool with = letters / fitted.view.scale <= kMostTextHeight;
       if (figures && !with) continue;
       if (figures == with && fitted.view.scale <= 1.02 * best) continue;

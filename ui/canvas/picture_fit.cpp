@@ -6,34 +6,42 @@ namespace scye {
 namespace {
 
 constexpr double kLeastScale = 0.3; // painter units to a cm
-constexpr double kStep = 0.9;
-constexpr int kHalvings = 5; // of a step: within 0.4 per cent
+constexpr double kStep = 0.97;
+
+Vec2 sizeAt(const std::function<Picture(double)>& make, double textHeight) {
+  return make(textHeight).box().size().cwiseMax(1e-3);
+}
 
 } // namespace
 
+double mostScale(const std::function<Picture(double)>& make, const QRectF& room) {
+  const Vec2 bare = sizeAt(make, 1e-3);
+  return std::min(room.width() / bare.x(), room.height() / bare.y());
+}
+
 FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
                          const QRectF& room) {
-  FittedPicture fitted;
-  const auto fits = [&](double scale) {
-    fitted.picture = make(letters / scale);
-    const Vec2 size = fitted.picture.box().size() * scale;
-    return size.x() <= room.width() && size.y() <= room.height();
-  };
-  // Without its letters the picture would fill the room at this scale.
-  const Vec2 bare = make(1e-3).box().size();
-  double high = std::min(room.width() / std::max(bare.x(), 1e-3), room.height() / std::max(bare.y(), 1e-3));
-  double low = high;
-  while (low > kLeastScale && !fits(low)) high = std::exchange(low, kStep * low);
-  for (int i = 0; i < kHalvings && high > low; ++i) {
-    const double middle = std::sqrt(low * high);
-    (fits(middle) ? low : high) = middle;
+  // The picture's size on the device is nearly bare size x scale + what its letters take, so two looks
+  // tell about where it fits; from there it is lowered until it does.
+  const Vec2 bare = sizeAt(make, 1e-3), space(room.width(), room.height());
+  double scale = std::max(kLeastScale, space.cwiseQuotient(bare).minCoeff());
+  for (int look = 0; look < 2; ++look) {
+    const Vec2 taken = sizeAt(make, letters / scale) * scale - bare * scale;
+    scale = std::clamp((space - taken).cwiseQuotient(bare).minCoeff(), 0.5 * scale, scale);
   }
-  (void)fits(low);
-  fitted.view.scale = low;
-  const Box box = fitted.picture.box();
+  FittedPicture fitted;
+  Box box;
+  for (;; scale *= kStep) {
+    fitted.picture = make(letters / scale);
+    box = fitted.picture.box();
+    const Vec2 size = box.size() * scale;
+    if (scale <= kLeastScale || (size.x() <= room.width() && size.y() <= room.height())) break;
+  }
+  fitted.view.scale = scale;
   if (box.empty()) return fitted;
   const Vec2 middle = 0.5 * (box.low + box.high);
-  fitted.view.origin = {room.center().x() - middle.x() * low, room.center().y() + middle.y() * low};
+  fitted.view.origin = {room.center().x() - middle.x() * scale,
+                        room.center().y() + middle.y() * scale};
   return fitted;
 }
 

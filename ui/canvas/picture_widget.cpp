@@ -16,8 +16,10 @@ void PictureWidget::refresh() {
   const double letters = 0.82 * QFontInfo(font()).pixelSize();
   double best = 0;
   for (const int perRow : layouts_) {
-    FittedPicture fitted = fitPicture([&](double h) { return make_(h, perRow); }, letters,
-                                      QRectF(rect()).adjusted(1, 1, -1, -1));
+    const auto picture = [&](double textHeight) { return make_(textHeight, perRow); };
+    const QRectF room = QRectF(rect()).adjusted(1, 1, -1, -1);
+    if (mostScale(picture, room) <= best) continue;
+    FittedPicture fitted = fitPicture(picture, letters, room);
     if (fitted.view.scale <= best) continue;
     best = fitted.view.scale;
     fitted_ = std::move(fitted);

@@ -6,10 +6,14 @@
 #include <QGridLayout>
 #include <QMouseEvent>
 #include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace scye {
 namespace {
+
+// Sections and their folds that fill the first view.
+constexpr std::size_t kFirstParts = 4;
 
 bool isJacket(const Design& d) { return d.as<Garment>(Choice::Garment) == Garment::Jacket; }
 bool isPullover(const Design& d) { return !isJacket(d); }
@@ -122,6 +126,7 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   column->addStretch(1);
 
   connect(&context_.attention, &Attention::asked, this, &EditPanel::focusField);
+  QTimer::singleShot(0, this, &EditPanel::openRest);
 }
 
 std::size_t EditPanel::addPart(Fold::Rank rank, const QString& title, Fill fill) {
@@ -146,10 +151,18 @@ void EditPanel::addSection(const QString& title, bool open, Fill fill, Fill rare
     fold->setVisible(open);
     connect(section->fold, &Fold::opened, fold, &QWidget::setVisible);
   }
-  section->fold->setOpen(open);
+  if (open && parts_.size() > kFirstParts)
+    toOpen_.push_back(section->fold);
+  else
+    section->fold->setOpen(open);
+}
+
+void EditPanel::openRest() {
+  for (Fold* fold : std::exchange(toOpen_, {})) fold->setOpen(true);
 }
 
 void EditPanel::focusField(Field field, bool finished) {
+  openRest();
   const Field home = finished || info(field).group == FieldGroup::Ease
                          ? measurementOf(field).value_or(field)
                          : field;

@@ -34,10 +34,12 @@ private:
   std::size_t addPart(Fold::Rank rank, const QString& title, Fill fill);
   void useRow(FieldRow* row);
   void settle();
+  void openRest();
 
   PanelContext context_;
   QWidget* content_;
   std::vector<std::unique_ptr<Part>> parts_;
+  std::vector<Fold*> toOpen_;   // below the first view: opened once the window has been painted
   FieldRow* row_ = nullptr;     // whose slider is open
   FieldRow* waiting_ = nullptr; // to be opened once the mouse is let go
 };

@@ -11,7 +11,7 @@
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QMenu>
-#include <QMessageBox>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -202,9 +202,9 @@ void MainWindow::keepState() {
 
 void MainWindow::takeState() {
   const QSettings state(paths_.windowState, QSettings::IniFormat);
+  if (restoreGeometry(state.value(QStringLiteral("geometry")).toByteArray())) return;
   const int em = fontMetrics().averageCharWidth();
-  if (!restoreGeometry(state.value(QStringLiteral("geometry")).toByteArray()))
-    resize(190 * em, 115 * em);
+  resize(QSize(260 * em, 165 * em).boundedTo(0.9 * screen()->availableSize()));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

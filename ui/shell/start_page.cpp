@@ -1,9 +1,9 @@
 #include "shell/start_page.h"
 
-#include "canvas/picture_fit.h"
 #include "io/refusal_text.h"
 #include "look/icons.h"
 #include "look/quiet_button.h"
+#include "paint/picture_painter.h"
 #include "schematic/schematic.h"
 #include "values/field_box.h"
 
@@ -27,6 +27,16 @@ QLabel* heading(const QString& text, double factor, QWidget* parent) {
   return label;
 }
 
+// The pieces of a jacket in the usual size, without words.
+Picture makeBackdrop() {
+  SchematicOptions options;
+  options.dimensions = false;
+  Picture picture = pieceSchematic(draftGarment(Design().choose(Choice::Garment, Garment::Jacket)),
+                                   builtinPhrases(), options);
+  for (Group& g : picture.groups) g.labels.clear();
+  return picture;
+}
+
 QLabel* aside(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
   label->setWordWrap(true);
@@ -39,7 +49,7 @@ QLabel* aside(const QString& text, QWidget* parent) {
 StartPage::StartPage(Settings& settings, QWidget* parent)
     : QWidget(parent), settings_(settings), draw_(new QPushButton(tr("Draw it"), this)),
       recent_(new QVBoxLayout), recentHead_(heading(tr("Or go on with"), 1.2, this)),
-      backdrop_(draftGarment(Design().choose(Choice::Garment, Garment::Jacket))) {
+      backdrop_(makeBackdrop()) {
   const int em = fontMetrics().averageCharWidth();
   auto* head = new QHBoxLayout;
   auto* sign = new QLabel(this);
@@ -192,6 +202,10 @@ void StartPage::keyPressEvent(QKeyEvent* event) {
     QWidget::keyPressEvent(event);
     return;
   }
+  if (auto* button = qobject_cast<QAbstractButton*>(focusWidget())) {
+    button->click();
+    return;
+  }
   // Return goes on to the next question, and after the last one draws.
   for (std::size_t i = 0; i + 1 < questions_.size(); ++i)
     if (questions_[i].box->hasFocus() && questions_[i].box->value()) {
@@ -223,21 +237,14 @@ void StartPage::paintEvent(QPaintEvent*) {
   ground.setColor(QPalette::Base, mixed(ground.color(QPalette::Window), ground.color(QPalette::Base), 0.5));
   PictureColours colours = screenColours(ground);
   painter.fillRect(rect(), colours.ground);
-  // What will lie on the drawing table: the pieces of a jacket in the usual size, pale, running off the
-  // page.
+  // What will lie on the drawing table, pale and running off the page.
   for (QColor& c : colours.colour) c = mixed(colours.ground, c, 0.22);
+  const Box box = backdrop_.box();
   const double w = width(), h = height();
-  const FittedPicture pieces = fitPicture(
-      [&](double textHeight) {
-        SchematicOptions options;
-        options.dimensions = false;
-        options.textHeight = textHeight;
-        Picture picture = pieceSchematic(backdrop_, builtinPhrases(), options);
-        for (Group& g : picture.groups) g.labels.clear();
-        return picture;
-      },
-      fontMetrics().height(), QRectF(0.56 * w, -0.04 * h, 0.56 * w, 1.16 * h));
-  paintPicture(painter, pieces.picture, colours, pieces.view);
+  PictureView view;
+  view.scale = std::max(0.56 * w / box.size().x(), 1.16 * h / box.size().y());
+  view.origin = {0.58 * w - box.low.x() * view.scale, -0.04 * h + box.high.y() * view.scale};
+  paintPicture(painter, backdrop_, colours, view);
 }
 
 } // namespace scye

@@ -2,7 +2,8 @@
 // on with something, or looks at the demo.
 #pragma once
 
-#include "seam/garment_draft.h"
+#include "model/design.h"
+#include "schematic/picture.h"
 #include "settings/settings.h"
 
 #include <QWidget>
@@ -50,7 +51,7 @@ private:
   QPushButton* draw_;
   QVBoxLayout* recent_;
   QLabel* recentHead_;
-  GarmentDraft backdrop_; // drawn pale behind the page
+  Picture backdrop_; // drawn pale behind the page
 };
 
 } // namespace scye
