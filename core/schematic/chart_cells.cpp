@@ -1,4 +1,5 @@
 #include "schematic/chart_drawing.h"
+#include "schematic/dimension.h"
 
 #include <algorithm>
 
@@ -129,8 +130,9 @@ Span widestOf(const std::vector<Span>& spans) {
 void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const ChartAxis& y,
                 const ChartMetrics& m, const Phrases& phrases) {
   const double tooth = 0.18 * m.text;
-  const auto label = [&](const Vec2& at, std::string text, double angle) {
-    group.labels.push_back({at, std::move(text), Role::Note, m.text, Anchor::Middle, angle});
+  Dimensions words(group, m.text);
+  const auto label = [&](const std::vector<Vec2>& places, std::string text, double angle) {
+    words.label({{}, std::move(text), Role::Note, m.text, Anchor::Middle, angle}, places);
   };
   for (const Span& cut : x.cuts()) {
     // Only as high as there are stitches in it.
@@ -146,26 +148,30 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     std::vector<Span> stretches = y.drawn();
     for (Span& s : stretches) s.to = std::max(s.from, std::min(s.to, top));
     const Span s = widestOf(stretches);
-    label({0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text, 0.5 * (y.at(s.from) + y.at(s.to))},
+    label({{0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text, 0.5 * (y.at(s.from) + y.at(s.to))}},
           phrases.say("chart.alike", {numberParam("stitches", cut.size())}), 90);
   }
   for (const Span& cut : y.cuts()) {
-    const auto lines = grid.in(cut.from + 1);
-    for (const ChartLine* l : lines)
-      for (const Span& s : x.drawn()) {
-        const int from = std::max(s.from, l->cells.from), to = std::min(s.to, l->cells.to);
-        if (from >= to) continue;
+    std::vector<Span> cells; // of both sides of a neck
+    for (const ChartLine* l : grid.in(cut.from + 1)) cells.push_back(l->cells);
+    const double baseline = 0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text;
+    const auto middle = [&](const Span& s) { return Vec2(0.5 * (x.at(s.from) + x.at(s.to)), baseline); };
+    std::vector<Vec2> places{middle(widestOf(cells))};
+    for (const Span& line : cells)
+      for (const Span& drawn : x.drawn()) {
+        const Span s{std::max(drawn.from, line.from), std::min(drawn.to, line.to)};
+        if (s.size() <= 0) continue;
+        places.push_back(middle(s));
         for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-          group.strokes.push_back({zigzag({x.at(from), y.at(boundary)}, {x.at(to), y.at(boundary)},
+          group.strokes.push_back({zigzag({x.at(s.from), y.at(boundary)}, {x.at(s.to), y.at(boundary)},
                                           Vec2(0, sign * tooth), 0.5 * m.width),
                                    Role::TenCells, false});
       }
-    std::vector<Span> cells;
-    for (const ChartLine* l : lines) cells.push_back(l->cells);
-    const Span widest = widestOf(cells); // of the two sides of a neck
-    label({0.5 * (x.at(widest.from) + x.at(widest.to)),
-           0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text},
-          phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)}), 0);
+    const std::string text = phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
+    // Letters too large for any of these: beyond the numbers on the right.
+    const double numbers = textWidth(std::to_string(grid.rows), m.text) + textWidth("888 sts", m.text) + 2 * m.text;
+    places.push_back({x.end() + numbers + 0.5 * textWidth(text, m.text), baseline});
+    label(places, text, 0);
   }
 }
 

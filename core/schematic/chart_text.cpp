@@ -1,4 +1,5 @@
 #include "schematic/chart_drawing.h"
+#include "schematic/dimension.h"
 
 #include <algorithm>
 
@@ -23,8 +24,8 @@ public:
   }
 
 private:
-  void label(const Vec2& at, std::string text, Role role, Anchor anchor, double height = 0, double angle = 0) {
-    group_.labels.push_back({at, std::move(text), role, height > 0 ? height : h_, anchor, angle});
+  void label(const Vec2& at, std::string text, Role role, Anchor anchor, double height = 0) {
+    group_.labels.push_back({at, std::move(text), role, height > 0 ? height : h_, anchor, 0});
   }
   [[nodiscard]] double baseline(int row) const { return y_.middle(row - 1) - 0.36 * h_; }
 
@@ -85,8 +86,10 @@ private:
     const double x = -1.0 * h_ - numberWidth_, tick = 0.4 * h_, top = y_.at(piece_.hemRows);
     group_.strokes.push_back(
         {Path::polyline({{x + tick, 0}, {x, 0}, {x, top}, {x + tick, top}}), Role::Measure, false});
-    label({x - 0.4 * h_, 0}, phrases_.say("chart.rib", {numberParam("rows", piece_.hemRows)}), Role::Note,
-          Anchor::Start, 0, 90);
+    const double beyondCounts = x - 0.8 * h_ - textWidth("888 sts", h_);
+    Dimensions(group_, h_).label({{}, phrases_.say("chart.rib", {numberParam("rows", piece_.hemRows)}), Role::Note,
+                                  h_, Anchor::Start, 90},
+                                 {{x - 0.4 * h_, 0}, {beyondCounts, 0}});
   }
 
   void stitchNumbers() {

@@ -66,7 +66,7 @@ private:
     const double length = walk_.armhole().length();
     std::vector<Vec2> beside; // left of the armhole, read upward
     for (const double share : {0.75, 0.85, 0.6})
-      beside.push_back(walk_.armhole().at(share * length).point - Vec2(0.7 * h_, 0));
+      beside.push_back(walk_.armhole().at(share * length).point - Vec2(1.0 * h_, 0));
     const Vec2 tip = walk_.armhole().path().end(), cap = walk_.cap().path().end();
     words_.label({{}, phrases_.say("fit.line.armhole"), Role::Armhole, h_, Anchor::Middle, 90}, beside);
     const auto atCap = [&](const char* key, Role role, const std::vector<double>& lines) {

@@ -30,6 +30,10 @@ bool overlap(const Box& a, const Box& b) {
 
 } // namespace
 
+Dimensions::Dimensions(Group& group, double textHeight) : group_(group), h_(textHeight) {
+  for (const Label& l : group.labels) figures_.push_back(labelBox(l));
+}
+
 void Dimensions::avoid(const Path& path) {
   const std::vector<Vec2> points = path.flattened(8);
   for (std::size_t i = 1; i < points.size(); ++i) lines_.push_back({points[i - 1], points[i]});

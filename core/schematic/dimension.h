@@ -18,7 +18,8 @@ struct Dimension {
 
 class Dimensions {
 public:
-  Dimensions(Group& group, double textHeight) : group_(group), h_(textHeight) {}
+  // Stays clear of the labels that the group has already.
+  Dimensions(Group& group, double textHeight);
 
   // Lines that a figure should not lie on. Curves by their chords.
   void avoid(const Path& path);

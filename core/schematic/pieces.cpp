@@ -198,7 +198,7 @@ private:
   void crossWidth(const ArmholeShape& armhole, bool back) {
     const double y = g_.bodice.at.underarm + std::max(0.5, armhole.rise) * armhole.depth;
     const double x = armhole.halfCross;
-    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_}, back ? Field::CrossBack : Field::CrossFront);
+    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_}, back ? Field::CrossBack : Field::CrossFront);
   }
 
   // In the opening of a whole piece; beside the front edge of a half.

@@ -1,0 +1,136 @@
+#include "schematic/chart_axis.h"
+
+#include "knit/knit_garment.h"
+#include "support/random_designs.h"
+
+#include <gtest/gtest.h>
+
+#include <map>
+
+namespace scye {
+namespace {
+
+// One column as a string, a letter a row: what a knitter sees in it. Shares nothing with the folding.
+std::vector<std::string> columnTexts(const ChartGrid& grid) {
+  std::vector<std::string> texts(std::size_t(grid.columns), std::string(std::size_t(grid.rows), ' '));
+  for (const ChartLine& l : grid.lines)
+    for (int c = l.cells.from; c < l.cells.to; ++c) texts[c][l.row - 1] = '.';
+  for (const ChartMark& m : grid.marks)
+    for (int c = m.columns.from; c < m.columns.to; ++c) texts[c][m.row - 1] = "/\\MO"[int(m.symbol)];
+  return texts;
+}
+
+std::vector<KnitGarment> someGarments(std::uint64_t seed, int count) {
+  test::RandomDesigns designs(test::propertySeed(seed));
+  std::vector<KnitGarment> garments;
+  for (int i = 0; i < count; ++i) garments.push_back(knitGarment(draftGarment(designs.plausible())));
+  return garments;
+}
+
+TEST(ChartGrid, HasACellForEveryStitchOfEveryRow) {
+  for (const KnitGarment& k : someGarments(31, 40))
+    for (const KnitPiece& piece : k.pieces) {
+      const ChartGrid grid = chartGrid(piece.rows);
+      std::map<std::pair<SectionId, int>, int> cells, marked;
+      for (const ChartLine& l : grid.lines) cells[{l.section, l.row}] += l.cells.size();
+      for (const RowLine& l : piece.rows) {
+        if (l.row == 0) {
+          EXPECT_EQ(grid.castOn.size(), l.stitches().value());
+          continue;
+        }
+        int boundOff = 0;
+        for (const Act& a : l.acts)
+          if (a.kind == ActKind::BindOff || a.kind == ActKind::Close) boundOff += a.stitches.value();
+        EXPECT_EQ((cells[{l.section, l.row}]), l.stitches().value() + boundOff) << "row " << l.row;
+      }
+    }
+}
+
+TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
+  int looked = 0;
+  for (const KnitGarment& k : someGarments(32, 40))
+    for (const KnitPiece& piece : k.pieces) {
+      const ChartGrid grid = chartGrid(piece.rows);
+      std::size_t next = 0;
+      for (const ChartLine& l : grid.lines)
+        for (const Act& a : l.told->acts) {
+          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::CastOn) continue;
+          ASSERT_LT(next, grid.marks.size());
+          const ChartMark& m = grid.marks[next++];
+          EXPECT_EQ(m.row, l.row);
+          EXPECT_EQ(m.columns.size(), a.stitches.value());
+          const bool right = a.side == EdgeSide::Right;
+          if (m.symbol == ChartSymbol::BindOff) {
+            // Outside of what is kept, on the side where the row begins.
+            EXPECT_TRUE(right ? m.columns.from >= l.kept.to : m.columns.to <= l.kept.from);
+          } else if (l.kept.size() > m.columns.size()) {
+            EXPECT_EQ(right ? l.kept.to - m.columns.to : m.columns.from - l.kept.from, 1);
+          }
+          // A right edge slants to the left, a left edge to the right.
+          if (a.kind == ActKind::Decrease) {
+            EXPECT_EQ(m.symbol, right ? ChartSymbol::LeansLeft : ChartSymbol::LeansRight);
+          }
+          ++looked;
+        }
+      EXPECT_EQ(next, grid.marks.size());
+    }
+  EXPECT_GT(looked, 1000);
+}
+
+TEST(ChartGrid, FoldsOnlyColumnsThatReadTheSame) {
+  std::size_t folded = 0;
+  for (const KnitGarment& k : someGarments(33, 25))
+    for (const KnitPiece& piece : k.pieces) {
+      const ChartGrid grid = chartGrid(piece.rows);
+      const auto texts = columnTexts(grid);
+      for (const Span& run : alikeColumns(grid, 2)) {
+        ++folded;
+        for (int c = run.from + 1; c < run.to; ++c) ASSERT_EQ(texts[c], texts[run.from]) << c;
+      }
+    }
+  EXPECT_GT(folded, 100u);
+}
+
+TEST(ChartGrid, FoldsOnlyRowsInWhichNothingHappens) {
+  std::size_t folded = 0;
+  for (const KnitGarment& k : someGarments(34, 25))
+    for (const KnitPiece& piece : k.pieces) {
+      const ChartGrid grid = chartGrid(piece.rows);
+      for (const Span& run : evenRows(grid, piece.hemRows, 4)) {
+        ++folded;
+        EXPECT_FALSE(run.from < piece.hemRows && run.to > piece.hemRows); // the rib's end is shown
+        for (const RowLine& l : piece.rows)
+          if (l.row - 1 >= run.from && l.row - 1 < run.to) {
+            EXPECT_TRUE(l.acts.empty()) << "row " << l.row;
+          }
+      }
+    }
+  EXPECT_GT(folded, 100u);
+}
+
+TEST(ChartGrid, OfNothingIsNothing) {
+  const ChartGrid grid = chartGrid({});
+  EXPECT_EQ(grid.columns, 0);
+  EXPECT_TRUE(alikeColumns(grid, 2).empty());
+  EXPECT_TRUE(evenRows(grid, 0, 2).empty());
+}
+
+TEST(ChartAxis, FindsEveryItemAgainAndLeavesOutTheCut) {
+  const ChartAxis axis(40, 0.5, {{10, 30}}, 1.2);
+  EXPECT_NEAR(axis.end(), 20 * 0.5 + 1.2, 1e-12);
+  for (int i = 0; i < 40; ++i) EXPECT_EQ(axis.itemAt(axis.middle(i)), i);
+  EXPECT_EQ(axis.itemAt(-0.1), std::nullopt);
+  EXPECT_EQ(axis.itemAt(axis.end() + 0.1), std::nullopt);
+  EXPECT_EQ(axis.drawn(), (std::vector<Span>{{0, 10}, {30, 40}}));
+  EXPECT_FALSE(axis.inCut(10));
+  EXPECT_TRUE(axis.inCut(11));
+  EXPECT_FALSE(axis.inCut(30));
+}
+
+TEST(ChartAxis, CutsAnEvenNumberAndKeepsBothEnds) {
+  EXPECT_EQ(cutsIn({{5, 26}}, 3), (std::vector<Span>{{8, 22}}));
+  EXPECT_TRUE(cutsIn({{5, 12}}, 3).empty());
+}
+
+} // namespace
+} // namespace scye

@@ -1,0 +1,214 @@
+#include "schematic/chart.h"
+
+#include "pictures.h"
+#include "support/random_designs.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <charconv>
+#include <set>
+
+namespace scye {
+namespace {
+
+KnitGarment pullover(double bust = 92) {
+  Design design;
+  design.set(Field::Bust, bust);
+  return knitGarment(draftGarment(design));
+}
+
+std::optional<int> wholeNumber(const std::string& text) {
+  int n = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), n);
+  return error == std::errc{} && end == text.data() + text.size() ? std::optional(n) : std::nullopt;
+}
+
+ChartOptions fold(ChartFold how) {
+  ChartOptions o;
+  o.fold = how;
+  return o;
+}
+
+TEST(Chart, CellsHaveTheProportionsOfTheGauge) {
+  const KnitGarment k = pullover();
+  const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+  EXPECT_NEAR(chart.rows.at(1) / chart.columns.at(1), k.lattice.size.height / k.lattice.size.width, 1e-12);
+  EXPECT_NEAR(chart.columns.end(), chart.grid.columns * chart.columns.at(1), 1e-9);
+  EXPECT_NEAR(chart.rows.end(), chart.grid.rows * chart.rows.at(1), 1e-9);
+}
+
+// Row numbers stand where the row starts: right-side rows are read from the right (common practice).
+TEST(Chart, NumbersEveryRowOnTheSideWhereItStarts) {
+  const KnitGarment k = pullover();
+  for (const KnitPiece& piece : k.pieces) {
+    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+    std::multiset<int> numbered;
+    for (const Label& l : chart.picture.groups.front().labels) {
+      const std::optional<int> row = wholeNumber(l.text);
+      if (!row || l.at.y() < 0) continue; // below: stitch numbers
+      numbered.insert(*row);
+      EXPECT_EQ(*row % 2 == 1, l.at.x() > chart.columns.end()) << *row;
+      EXPECT_EQ(*row % 2 == 0, l.at.x() < 0) << *row;
+      EXPECT_EQ(chart.rows.itemAt(labelBox(l).low.y() + 0.5 * labelBox(l).size().y()), *row - 1);
+    }
+    EXPECT_EQ(int(numbered.size()), piece.lastRow());
+    EXPECT_EQ(std::set<int>(numbered.begin(), numbered.end()).size(), numbered.size());
+  }
+}
+
+TEST(Chart, CountsTheStitchesWhereTheyChange) {
+  const KnitGarment k = pullover();
+  for (const KnitPiece& piece : k.pieces) {
+    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+    std::multiset<std::string> wanted, shown;
+    const RowLine* before = nullptr;
+    for (const RowLine& l : piece.rows) {
+      const bool told = before && (before->section != l.section || before->stitches() != l.stitches());
+      if (told && l.stitches() > Stitches(0)) wanted.insert(std::to_string(l.stitches().value()) + " sts");
+      before = &l;
+    }
+    for (const Label& l : chart.picture.groups.front().labels)
+      if (l.text.ends_with(" sts")) shown.insert(l.text);
+    EXPECT_EQ(shown, wanted);
+  }
+}
+
+TEST(Chart, WhatIsLeftOutAndWhatIsDrawnMakeTheWholePiece) {
+  const KnitGarment k = pullover(150);
+  bool cut = false;
+  for (const KnitPiece& piece : k.pieces) {
+    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases());
+    for (const ChartAxis* axis : {&chart.columns, &chart.rows}) {
+      int items = 0;
+      for (const Span& s : axis->drawn()) items += s.size();
+      for (const Span& s : axis->cuts()) items += s.size(), cut = true;
+      EXPECT_EQ(items, axis->items());
+    }
+    for (const Span& s : chart.columns.cuts())
+      EXPECT_TRUE(std::any_of(chart.picture.groups.front().labels.begin(), chart.picture.groups.front().labels.end(),
+                              [&](const Label& l) { return l.text == std::to_string(s.size()) + " stitches alike"; }));
+    // A row number that is shown is true: it stands at its own row.
+    for (const Label& l : chart.picture.groups.front().labels)
+      if (const auto row = wholeNumber(l.text); row && l.at.y() >= 0) {
+        EXPECT_EQ(chart.rows.itemAt(0.5 * (labelBox(l).low.y() + labelBox(l).high.y())), *row - 1);
+      }
+  }
+  EXPECT_TRUE(cut);
+}
+
+TEST(Chart, SmallPiecesAreDrawnWhole) {
+  Design baby;
+  baby.choose(Choice::Figure, Figure::Baby);
+  baby.set(Field::Bust, 46).set(Field::SwatchStitches, 20).set(Field::SwatchRows, 27);
+  const KnitGarment k = knitGarment(draftGarment(baby));
+  const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases());
+  EXPECT_TRUE(chart.columns.cuts().empty());
+  EXPECT_TRUE(chart.rows.cuts().empty());
+}
+
+TEST(Chart, NamesTheStitchUnderThePointer) {
+  const KnitGarment k = pullover();
+  for (const KnitPiece& piece : k.pieces) {
+    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+    for (const ChartLine& line : chart.grid.lines) {
+      for (int c = line.cells.from; c < line.cells.to; ++c) {
+        const auto place = chartPlaceAt(chart, Vec2(chart.columns.middle(c), chart.rows.middle(line.row - 1)));
+        ASSERT_TRUE(place.has_value());
+        EXPECT_EQ(place->section, line.section);
+        EXPECT_EQ(place->row, line.row);
+        EXPECT_EQ(place->lastRow, line.row);
+        EXPECT_EQ(place->stitches, line.told->stitches());
+        EXPECT_EQ(place->stitch, line.row % 2 == 1 ? line.cells.to - c : c - line.cells.from + 1);
+      }
+    }
+    EXPECT_FALSE(chartPlaceAt(chart, Vec2(0.1, -0.1)).has_value());
+    EXPECT_FALSE(chartPlaceAt(chart, Vec2(0.1, chart.rows.end() + 0.1)).has_value());
+    EXPECT_FALSE(chartPlaceAt(chart, Vec2(chart.columns.end() + 100, 0.1)).has_value());
+  }
+}
+
+TEST(Chart, NamesTheRowsOfACut) {
+  const KnitGarment k = pullover();
+  const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases());
+  ASSERT_FALSE(chart.rows.cuts().empty());
+  const Span cut = chart.rows.cuts().front();
+  const auto place = chartPlaceAt(chart, Vec2(chart.columns.middle(2), chart.rows.middle(cut.from + 1)));
+  ASSERT_TRUE(place.has_value());
+  EXPECT_EQ(place->row, cut.from + 1);
+  EXPECT_EQ(place->lastRow, cut.to);
+  EXPECT_EQ(place->stitch, 0);
+}
+
+TEST(Chart, SaysARowInWords) {
+  const Act right{45, ActKind::Decrease, EdgeSide::Right, Stitches(1), Shapes::Side};
+  Act left = right;
+  left.side = EdgeSide::Left;
+  const Phrases& p = builtinPhrases();
+  ChartPlace place{SectionId::Body, 45, 45, Stitches(91), 0, {right, left}};
+  EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at each end");
+  place.acts = {right};
+  EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at the right edge");
+  place = {SectionId::Left, 46, 46, Stitches(1), 0, {{46, ActKind::BindOff, EdgeSide::Left, Stitches(6), Shapes::Shoulder}}};
+  EXPECT_EQ(placeText(place, p), "Left side: row 46, WS, 1 stitch: bind off 6 at the beginning");
+  place = {SectionId::Body, 33, 78, Stitches(101), 0, {}};
+  EXPECT_EQ(placeText(place, p), "rows 33-78, 101 stitches: work even");
+}
+
+TEST(Chart, LegendNamesWhatOccursAndNothingElse) {
+  const KnitGarment k = pullover();
+  const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
+  std::set<ChartSymbol> used;
+  for (const ChartMark& m : chartGrid(sleeve.rows).marks) used.insert(m.symbol);
+  const Picture picture = chartPicture(sleeve, k.lattice.size, builtinPhrases());
+  ASSERT_EQ(picture.groups.back().id, "legend");
+  EXPECT_EQ(picture.groups.back().labels.size(), used.size() + 2); // and the plain cell, and no stitch
+}
+
+TEST(Chart, LightsTheRowsAskedFor) {
+  const KnitGarment k = pullover();
+  ChartOptions o = fold(ChartFold::Never);
+  o.lit = Span{5, 9};
+  const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases(), o);
+  const auto lit = test::strokesOf(chart.picture, Role::Lit);
+  ASSERT_EQ(lit.size(), 1u);
+  Box box;
+  box.add(lit.front()->path);
+  EXPECT_NEAR(box.low.y(), chart.rows.at(4), 1e-12);
+  EXPECT_NEAR(box.high.y(), chart.rows.at(8), 1e-12);
+}
+
+TEST(Chart, OfNothingIsEmptyButNamed) {
+  KnitPiece nothing;
+  const Chart chart = pieceChart(nothing, {0.5, 0.4}, builtinPhrases());
+  EXPECT_TRUE(chart.picture.groups.front().strokes.empty());
+  EXPECT_FALSE(chartPlaceAt(chart, Vec2(0, 0)).has_value());
+}
+
+TEST(Chart, LettersNeverLieOnOneAnother) {
+  test::RandomDesigns designs(test::propertySeed(41));
+  for (int i = 0; i < 120; ++i) {
+    const Design design = i % 4 == 3 ? designs.wild() : designs.plausible();
+    const KnitGarment k = knitGarment(draftGarment(design));
+    ChartOptions o;
+    o.textHeight = i % 3 == 0 ? 0 : designs.uniform(0.1, 1.5);
+    for (const KnitPiece& piece : k.pieces) {
+      const Picture picture = chartPicture(piece, k.lattice.size, builtinPhrases(), o);
+      EXPECT_TRUE(test::finite(picture)) << i;
+      EXPECT_THAT(test::overlappingLabels(picture), testing::IsEmpty())
+          << "design " << i << ", " << pieceKey(piece.id) << ", letters " << o.textHeight;
+      EXPECT_THAT(test::badWords(picture), testing::IsEmpty());
+    }
+  }
+}
+
+TEST(Chart, OfAGarmentHoldsEveryPieceOneBelowTheOther) {
+  const KnitGarment k = pullover();
+  const Picture picture = garmentCharts(k, builtinPhrases());
+  ASSERT_EQ(picture.groups.size(), k.pieces.size() + 1);
+  for (std::size_t i = 1; i < picture.groups.size(); ++i)
+    EXPECT_LT(picture.groups[i].box().high.y(), picture.groups[i - 1].box().low.y());
+}
+
+} // namespace
+} // namespace scye

@@ -1,0 +1,145 @@
+#include "schematic/knitted.h"
+
+#include "pictures.h"
+#include "schematic/schematic.h"
+#include "support/random_designs.h"
+
+#include <gmock/gmock.h>
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+struct Made {
+  GarmentDraft draft;
+  KnitGarment knitted;
+};
+
+// Garments that can be made.
+std::vector<Made> some(std::uint64_t seed, int count) {
+  test::RandomDesigns designs(test::propertySeed(seed));
+  std::vector<Made> made;
+  while (int(made.size()) < count) {
+    Made m{draftGarment(designs.plausible()), {}};
+    m.knitted = knitGarment(m.draft);
+    if (!anyBlocking(m.draft.findings) && !anyBlocking(m.knitted.findings)) made.push_back(std::move(m));
+  }
+  return made;
+}
+
+Box boxOf(const Path& path) {
+  Box box;
+  box.add(path);
+  return box;
+}
+
+TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
+  for (const Made& m : some(51, 80)) {
+    const double w = m.knitted.lattice.size.width, h = m.knitted.lattice.size.height;
+    const bool inPattern = m.draft.sizes[Field::PatternMultiple] > 1;
+    for (const KnitPiece& piece : m.knitted.pieces) {
+      const Piece* drafted = m.draft.piece(piece.id);
+      if (!drafted || inPattern) continue;
+      const Path outline = knittedOutline(piece, m.knitted.lattice.size, edgeFinish(m.draft, m.knitted));
+      ASSERT_FALSE(outline.empty());
+      EXPECT_LT((outline.end() - outline.start()).norm(), 1e-9);
+      const Box is = boxOf(outline), was = drafted->box();
+      EXPECT_NEAR(is.low.y(), 0, 1e-12);
+      EXPECT_NEAR(is.low.x(), was.low.x(), 1.01 * w) << pieceKey(piece.id);
+      EXPECT_NEAR(is.high.x(), was.high.x(), 1.01 * w) << pieceKey(piece.id);
+      // The last shoulder step is as high as the slope there; the cap is solved again in whole stitches.
+      const double slack = piece.id == PieceId::Sleeve ? 0.06 * was.high.y() : m.draft.sizes[Field::ShoulderDrop];
+      EXPECT_NEAR(is.high.y(), was.high.y(), slack + 4 * h) << pieceKey(piece.id);
+    }
+  }
+}
+
+// A sewn edge is one selvedge further out than its seam line (DESIGN: lattice of seam lines).
+TEST(KnittedOutline, LeavesOutTheSelvedges) {
+  for (const int selvedge : {0, 1, 2}) {
+    Design design;
+    design.set(Field::Bust, 92).set(Field::Selvedge, selvedge).choose(Choice::Side, Side::Straight);
+    const GarmentDraft draft = draftGarment(design);
+    const KnitGarment k = knitGarment(draft);
+    const KnitPiece& back = *k.piece(PieceId::Back);
+    const Path outline = knittedOutline(back, k.lattice.size, edgeFinish(draft, k));
+    double widest = 0;
+    for (const RowLine& l : back.rows) widest = std::max(widest, l.rightEdge - l.leftEdge);
+    EXPECT_NEAR(boxOf(outline).size().x(), (widest - 2 * selvedge) * k.lattice.size.width, 1e-9);
+  }
+}
+
+double chordsOf(const KnittedEdge& edge, const StitchSize& size, double flat) {
+  return knittedChords(edge, size, flat).length();
+}
+
+// The chords drawn are those that are measured: DESIGN, length of a knitted edge.
+TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
+  for (const Made& m : some(52, 80))
+    for (const KnitPiece& piece : m.knitted.pieces) {
+      const bool sleeve = piece.crownRow >= 0;
+      for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
+        KnittedEdge edge = seamEdge(piece, side, sleeve ? piece.crownRow : piece.shoulderRow);
+        edge.flatTop = sleeve ? 3.5 : 0;
+        const StitchSize& size = m.knitted.lattice.size;
+        EXPECT_NEAR(chordsOf(edge, size, edge.flatTop * size.width), edgeLength(edge, size), 1e-9);
+      }
+    }
+}
+
+// The search measures schedules. With decreases on every row the left edge may bind off and decrease in one
+// and the same row, which a row table holds as one change; such designs are looked at above only.
+TEST(KnittedChords, AreAsLongAsTheSearchSays) {
+  for (const Made& m : some(52, 80)) {
+    if (m.draft.design.yes(Choice::EveryRow)) continue;
+    const KnitGarment& k = m.knitted;
+    const StitchSize& size = k.lattice.size;
+    const KnitPiece& back = *k.piece(PieceId::Back);
+    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0), k.backArmhole.right, 1e-9);
+    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + 1), size, 0), k.backArmhole.left, 1e-9);
+    if (!k.capKnitted) continue;
+    const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
+    const int crown = sleeve.rows.back().acts.back().stitches.value();
+    const double half = crownHalfStitches(Stitches(crown), Stitches(k.lattice.selvedge)) * size.width;
+    EXPECT_NEAR(chordsOf(seamEdge(sleeve, EdgeSide::Right, sleeve.crownRow), size, half) +
+                    chordsOf(seamEdge(sleeve, EdgeSide::Left, sleeve.crownRow), size, half),
+                k.right.cap, 1e-9);
+  }
+}
+
+TEST(KnittedPictures, ShowTheOutlineOnceAPieceAndTheChordsOnBothSides) {
+  const Made m = some(53, 1).front();
+  SchematicOptions o;
+  EXPECT_TRUE(test::strokesOf(pieceSchematic(m.draft, builtinPhrases(), o), Role::Knitted).empty());
+  o.knitted = &m.knitted;
+  EXPECT_EQ(test::strokesOf(pieceSchematic(m.draft, builtinPhrases(), o), Role::Knitted).size(),
+            m.draft.pieces.size());
+  EXPECT_EQ(test::strokesOf(fitComparison(m.draft, builtinPhrases(), o), Role::Knitted).size(), 4u);
+}
+
+TEST(KnittedFit, SaysDraftedAndKnitted) {
+  for (const Made& m : some(54, 40)) {
+    const FitVerdict v = fitVerdict(m.draft, builtinPhrases(), LengthUnit::Centimetre, &m.knitted);
+    EXPECT_NEAR(v.cap - v.armhole, v.ease, 1e-9);
+    ASSERT_EQ(v.knitted.has_value(), m.knitted.capKnitted);
+    if (!v.knitted) continue;
+    const double ease = m.knitted.easeWanted;
+    const double left = v.knitted->capLeft - v.knitted->armholeLeft - ease;
+    const double right = v.knitted->capRight - v.knitted->armholeRight - ease;
+    EXPECT_NEAR(std::abs(v.knitted->mismatch), std::max(std::abs(left), std::abs(right)), 1e-12);
+    EXPECT_THAT(v.knitted->sentence, testing::Not(testing::ContainsRegex("[][{}]")));
+    EXPECT_FALSE(fitVerdict(m.draft, builtinPhrases(), LengthUnit::Centimetre).knitted.has_value());
+  }
+}
+
+TEST(KnittedFit, DoesNotFitWhatCannotBeKnitted) {
+  Made m = some(55, 1).front();
+  m.knitted.findings.push_back({Severity::Blocking, "knit.noCap", {}, {}, {}});
+  const FitVerdict v = fitVerdict(m.draft, builtinPhrases(), LengthUnit::Centimetre, &m.knitted);
+  EXPECT_FALSE(v.fits);
+  EXPECT_EQ(v.sentence, builtinPhrases().say("finding.knit.noCap"));
+}
+
+} // namespace
+} // namespace scye
