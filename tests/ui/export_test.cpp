@@ -9,6 +9,8 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
+#include <QPageSize>
+#include <QPrinter>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -175,6 +177,18 @@ TEST_F(Export, theScaleOfASheetIsExact) {
   const int n = QRegularExpression(QStringLiteral("Scale 1 : (\\d+)")).match(text).captured(1).toInt();
   ASSERT_GT(n, 1);
   EXPECT_NEAR(barLength(pdfAt(508, file("a.pdf")), 20), 600.0 / n, kTolerance * 600.0 / n / 100);
+}
+
+TEST_F(Export, whatIsPrintedHasTheScaleThatStandsBelowIt) {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(file("printed.pdf"));
+  printer.setPageSize(QPageSize(QPageSize::A4));
+  const Picture picture = bar();
+  ASSERT_FALSE(printPicture([&](double) { return picture; }, printer));
+  const QString text = QString::fromUtf8(run("pdftotext", {file("printed.pdf"), QStringLiteral("-")}));
+  EXPECT_TRUE(text.contains(QStringLiteral("Scale 1 : 1"))) << text.toStdString();
+  EXPECT_NEAR(barLength(pdfAt(508, file("printed.pdf")), 20), 100, kTolerance);
 }
 
 TEST_F(Export, whatCannotBeWrittenIsSaid) {
