@@ -11,8 +11,8 @@ int main(int argc, char** argv) {
   if (wanted.exitCode) return *wanted.exitCode;
   scye::startUp(app);
   scye::MainWindow window(scye::standardPaths());
-  window.show();
   if (!wanted.file.empty()) window.openFile(QString::fromLocal8Bit(wanted.file.c_str()));
+  window.show();
   window.offerRecovered();
   return QApplication::exec();
 }

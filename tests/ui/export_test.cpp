@@ -1,5 +1,6 @@
-// Pictures as files: their sizes measured by programs that have nothing to do with ours (librsvg, poppler,
-// the bytes of the PNG itself). 100 mm of the drawing are 100.0 mm on paper, within 0.1 mm.
+// Pictures as files: their sizes measured by programs that have nothing to do with ours (librsvg,
+// poppler, the bytes of the PNG itself). 100 mm of the drawing are 100.0 mm on paper, within 0.1
+// mm.
 #include "canvas/drawing_table.h"
 #include "export/export.h"
 #include "io/design_file.h"
@@ -32,14 +33,15 @@ Picture bar() {
   Group group;
   group.id = "bar";
   group.title = "A bar of \"100 mm\" <exactly>";
-  group.strokes.push_back({Path::polyline({{0, 0}, {10, 0}, {10, 2}, {0, 2}, {0, 0}}), Role::Outline, true});
+  group.strokes.push_back(
+      {Path::polyline({{0, 0}, {10, 0}, {10, 2}, {0, 2}, {0, 0}}), Role::Outline, true});
   group.labels.push_back({Vec2(5, 6), "Ärmel & <cap>", Role::Note, 0.5, Anchor::Middle, 0});
   picture.groups.push_back(group);
   return picture;
 }
 
-// Length in mm of the bar: the line of the image with the most ink on it. A dot that is covered in part
-// counts in part, so that the measure is finer than a dot.
+// Length in mm of the bar: the line of the image with the most ink on it. A dot that is covered in
+// part counts in part, so that the measure is finer than a dot.
 double barLength(const QImage& image, double dotsPerMm) {
   double most = 0, full = 255;
   for (int y = 0; y < image.height(); ++y) {
@@ -55,7 +57,9 @@ double barLength(const QImage& image, double dotsPerMm) {
 
 class Export : public testing::Test {
 protected:
-  [[nodiscard]] QString file(const char* name) const { return folder_.filePath(QString::fromLatin1(name)); }
+  [[nodiscard]] QString file(const char* name) const {
+    return folder_.filePath(QString::fromLatin1(name));
+  }
 
   QByteArray run(const char* program, const QStringList& arguments) {
     const QString path = QStandardPaths::findExecutable(QString::fromLatin1(program));
@@ -107,7 +111,9 @@ TEST_F(Export, svgHasAGroupWithIdAndTitleAPieceAndTextAsText) {
   }
   EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
   for (const Piece& piece : draft.pieces)
-    EXPECT_EQ(ids.count(QString::fromUtf8(pieceKey(piece.id).data(), qsizetype(pieceKey(piece.id).size()))), 1);
+    EXPECT_EQ(ids.count(QString::fromUtf8(pieceKey(piece.id).data(),
+                                          qsizetype(pieceKey(piece.id).size()))),
+              1);
   EXPECT_TRUE(titles.contains(QStringLiteral("Left front")));
   EXPECT_TRUE(texts.contains(QStringLiteral("Sleeve")));
 }
@@ -116,7 +122,8 @@ TEST_F(Export, wordsWithSignsInThemAreEscaped) {
   ASSERT_FALSE(exportPicture(bar(), file("a.svg")));
   const QByteArray svg = contents(file("a.svg"));
   QXmlStreamReader xml(svg);
-  while (!xml.atEnd()) xml.readNext();
+  while (!xml.atEnd())
+    xml.readNext();
   EXPECT_FALSE(xml.hasError());
   EXPECT_TRUE(svg.contains("Ärmel &amp; &lt;cap&gt;"));
 }
@@ -150,15 +157,18 @@ TEST_F(Export, aSheetIsFilledAtAWholeScaleThatIsPrintedOnIt) {
     options.textHeight = textHeight;
     return pieceSchematic(draft, builtinPhrases(), options);
   };
-  const struct { Paper paper; double width, height; } sheets[] = {
-      {Paper::A4, 210, 297}, {Paper::Letter, 215.9, 279.4}};
+  const struct {
+    Paper paper;
+    double width, height;
+  } sheets[] = {{Paper::A4, 210, 297}, {Paper::Letter, 215.9, 279.4}};
   for (const auto& sheet : sheets) {
     ASSERT_FALSE(exportPicture(make, file("a.pdf"), {sheet.paper, 100}));
     const QString text = QString::fromUtf8(run("pdftotext", {file("a.pdf"), QStringLiteral("-")}));
     const auto scale = QRegularExpression(QStringLiteral("Scale 1 : (\\d+)")).match(text);
     ASSERT_TRUE(scale.hasMatch()) << text.toStdString();
     const QString info = QString::fromUtf8(run("pdfinfo", {file("a.pdf")}));
-    const auto size = QRegularExpression(QStringLiteral("Page size:\\s+([\\d.]+) x ([\\d.]+)")).match(info);
+    const auto size =
+        QRegularExpression(QStringLiteral("Page size:\\s+([\\d.]+) x ([\\d.]+)")).match(info);
     ASSERT_TRUE(size.hasMatch());
     const double mm = 25.4 / 72;
     const double a = size.captured(1).toDouble() * mm, b = size.captured(2).toDouble() * mm;
@@ -174,7 +184,8 @@ TEST_F(Export, theScaleOfASheetIsExact) {
   wide.groups[0].strokes[0].path = Path::polyline({{0, 0}, {60, 0}, {60, 2}, {0, 2}, {0, 0}});
   ASSERT_FALSE(exportPicture(wide, file("a.pdf"), {Paper::A4, 100}));
   const QString text = QString::fromUtf8(run("pdftotext", {file("a.pdf"), QStringLiteral("-")}));
-  const int n = QRegularExpression(QStringLiteral("Scale 1 : (\\d+)")).match(text).captured(1).toInt();
+  const int n =
+      QRegularExpression(QStringLiteral("Scale 1 : (\\d+)")).match(text).captured(1).toInt();
   ASSERT_GT(n, 1);
   EXPECT_NEAR(barLength(pdfAt(508, file("a.pdf")), 20), 600.0 / n, kTolerance * 600.0 / n / 100);
 }
@@ -186,7 +197,8 @@ TEST_F(Export, whatIsPrintedHasTheScaleThatStandsBelowIt) {
   printer.setPageSize(QPageSize(QPageSize::A4));
   const Picture picture = bar();
   ASSERT_FALSE(printPicture([&](double) { return picture; }, printer));
-  const QString text = QString::fromUtf8(run("pdftotext", {file("printed.pdf"), QStringLiteral("-")}));
+  const QString text =
+      QString::fromUtf8(run("pdftotext", {file("printed.pdf"), QStringLiteral("-")}));
   EXPECT_TRUE(text.contains(QStringLiteral("Scale 1 : 1"))) << text.toStdString();
   EXPECT_NEAR(barLength(pdfAt(508, file("printed.pdf")), 20), 100, kTolerance);
 }

@@ -28,14 +28,17 @@ protected:
     return nullptr;
   }
   void change() {
-    document().edit(QStringLiteral("change"), Design(document().design()).set(Field::EaseBust, 12.3));
+    document().edit(QStringLiteral("change"),
+                    Design(document().design()).set(Field::EaseBust, 12.3));
     settle();
   }
 };
 
 TEST_F(Files, aNewDesignNeedsThreeAnswersAndIsDrawnAtOnce) {
-  const struct { const char* name; const char* text; } answers[] = {
-      {"Bust", "92"}, {"Upper arm", "29"}, {"Gauge", "22"}};
+  const struct {
+    const char* name;
+    const char* text;
+  } answers[] = {{"Bust", "92"}, {"Upper arm", "29"}, {"Gauge", "22"}};
   for (const auto& a : answers) {
     auto* box = named<FieldBox>(QString::fromLatin1(a.name), &window_->startPage());
     ASSERT_TRUE(box);
@@ -85,11 +88,13 @@ TEST_F(Files, undoingBackToTheSavedStateLeavesNothingToSave) {
 TEST_F(Files, anUnreadableFileIsRefusedWithLineAndReasonAndLeftAsItIs) {
   openDemo();
   const Design before = document().design();
-  const QByteArray broken = "{\"format\": \"scyewright-design\", \"version\": 1,\n \"title\": \"x\",\n oops";
+  const QByteArray broken =
+      "{\"format\": \"scyewright-design\", \"version\": 1,\n \"title\": \"x\",\n oops";
   write(file("broken.scye"), broken);
   window_->openFile(file("broken.scye"));
   EXPECT_TRUE(window_->banner().isVisible());
-  EXPECT_TRUE(window_->banner().text().contains(QStringLiteral("line 3"))) << window_->banner().text().toStdString();
+  EXPECT_TRUE(window_->banner().text().contains(QStringLiteral("line 3")))
+      << window_->banner().text().toStdString();
   EXPECT_EQ(document().design(), before);
   EXPECT_FALSE(window_->files().saveTo(file("broken.scye"))) << "never written over";
   EXPECT_EQ(contents(file("broken.scye")), broken);

@@ -18,7 +18,8 @@ class FindingsShown : public WindowFixture {
 protected:
   void SetUp() override {
     openDemo();
-    document().edit(QStringLiteral("wide"), Design(document().design()).set(Field::EaseUpperArm, 32));
+    document().edit(QStringLiteral("wide"),
+                    Design(document().design()).set(Field::EaseUpperArm, 32));
     settle();
   }
   FindingCard* firstCard() {
@@ -50,7 +51,8 @@ TEST_F(FindingsShown, aRemedyWithTheKeyboardOnItShowsWhatItWouldGive) {
   const auto ghosts = [&] {
     int n = 0;
     for (const Group& g : table().picture().groups)
-      for (const Stroke& s : g.strokes) n += s.role == Role::Ghost;
+      for (const Stroke& s : g.strokes)
+        n += s.role == Role::Ghost;
     return n;
   };
   EXPECT_EQ(ghosts(), 0);
@@ -67,7 +69,8 @@ TEST_F(FindingsShown, goingToAFindingLeadsToTheValueItConcerns) {
   auto* box = qobject_cast<FieldBox*>(QApplication::focusWidget());
   ASSERT_TRUE(box);
   const Field field = document().derived().findings.front().fields.front();
-  const QString name = QString::fromStdString(builtinPhrases().say("field." + std::string(info(field).key)));
+  const QString name =
+      QString::fromStdString(builtinPhrases().say("field." + std::string(info(field).key)));
   EXPECT_EQ(box->accessibleName(), name);
 }
 
@@ -75,7 +78,8 @@ TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
   EXPECT_TRUE(firstCard()->accessibleName().startsWith(severityName(Severity::Blocking)));
   bool marked = false;
   for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
-    marked = marked || (label->isVisible() && !label->pixmap().isNull() && !label->toolTip().isEmpty());
+    marked =
+        marked || (label->isVisible() && !label->pixmap().isNull() && !label->toolTip().isEmpty());
   EXPECT_TRUE(marked) << "the row that it concerns carries its sign";
 }
 

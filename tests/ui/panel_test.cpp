@@ -130,7 +130,8 @@ TEST_F(Panel, aClickedFigureLeadsToTheValueBehindIt) {
   QApplication::processEvents();
   FieldBox* finished = box("Upper arm, finished");
   EXPECT_EQ(QApplication::focusWidget(), finished);
-  QTest::keyClicks(finished, QStringLiteral("37")); // what is there is selected, so typing replaces it
+  QTest::keyClicks(finished,
+                   QStringLiteral("37")); // what is there is selected, so typing replaces it
   QTest::keyClick(finished, Qt::Key_Return);
   settle();
   EXPECT_DOUBLE_EQ(now(Field::UpperArm) + now(Field::EaseUpperArm), 37);
@@ -139,7 +140,8 @@ TEST_F(Panel, aClickedFigureLeadsToTheValueBehindIt) {
 TEST_F(Panel, everyFieldHasARowThatTheKeyboardCanBeTakenTo) {
   for (int i = 0; i < kFieldCount; ++i) {
     const Field f = Field(i);
-    if (f == Field::CuffGirth || f == Field::BackOpening) continue; // of flared sleeves, of pullovers
+    if (f == Field::CuffGirth || f == Field::BackOpening)
+      continue; // of flared sleeves, of pullovers
     table().setFocus();
     window_->workbench().panel().focusField(f, false);
     EXPECT_TRUE(qobject_cast<FieldBox*>(QApplication::focusWidget())) << info(f).key;
@@ -147,12 +149,15 @@ TEST_F(Panel, everyFieldHasARowThatTheKeyboardCanBeTakenTo) {
 }
 
 TEST_F(Panel, everyControlHasANameToBeReadOut) {
-  for (int i = 0; i < kFieldCount; ++i) window_->workbench().panel().focusField(Field(i), false);
+  for (int i = 0; i < kFieldCount; ++i)
+    window_->workbench().panel().focusField(Field(i), false);
   for (const QWidget* w : window_->findChildren<QWidget*>()) {
-    if (!w->isVisible() || w->focusPolicy() == Qt::NoFocus || qobject_cast<const QLineEdit*>(w)) continue;
+    if (!w->isVisible() || w->focusPolicy() == Qt::NoFocus || qobject_cast<const QLineEdit*>(w))
+      continue;
     const auto* button = qobject_cast<const QAbstractButton*>(w);
     const bool container = qobject_cast<const QAbstractScrollArea*>(w) && !w->isEnabled();
-    EXPECT_TRUE(!w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) || container)
+    EXPECT_TRUE(!w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) ||
+                container)
         << w->metaObject()->className();
   }
 }

@@ -1,4 +1,5 @@
-// Changing a value by its slider: what she sees while she drags, and what the history holds afterwards.
+// Changing a value by its slider: what she sees while she drags, and what the history holds
+// afterwards.
 #include "window_fixture.h"
 
 #include "body/complete.h"
@@ -107,12 +108,14 @@ TEST_F(Slider, draggedBackToWhereItWasLeavesNoStep) {
 TEST_F(Slider, arrowKeysInARowAreOneStep) {
   const Design before = document().design();
   slider_->setFocus();
-  for (int i = 0; i < 5; ++i) QTest::keyClick(slider_, Qt::Key_Right);
+  for (int i = 0; i < 5; ++i)
+    QTest::keyClick(slider_, Qt::Key_Right);
   settle();
   EXPECT_NEAR(complete(document().design())[Field::EaseBust],
               complete(before)[Field::EaseBust] + 0.5, 1e-9);
   EXPECT_EQ(document().history().count(), 1);
-  for (int i = 0; i < 5; ++i) QTest::keyClick(slider_, Qt::Key_Left);
+  for (int i = 0; i < 5; ++i)
+    QTest::keyClick(slider_, Qt::Key_Left);
   settle();
   EXPECT_EQ(document().history().count(), 0) << "a step that changes nothing vanishes";
 }
@@ -120,7 +123,8 @@ TEST_F(Slider, arrowKeysInARowAreOneStep) {
 TEST_F(Slider, manyMovesAreDrawnAtMostOnceAFrame) {
   QTest::mousePress(slider_, Qt::LeftButton, {}, at(0.5));
   QSignalSpy redrawn(&table(), &DrawingTable::redrawn);
-  for (int i = 0; i < 200; ++i) QTest::mouseMove(slider_, at(0.3 + 0.002 * i));
+  for (int i = 0; i < 200; ++i)
+    QTest::mouseMove(slider_, at(0.3 + 0.002 * i));
   QTest::mouseRelease(slider_, Qt::LeftButton, {}, at(0.7));
   settle();
   EXPECT_LT(redrawn.count(), 100);

@@ -20,7 +20,8 @@ WindowFixture::~WindowFixture() = default;
 
 AppPaths WindowFixture::paths() const {
   return {folder_.filePath(QStringLiteral("settings.ini")),
-          folder_.filePath(QStringLiteral("window.ini")), folder_.filePath(QStringLiteral("recovery"))};
+          folder_.filePath(QStringLiteral("window.ini")),
+          folder_.filePath(QStringLiteral("recovery"))};
 }
 
 void WindowFixture::openDemo() {
@@ -35,11 +36,14 @@ void WindowFixture::settle() {
   QApplication::processEvents();
   QSignalSpy drawn(&document(), &Document::changed);
   // While a slider is held, remedies wait until it is let go.
-  while (document().isStale()) ASSERT_TRUE(drawn.wait());
+  while (document().isStale())
+    ASSERT_TRUE(drawn.wait());
   QApplication::processEvents();
 }
 
-QString demoFile() { return QStringLiteral(SCYE_RESOURCES "/demos/jacket.scye"); }
+QString demoFile() {
+  return QStringLiteral(SCYE_RESOURCES "/demos/jacket.scye");
+}
 
 QByteArray contents(const QString& path) {
   QFile file(path);

@@ -1,4 +1,5 @@
-// A window with settings, recovery copies and files in a folder of its own, and hands to work it with.
+// A window with settings, recovery copies and files in a folder of its own, and hands to work it
+// with.
 #pragma once
 
 #include "canvas/drawing_table.h"
@@ -21,7 +22,9 @@ protected:
   // Waits until views have heard of the present state, by their signal, never by time.
   void settle();
 
-  [[nodiscard]] QString file(const char* name) const { return folder_.filePath(QString::fromLatin1(name)); }
+  [[nodiscard]] QString file(const char* name) const {
+    return folder_.filePath(QString::fromLatin1(name));
+  }
   [[nodiscard]] Document& document() { return window_->document(); }
   [[nodiscard]] DrawingTable& table() { return window_->workbench().table(); }
   [[nodiscard]] AppPaths paths() const;

@@ -1,5 +1,6 @@
-// The window as it looks at the sizes people have, light and dark. Nothing that she reads may be cut off.
-// With SCYE_PICTURES=folder the pictures are kept, for the handbook and for looking at them.
+// The window as it looks at the sizes people have, light and dark. Nothing that she reads may be
+// cut off. With SCYE_PICTURES=folder the pictures are kept, for the handbook and for looking at
+// them.
 #include "window_fixture.h"
 
 #include "fit/fit_panel.h"
@@ -43,7 +44,8 @@ protected:
     QApplication::processEvents();
     const QByteArray folder = qgetenv("SCYE_PICTURES");
     if (folder.isEmpty()) return;
-    const QString path = QStringLiteral("%1/%2.png").arg(QString::fromLocal8Bit(folder), QLatin1String(name));
+    const QString path =
+        QStringLiteral("%1/%2.png").arg(QString::fromLocal8Bit(folder), QLatin1String(name));
     EXPECT_TRUE(window.grab().save(path)) << path.toStdString();
   }
 
@@ -56,7 +58,8 @@ protected:
     }
     for (const QLabel* label : window.findChildren<QLabel*>()) {
       if (!label->isVisible() || !label->wordWrap() || label->text().isEmpty()) continue;
-      EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+      EXPECT_GE(label->height(), label->heightForWidth(label->width()))
+          << label->text().toStdString();
     }
     for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
       const auto* tool = qobject_cast<const QToolButton*>(button);
@@ -109,7 +112,8 @@ TEST_F(WindowPictures, whileASliderIsDragged) {
   settle();
   keep("drag-1280");
   expectNothingCut();
-  QTest::mouseRelease(slider, Qt::LeftButton, {}, QPoint(slider->width() * 4 / 5, slider->height() / 2));
+  QTest::mouseRelease(slider, Qt::LeftButton, {},
+                      QPoint(slider->width() * 4 / 5, slider->height() / 2));
 }
 
 TEST_F(WindowPictures, messagesAndExport) {
@@ -148,7 +152,9 @@ TEST_F(WindowPictures, largerLetters) {
 TEST_F(WindowPictures, aSleeveThatCannotFit) {
   openDemo();
   Design design = document().design();
-  design.set(Field::EaseUpperArm, 32).set(Field::FrontNeckDrop, 3).choose(Choice::Washed, int(YesNo::No));
+  design.set(Field::EaseUpperArm, 32)
+      .set(Field::FrontNeckDrop, 3)
+      .choose(Choice::Washed, int(YesNo::No));
   document().edit(QStringLiteral("a very wide sleeve"), design);
   settle();
   keep("findings-1280");

@@ -16,8 +16,8 @@ constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
 
 // A little smaller than the desktop's letters: there are many figures, and the pieces matter more.
 constexpr double kLetters = 0.82, kSmallLetters = 0.7;
-// Where letters would be higher than this (cm of the drawing) figures would hide the pieces: from so far
-// away they are left out.
+// Where letters would be higher than this (cm of the drawing) figures would hide the pieces: from
+// so far away they are left out.
 constexpr double kMostTextHeight = 3.6;
 
 } // namespace
@@ -42,7 +42,9 @@ QSize DrawingTable::sizeHint() const {
   const int em = fontMetrics().averageCharWidth();
   return {80 * em, 60 * em};
 }
-QSize DrawingTable::minimumSizeHint() const { return sizeHint() / 3; }
+QSize DrawingTable::minimumSizeHint() const {
+  return sizeHint() / 3;
+}
 
 void DrawingTable::onChanged(const Document::Event& event) {
   if (event.replaced) {
@@ -127,8 +129,8 @@ bool DrawingTable::fitsWell() const {
 
 void DrawingTable::zoomBy(double factor, const QPointF& about) {
   const double scale = std::clamp(view_.scale * factor, kLeastZoom, kMostZoom);
-  // The piece under the pointer stays there: its own coordinates are kept, because the lanes between
-  // pieces change with the zoom.
+  // The piece under the pointer stays there: its own coordinates are kept, because the lanes
+  // between pieces change with the zoom.
   const Vec2 at = view_.unmap(about);
   const Group* nearest = nullptr;
   double least = 1e300;
@@ -148,8 +150,12 @@ void DrawingTable::zoomBy(double factor, const QPointF& about) {
   update();
 }
 
-void DrawingTable::zoomIn() { zoomBy(1.25, QRectF(rect()).center()); }
-void DrawingTable::zoomOut() { zoomBy(0.8, QRectF(rect()).center()); }
+void DrawingTable::zoomIn() {
+  zoomBy(1.25, QRectF(rect()).center());
+}
+void DrawingTable::zoomOut() {
+  zoomBy(0.8, QRectF(rect()).center());
+}
 
 void DrawingTable::panBy(const QPointF& by) {
   fitted_ = false;
@@ -202,10 +208,10 @@ void DrawingTable::paintGrid(QPainter& painter) const {
   draw(step, 0.045);
   draw(5 * step, 0.09);
   painter.setPen(colours[Role::Note]);
-  const QString text = tr("Grid %1").arg(
-      QString::fromStdString(numberText(step / unit)) + u' ' +
-      QString::fromStdString(
-          builtinPhrases().say(settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
+  const QString text =
+      tr("Grid %1").arg(QString::fromStdString(numberText(step / unit)) + u' ' +
+                        QString::fromStdString(builtinPhrases().say(
+                            settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
   const int gap = fontMetrics().averageCharWidth();
   painter.drawText(gap, height() - gap, text);
 }

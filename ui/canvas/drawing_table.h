@@ -1,6 +1,6 @@
-// The drawing table: the pieces to scale, always those of the present design. It shows a display list
-// and keeps nothing but where it is looked at from; a figure clicked takes her to the value behind it.
-// Letters keep their size on the screen: at every zoom the picture is asked for again.
+// The drawing table: the pieces to scale, always those of the present design. It shows a display
+// list and keeps nothing but where it is looked at from; a figure clicked takes her to the value
+// behind it. Letters keep their size on the screen: at every zoom the picture is asked for again.
 #pragma once
 
 #include "document/attention.h"
@@ -74,7 +74,7 @@ private:
   std::optional<QPointF> grabbed_; // where the drawing is held
   QPointF pressedAt_;
   bool ringed_ = false; // the keyboard came here by the keyboard: say so
-  bool hand_ = false; // space is held: a press takes hold of the drawing wherever it falls
+  bool hand_ = false;   // space is held: a press takes hold of the drawing wherever it falls
 };
 
 } // namespace scye

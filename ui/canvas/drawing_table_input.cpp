@@ -50,12 +50,13 @@ void DrawingTable::mouseReleaseEvent(QMouseEvent* event) {
 void DrawingTable::hover(const QPointF& at) {
   const HotSpot* spot = hand_ ? nullptr : hotSpotAt(at);
   setCursor(spot ? Qt::PointingHandCursor : Qt::OpenHandCursor);
-  const bool same = spot ? hot_ && hot_->field == spot->field && hot_->box.low == spot->box.low : !hot_;
+  const bool same =
+      spot ? hot_ && hot_->field == spot->field && hot_->box.low == spot->box.low : !hot_;
   if (same) return;
   hot_ = spot ? std::optional(*spot) : std::nullopt;
   setToolTip(spot ? tr("%1: click to type it")
-                        .arg(QString::fromStdString(builtinPhrases().say(
-                            "field." + std::string(info(spot->field).key))))
+                        .arg(QString::fromStdString(
+                            builtinPhrases().say("field." + std::string(info(spot->field).key))))
                   : QString());
   update();
 }
@@ -68,20 +69,37 @@ void DrawingTable::leaveEvent(QEvent*) {
 void DrawingTable::keyPressEvent(QKeyEvent* event) {
   const double step = 4 * fontMetrics().height();
   switch (event->key()) {
-  case Qt::Key_Left: panBy({step, 0}); return;
-  case Qt::Key_Right: panBy({-step, 0}); return;
-  case Qt::Key_Up: panBy({0, step}); return;
-  case Qt::Key_Down: panBy({0, -step}); return;
-  case Qt::Key_Plus: case Qt::Key_Equal: zoomIn(); return;
-  case Qt::Key_Minus: zoomOut(); return;
-  case Qt::Key_F: case Qt::Key_Home: fit(); return;
+  case Qt::Key_Left:
+    panBy({step, 0});
+    return;
+  case Qt::Key_Right:
+    panBy({-step, 0});
+    return;
+  case Qt::Key_Up:
+    panBy({0, step});
+    return;
+  case Qt::Key_Down:
+    panBy({0, -step});
+    return;
+  case Qt::Key_Plus:
+  case Qt::Key_Equal:
+    zoomIn();
+    return;
+  case Qt::Key_Minus:
+    zoomOut();
+    return;
+  case Qt::Key_F:
+  case Qt::Key_Home:
+    fit();
+    return;
   case Qt::Key_Space:
     hand_ = true;
     hot_.reset();
     setCursor(Qt::OpenHandCursor);
     update();
     return;
-  default: QWidget::keyPressEvent(event);
+  default:
+    QWidget::keyPressEvent(event);
   }
 }
 

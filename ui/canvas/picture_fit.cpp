@@ -21,8 +21,8 @@ double mostScale(const std::function<Picture(double)>& make, const QRectF& room)
 
 FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
                          const QRectF& room) {
-  // The picture's size on the device is nearly bare size x scale + what its letters take, so two looks
-  // tell about where it fits; from there it is lowered until it does.
+  // The picture's size on the device is nearly bare size x scale + what its letters take, so two
+  // looks tell about where it fits; from there it is lowered until it does.
   const Vec2 bare = sizeAt(make, 1e-3), space(room.width(), room.height());
   double scale = std::max(kLeastScale, space.cwiseQuotient(bare).minCoeff());
   for (int look = 0; look < 2; ++look) {
@@ -38,10 +38,7 @@ FittedPicture fitPicture(const std::function<Picture(double)>& make, double lett
     if (scale <= kLeastScale || (size.x() <= room.width() && size.y() <= room.height())) break;
   }
   fitted.view.scale = scale;
-  if (box.empty()) return fitted;
-  const Vec2 middle = 0.5 * (box.low + box.high);
-  fitted.view.origin = {room.center().x() - middle.x() * scale,
-                        room.center().y() + middle.y() * scale};
+  if (!box.empty()) fitted.view.centre(box, room);
   return fitted;
 }
 

@@ -14,8 +14,8 @@ struct FittedPicture {
   PictureView view;
 };
 
-// `make(textHeight in cm)`; `letters`: their height in painter units. Within 3 per cent of the largest
-// scale. Cost: four to ten pictures.
+// `make(textHeight in cm)`; `letters`: their height in painter units. Within 3 per cent of the
+// largest scale. Cost: four to ten pictures.
 [[nodiscard]] FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
                                        const QRectF& room);
 // What the scale would be without letters: no letters make it larger. Cost: one picture.

@@ -11,8 +11,30 @@ PictureWidget::PictureWidget(Make make, QList<int> layouts, QWidget* parent)
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
+// As long as it fills the room about as well, the scale stays: a picture that breathes cannot be
+// compared with what it was a moment ago.
+bool PictureWidget::stays() {
+  const QSizeF room(width() - 2, height() - 2);
+  if (fitted_.picture.groups.empty() || room != room_) {
+    room_ = room;
+    return false;
+  }
+  Picture picture = make_(fitted_.picture.textHeight, perRow_);
+  const Box box = picture.box();
+  const Vec2 share =
+      (box.size() * fitted_.view.scale).cwiseQuotient(Vec2(room.width(), room.height()));
+  if (share.maxCoeff() > 1 || share.maxCoeff() < 0.85) return false;
+  fitted_.picture = std::move(picture);
+  fitted_.view.centre(box, QRectF(rect()));
+  return true;
+}
+
 void PictureWidget::refresh() {
   if (width() < 2 || height() < 2) return;
+  if (stays()) {
+    update();
+    return;
+  }
   const double letters = 0.82 * QFontInfo(font()).pixelSize();
   double best = 0;
   for (const int perRow : layouts_) {
@@ -23,6 +45,7 @@ void PictureWidget::refresh() {
     if (fitted.view.scale <= best) continue;
     best = fitted.view.scale;
     fitted_ = std::move(fitted);
+    perRow_ = perRow;
   }
   update();
 }
@@ -31,7 +54,9 @@ QSize PictureWidget::sizeHint() const {
   const int width = 42 * fontMetrics().averageCharWidth();
   return {width, width};
 }
-QSize PictureWidget::minimumSizeHint() const { return sizeHint() / 2; }
+QSize PictureWidget::minimumSizeHint() const {
+  return sizeHint() / 2;
+}
 
 void PictureWidget::paintEvent(QPaintEvent*) {
   QPainter painter(this);
@@ -39,7 +64,9 @@ void PictureWidget::paintEvent(QPaintEvent*) {
   paintPicture(painter, fitted_.picture, colours, fitted_.view);
 }
 
-void PictureWidget::resizeEvent(QResizeEvent*) { refresh(); }
+void PictureWidget::resizeEvent(QResizeEvent*) {
+  refresh();
+}
 
 void PictureWidget::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);

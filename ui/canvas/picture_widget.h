@@ -1,5 +1,5 @@
-// A picture that fills its widget and follows its size, with letters of the widget's font. For pictures
-// that are only looked at; the pieces have the drawing table.
+// A picture that fills its widget and follows its size, with letters of the widget's font. For
+// pictures that are only looked at; the pieces have the drawing table.
 #pragma once
 
 #include "canvas/picture_fit.h"
@@ -27,9 +27,13 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  [[nodiscard]] bool stays();
+
   Make make_;
   FittedPicture fitted_;
   QList<int> layouts_;
+  int perRow_ = 0;
+  QSizeF room_;
 };
 
 } // namespace scye

@@ -1,5 +1,5 @@
-// What she has in hand just now: the value that is being changed, a remedy she is looking at, a place
-// she asked to be taken to. Not part of the design, never saved.
+// What she has in hand just now: the value that is being changed, a remedy she is looking at, a
+// place she asked to be taken to. Not part of the design, never saved.
 #pragma once
 
 #include "model/design.h"

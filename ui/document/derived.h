@@ -1,5 +1,6 @@
-// Everything that follows from the design and is shown: computed afresh, never stored or edited. What a
-// later stage adds (row table, directions, charts) belongs here, so that every view sees the same state.
+// Everything that follows from the design and is shown: computed afresh, never stored or edited.
+// What a later stage adds (row table, directions, charts) belongs here, so that every view sees the
+// same state.
 #pragma once
 
 #include "seam/garment_draft.h"

@@ -1,5 +1,5 @@
-// The one undoable change: from one design to another. Steps of the same run (arrow keys held on one
-// value) become one entry; an entry that changes nothing vanishes.
+// The one undoable change: from one design to another. Steps of the same run (arrow keys held on
+// one value) become one entry; an entry that changes nothing vanishes.
 #pragma once
 
 #include "model/design.h"

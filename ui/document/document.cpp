@@ -16,7 +16,9 @@ Document::Document(QObject* parent) : QObject(parent) {
   connect(&history_, &QUndoStack::cleanChanged, this, [this] { Q_EMIT changed({.file = true}); });
 }
 
-Document::~Document() { history_.disconnect(this); }
+Document::~Document() {
+  history_.disconnect(this);
+}
 
 const Derived& Document::derived() {
   if (stale_) {
@@ -36,7 +38,8 @@ void Document::flush() {
 }
 
 void Document::findRemedies() {
-  if (inGesture() || stale_) return; // the end of the gesture, or the next frame, starts the pause anew
+  if (inGesture() || stale_)
+    return; // the end of the gesture, or the next frame, starts the pause anew
   deriveRemedies(design_, *derived_);
   remediesFound_ = true;
   Q_EMIT changed({.remedies = true});
@@ -58,8 +61,7 @@ void Document::edit(const QString& text, const Design& next, int run) {
     apply(next);
     return;
   }
-  history_.push(
-      new DesignCommand(text, design_, next, run, [this](const Design& d) { apply(d); }));
+  history_.push(new DesignCommand(text, design_, next, run, [this](const Design& d) { apply(d); }));
 }
 
 void Document::beginGesture(const QString& text) {
@@ -74,8 +76,8 @@ void Document::endGesture() {
   const Design before = *std::exchange(before_, std::nullopt);
   draftBefore_.reset();
   if (before != design_)
-    history_.push(new DesignCommand(gestureText_, before, design_, 0,
-                                    [this](const Design& d) { apply(d); }));
+    history_.push(
+        new DesignCommand(gestureText_, before, design_, 0, [this](const Design& d) { apply(d); }));
   flush();
 }
 

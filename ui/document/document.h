@@ -1,8 +1,8 @@
-// The design that is open: its value, its history, its file, and what follows from it. Views listen to
-// one signal and read what they need; nothing here knows of any view.
+// The design that is open: its value, its history, its file, and what follows from it. Views listen
+// to one signal and read what they need; nothing here knows of any view.
 //
-// Redrafting is gathered to the frame: however many changes come, views hear of a new derived state at
-// most every kFrameMs, and at once when a gesture ends. Remedies follow when she has paused for
+// Redrafting is gathered to the frame: however many changes come, views hear of a new derived state
+// at most every kFrameMs, and at once when a gesture ends. Remedies follow when she has paused for
 // kPauseMs.
 #pragma once
 
@@ -38,7 +38,8 @@ public:
   [[nodiscard]] bool remediesFound() const { return !stale_ && remediesFound_; }
   [[nodiscard]] bool isStale() const { return stale_ || frame_.isActive() || pause_.isActive(); }
 
-  // One undo step. Steps of the same run (see newRun) merge; within a gesture everything is one step.
+  // One undo step. Steps of the same run (see newRun) merge; within a gesture everything is one
+  // step.
   void edit(const QString& text, const Design& next, int run = 0);
   [[nodiscard]] int newRun() { return ++lastRun_; }
 

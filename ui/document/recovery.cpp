@@ -16,15 +16,17 @@ const QLatin1String kOriginal(".original"), kLock(".lock");
 
 Recovery::Recovery(Document& document, QString folder, QObject* parent)
     : QObject(parent), document_(document), folder_(std::move(folder)) {
-  file_ = folder_ + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) +
-          QLatin1String(".scye");
+  file_ =
+      folder_ + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + QLatin1String(".scye");
   timer_.setSingleShot(true);
   timer_.setInterval(kWaitMs);
   connect(&timer_, &QTimer::timeout, this, &Recovery::writeNow);
   connect(&document_, &Document::changed, this, &Recovery::onChanged);
 }
 
-Recovery::~Recovery() { remove(); }
+Recovery::~Recovery() {
+  remove();
+}
 
 void Recovery::onChanged(const Document::Event& event) {
   if (event.file && !document_.isModified())
@@ -59,7 +61,8 @@ void Recovery::remove() {
 QList<Recovery::Copy> Recovery::leftBehind() const {
   QList<Copy> copies;
   const QDir folder(folder_);
-  for (const QString& name : folder.entryList({QStringLiteral("*.scye")}, QDir::Files, QDir::Time)) {
+  for (const QString& name :
+       folder.entryList({QStringLiteral("*.scye")}, QDir::Files, QDir::Time)) {
     const QString path = folder.filePath(name);
     if (path == file_) continue;
     QLockFile lock(path + kLock);

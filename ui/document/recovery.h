@@ -1,5 +1,5 @@
-// A copy of the unsaved design, kept while the program runs and gone once the design is saved or given
-// up. A copy that nobody holds the lock of was left behind by a program that ended badly.
+// A copy of the unsaved design, kept while the program runs and gone once the design is saved or
+// given up. A copy that nobody holds the lock of was left behind by a program that ended badly.
 #pragma once
 
 #include "document/document.h"

@@ -38,7 +38,8 @@ std::optional<QString> writePng(const Page& page, const QString& path, double dp
   const double perMm = perMetre / 1000.0;
   const int width = int(std::ceil(page.size.width() * perMm));
   const int height = int(std::ceil(page.size.height() * perMm));
-  const auto tooLarge = ExportText::tr("A picture of %1 x %2 dots is too large; choose fewer dots per inch.");
+  const auto tooLarge =
+      ExportText::tr("A picture of %1 x %2 dots is too large; choose fewer dots per inch.");
   if (perMetre < 1 || width > kMostPixels || height > kMostPixels)
     return tooLarge.arg(width).arg(height);
   QImage image(width, height, QImage::Format_RGB32);
@@ -52,7 +53,8 @@ std::optional<QString> writePng(const Page& page, const QString& path, double dp
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
-  if (!image.save(&buffer, "PNG")) return ExportText::tr("%1 could not be written as a PNG.").arg(path);
+  if (!image.save(&buffer, "PNG"))
+    return ExportText::tr("%1 could not be written as a PNG.").arg(path);
   return writeWhole(path, bytes);
 }
 
@@ -81,7 +83,8 @@ std::optional<QString> exportPicture(const PictureMaker& make, const QString& pa
                                      const ExportOptions& options) {
   const QString suffix = QFileInfo(path).suffix().toLower();
   if (suffix == QLatin1String("svg")) return writeWhole(path, pictureAsSvg(truePage(make).picture));
-  if (suffix == QLatin1String("png")) return writePng(pageFor(make, options.paper), path, options.dpi);
+  if (suffix == QLatin1String("png"))
+    return writePng(pageFor(make, options.paper), path, options.dpi);
   if (suffix == QLatin1String("pdf")) return writePdf(pageFor(make, options.paper), path);
   return ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(path);
 }

@@ -1,5 +1,6 @@
-// Pictures as files and on paper. Works without a window: a QGuiApplication on the offscreen platform
-// is enough. Sizes are true: 100 mm of the drawing at scale 1 : 1 are 100.0 mm in the file.
+// Pictures as files and on paper. Works without a window: a QGuiApplication on the offscreen
+// platform is enough. Sizes are true: 100 mm of the drawing at scale 1 : 1 are 100.0 mm in the
+// file.
 #pragma once
 
 #include "schematic/picture.h"
@@ -24,12 +25,12 @@ struct ExportOptions {
   double dpi = 100;              // PNG; rounded to whole dots in a metre
 };
 
-// A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale on
-// the paper is known, so that letters are readable there.
+// A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale
+// on the paper is known, so that letters are readable there.
 using PictureMaker = std::function<Picture(double textHeight)>;
 
-// By the ending of the name: .svg, .png, .pdf. Written whole or not at all. Returns what went wrong, as
-// a sentence, or nothing.
+// By the ending of the name: .svg, .png, .pdf. Written whole or not at all. Returns what went
+// wrong, as a sentence, or nothing.
 [[nodiscard]] std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
                                                    const ExportOptions& options = {});
 [[nodiscard]] std::optional<QString> exportPicture(const Picture& picture, const QString& path,

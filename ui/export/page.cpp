@@ -46,9 +46,12 @@ Page fittedPage(const PictureMaker& make, QSizeF size, bool mayTurn) {
 
 Page pageFor(const PictureMaker& make, Paper paper) {
   switch (paper) {
-  case Paper::A4: return fittedPage(make, {210, 297}, true);
-  case Paper::Letter: return fittedPage(make, {215.9, 279.4}, true);
-  case Paper::TrueSize: break;
+  case Paper::A4:
+    return fittedPage(make, {210, 297}, true);
+  case Paper::Letter:
+    return fittedPage(make, {215.9, 279.4}, true);
+  case Paper::TrueSize:
+    break;
   }
   return truePage(make);
 }
@@ -69,7 +72,8 @@ void paintPage(QPainter& painter, const Page& page, double unitsPerMm) {
   font.setPixelSize(std::max(1, qRound(kLettersMm * 1.1 * unitsPerMm)));
   painter.setFont(font);
   painter.setPen(colours[Role::Note]);
-  painter.drawText(QPointF(kMarginMm * unitsPerMm, base), QString::fromStdString(page.picture.title));
+  painter.drawText(QPointF(kMarginMm * unitsPerMm, base),
+                   QString::fromStdString(page.picture.title));
   const QString scale = QCoreApplication::translate("Export", "Scale 1 : %1").arg(page.oneTo);
   const double right = (page.size.width() - kMarginMm) * unitsPerMm;
   const QFontMetricsF metrics(font, painter.device());

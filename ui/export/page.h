@@ -12,10 +12,10 @@ namespace scye {
 
 struct Page {
   Picture picture;
-  QSizeF size;     // mm
-  int oneTo = 1;   // scale 1 : oneTo
+  QSizeF size;   // mm
+  int oneTo = 1; // scale 1 : oneTo
   bool footer = false;
-  QPointF corner;  // mm from the page's upper left to the upper left of the picture's box
+  QPointF corner; // mm from the page's upper left to the upper left of the picture's box
 };
 
 inline constexpr double kMarginMm = 12, kPenMm = 0.25;

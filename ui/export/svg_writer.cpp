@@ -10,7 +10,8 @@ namespace {
 
 QString number(double value) {
   QString text = QString::number(value, 'f', 3);
-  while (text.endsWith(u'0')) text.chop(1);
+  while (text.endsWith(u'0'))
+    text.chop(1);
   if (text.endsWith(u'.')) text.chop(1);
   return text == QLatin1String("-0") ? QStringLiteral("0") : text;
 }
@@ -35,7 +36,8 @@ public:
     attribute("viewBox", QStringLiteral("0 0 %1 %2").arg(number(width), number(height)));
     attribute("font-family", QStringLiteral("DejaVu Sans, Verdana, sans-serif"));
     xml_.writeTextElement(QStringLiteral("title"), QString::fromStdString(picture_.title));
-    for (const Group& group : picture_.groups) write(group);
+    for (const Group& group : picture_.groups)
+      write(group);
     xml_.writeEndElement();
     xml_.writeEndDocument();
     return bytes_;
@@ -67,8 +69,10 @@ private:
     xml_.writeStartElement(QStringLiteral("g"));
     attribute("id", QString::fromStdString(group.id));
     xml_.writeTextElement(QStringLiteral("title"), QString::fromStdString(group.title));
-    for (const Stroke& stroke : group.strokes) write(stroke);
-    for (const Label& label : group.labels) write(label);
+    for (const Stroke& stroke : group.strokes)
+      write(stroke);
+    for (const Label& label : group.labels)
+      write(label);
     xml_.writeEndElement();
   }
 
@@ -87,7 +91,8 @@ private:
     attribute("stroke-linejoin", QStringLiteral("round"));
     if (pen.dashes.isEmpty()) return;
     QStringList dashes;
-    for (const qreal d : pen.dashes) dashes.append(number(d * kPenMm));
+    for (const qreal d : pen.dashes)
+      dashes.append(number(d * kPenMm));
     attribute("stroke-dasharray", dashes.join(u' '));
   }
 
@@ -99,8 +104,8 @@ private:
     attribute("fill", colours_[label.role].name());
     if (isBold(label.role)) attribute("font-weight", QStringLiteral("bold"));
     if (label.anchor != Anchor::Start)
-      attribute("text-anchor", label.anchor == Anchor::Middle ? QStringLiteral("middle")
-                                                              : QStringLiteral("end"));
+      attribute("text-anchor",
+                label.anchor == Anchor::Middle ? QStringLiteral("middle") : QStringLiteral("end"));
     if (label.angle != 0)
       attribute("transform",
                 QStringLiteral("rotate(%1 %2)").arg(number(-label.angle), point(label.at)));
@@ -117,6 +122,8 @@ private:
 
 } // namespace
 
-QByteArray pictureAsSvg(const Picture& picture) { return SvgWriter(picture).run(); }
+QByteArray pictureAsSvg(const Picture& picture) {
+  return SvgWriter(picture).run();
+}
 
 } // namespace scye

@@ -1,5 +1,6 @@
-// A picture as an SVG to be opened and edited elsewhere: millimetres, true size, a group with id and
-// title for each piece, letters as letters. Coordinates are written to a thousandth of a millimetre.
+// A picture as an SVG to be opened and edited elsewhere: millimetres, true size, a group with id
+// and title for each piece, letters as letters. Coordinates are written to a thousandth of a
+// millimetre.
 #pragma once
 
 #include "schematic/picture.h"

@@ -27,7 +27,9 @@ void Answers::arrange() {
   findings_->setGeometry(0, height() - below, width(), below);
 }
 
-void Answers::resizeEvent(QResizeEvent*) { arrange(); }
+void Answers::resizeEvent(QResizeEvent*) {
+  arrange();
+}
 
 QSize Answers::sizeHint() const {
   const int em = fontMetrics().averageCharWidth();
@@ -35,7 +37,8 @@ QSize Answers::sizeHint() const {
 }
 QSize Answers::minimumSizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {std::max(42 * em, fit_->minimumSizeHint().width()), fit_->minimumSizeHint().height() + 10 * em};
+  return {std::max(42 * em, fit_->minimumSizeHint().width()),
+          fit_->minimumSizeHint().height() + 10 * em};
 }
 
 } // namespace scye

@@ -46,7 +46,8 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remed
   setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
   // Buttons are kept where they are, so that one with the keyboard on it does not lose it.
   const auto count = qsizetype(finding_.remedies.size());
-  while (remedies_.size() > count) delete remedies_.takeLast();
+  while (remedies_.size() > count)
+    delete remedies_.takeLast();
   while (remedies_.size() < count) {
     auto* button = new QPushButton(this);
     button->setCursor(Qt::ArrowCursor);
@@ -89,8 +90,13 @@ void FindingCard::mouseReleaseEvent(QMouseEvent* event) {
 
 void FindingCard::keyPressEvent(QKeyEvent* event) {
   switch (event->key()) {
-  case Qt::Key_Return: case Qt::Key_Enter: case Qt::Key_Space: activate(); return;
-  default: QFrame::keyPressEvent(event);
+  case Qt::Key_Return:
+  case Qt::Key_Enter:
+  case Qt::Key_Space:
+    activate();
+    return;
+  default:
+    QFrame::keyPressEvent(event);
   }
 }
 
@@ -110,8 +116,9 @@ void FindingCard::paintEvent(QPaintEvent*) {
   painter.drawRoundedRect(area, round, round);
   painter.setPen(Qt::NoPen);
   painter.setBrush(stripe);
-  painter.drawRoundedRect(QRectF(area.left(), area.top() + round, round * 0.7, area.height() - 2 * round),
-                          round * 0.35, round * 0.35);
+  painter.drawRoundedRect(
+      QRectF(area.left(), area.top() + round, round * 0.7, area.height() - 2 * round), round * 0.35,
+      round * 0.35);
 }
 
 } // namespace scye

@@ -1,6 +1,6 @@
-// One finding: what is the matter, in words and with a sign, and what can be done about it. Going to it
-// (click, Return) leads to the value it concerns; a remedy is one click and one undo step, and shows
-// what it would give while the pointer or the keyboard is on it.
+// One finding: what is the matter, in words and with a sign, and what can be done about it. Going
+// to it (click, Return) leads to the value it concerns; a remedy is one click and one undo step,
+// and shows what it would give while the pointer or the keyboard is on it.
 #pragma once
 
 #include "document/attention.h"

@@ -11,7 +11,8 @@ namespace scye {
 FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings& settings,
                              QWidget* parent)
     : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
-      content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel), none_(new QLabel) {
+      content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel),
+      none_(new QLabel) {
   setFrameShape(NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -49,13 +50,15 @@ void FindingsPanel::refresh() {
                    [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
   head_->setText(findings.empty() ? tr("Findings") : tr("Findings (%1)").arg(findings.size()));
   none_->setVisible(findings.empty());
-  while (cards_.size() > qsizetype(findings.size())) delete cards_.takeLast();
+  while (cards_.size() > qsizetype(findings.size()))
+    delete cards_.takeLast();
   while (cards_.size() < qsizetype(findings.size())) {
     auto* card = new FindingCard(document_, attention_, content_);
     column_->insertWidget(2 + int(cards_.size()), card);
     cards_.append(card);
   }
-  for (int i = 0; i < cards_.size(); ++i) cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound());
+  for (int i = 0; i < cards_.size(); ++i)
+    cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound());
 }
 
 void FindingsPanel::changeEvent(QEvent* event) {

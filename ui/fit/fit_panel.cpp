@@ -43,7 +43,8 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
     numbers_[i] = {new QLabel(names[i], this), new QLabel(this)};
     numbers_[i].name->setForegroundRole(QPalette::PlaceholderText);
     numbers_[i].value->setFont(large);
-    for (QLabel* label : {numbers_[i].name, numbers_[i].value}) label->setAlignment(Qt::AlignRight);
+    for (QLabel* label : {numbers_[i].name, numbers_[i].value})
+      label->setAlignment(Qt::AlignRight);
     numbers_[i].value->setAccessibleName(names[i]);
     row->addWidget(numbers_[i].name, 0, i);
     row->addWidget(numbers_[i].value, 1, i);

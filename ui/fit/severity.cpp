@@ -12,18 +12,24 @@ namespace scye {
 QIcon severityIcon(Severity severity) {
   const bool dark = isDark(QGuiApplication::palette());
   switch (severity) {
-  case Severity::Blocking: return icon("blocking", blockingColour(dark));
-  case Severity::Warning: return icon("warning", warningColour(dark));
-  case Severity::Note: break;
+  case Severity::Blocking:
+    return icon("blocking", blockingColour(dark));
+  case Severity::Warning:
+    return icon("warning", warningColour(dark));
+  case Severity::Note:
+    break;
   }
   return icon("note", accent(dark));
 }
 
 QString severityName(Severity severity) {
   switch (severity) {
-  case Severity::Blocking: return QCoreApplication::translate("Severity", "Cannot be made");
-  case Severity::Warning: return QCoreApplication::translate("Severity", "Look at this");
-  case Severity::Note: break;
+  case Severity::Blocking:
+    return QCoreApplication::translate("Severity", "Cannot be made");
+  case Severity::Warning:
+    return QCoreApplication::translate("Severity", "Look at this");
+  case Severity::Note:
+    break;
   }
   return QCoreApplication::translate("Severity", "Good to know");
 }

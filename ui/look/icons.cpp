@@ -56,10 +56,14 @@ private:
 
 } // namespace
 
-QIcon icon(const char* name) { return icon(name, QColor()); }
+QIcon icon(const char* name) {
+  return icon(name, QColor());
+}
 QIcon icon(const char* name, const QColor& colour) {
   return QIcon(new TintedIcon(QString::fromLatin1(name), colour));
 }
-QIcon appIcon() { return QIcon(QStringLiteral(":/icons/scyewright.svg")); }
+QIcon appIcon() {
+  return QIcon(QStringLiteral(":/icons/scyewright.svg"));
+}
 
 } // namespace scye

@@ -1,5 +1,5 @@
-// Our own icons: one-colour SVGs, tinted from the palette at the moment they are painted, so that they
-// follow the desktop from light to dark without being told.
+// Our own icons: one-colour SVGs, tinted from the palette at the moment they are painted, so that
+// they follow the desktop from light to dark without being told.
 #pragma once
 
 #include <QIcon>

@@ -18,8 +18,12 @@ QFont QuietButton::textFont() const {
   return f;
 }
 
-int QuietButton::gap() const { return fontMetrics().averageCharWidth(); }
-int QuietButton::signSize() const { return looks_ == Looks::Aside ? 0 : fontMetrics().height(); }
+int QuietButton::gap() const {
+  return fontMetrics().averageCharWidth();
+}
+int QuietButton::signSize() const {
+  return looks_ == Looks::Aside ? 0 : fontMetrics().height();
+}
 
 QSize QuietButton::sizeHint() const {
   const QFontMetrics metrics(textFont());
@@ -40,7 +44,8 @@ void QuietButton::leaveEvent(QEvent* event) {
 
 void QuietButton::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  const QColor ground = palette().color(QPalette::Window), ink = palette().color(QPalette::WindowText);
+  const QColor ground = palette().color(QPalette::Window),
+               ink = palette().color(QPalette::WindowText);
   if (underMouse() || hasFocus()) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(hasFocus() ? QPen(palette().color(QPalette::Highlight), 1.2) : QPen(Qt::NoPen));
@@ -51,7 +56,8 @@ void QuietButton::paintEvent(QPaintEvent*) {
   QRect area = rect().adjusted(gap() / 2, 0, -gap() / 2, 0);
   if (signSize()) {
     const QRect sign(area.left(), area.center().y() - signSize() / 2, signSize(), signSize());
-    scye::icon(isChecked() ? "open-down" : "open-right").paint(&painter, sign.adjusted(1, 1, -1, -1));
+    scye::icon(isChecked() ? "open-down" : "open-right")
+        .paint(&painter, sign.adjusted(1, 1, -1, -1));
     area.setLeft(sign.right() + gap() / 2);
   }
   painter.setFont(textFont());

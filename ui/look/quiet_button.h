@@ -1,5 +1,5 @@
-// A button that is only its text, with a frame when it is pointed at or has the keyboard: for things that
-// can be pressed but should not call out.
+// A button that is only its text, with a frame when it is pointed at or has the keyboard: for
+// things that can be pressed but should not call out.
 #pragma once
 
 #include <QAbstractButton>

@@ -47,11 +47,19 @@ bool isDark(const QPalette& palette) {
          palette.color(QPalette::WindowText).lightnessF();
 }
 
-QColor accent(bool dark) { return dark ? kSkyBlue : kBlue; }
-QColor warningColour(bool dark) { return dark ? kOrange : kOrange.darker(135); }
-QColor blockingColour(bool dark) { return dark ? kVermilion.lighter(130) : kVermilion; }
+QColor accent(bool dark) {
+  return dark ? kSkyBlue : kBlue;
+}
+QColor warningColour(bool dark) {
+  return dark ? kOrange : kOrange.darker(135);
+}
+QColor blockingColour(bool dark) {
+  return dark ? kVermilion.lighter(130) : kVermilion;
+}
 
-PictureColours paperColours() { return coloursFor(Qt::white, QColor(0x1c, 0x1c, 0x1c), false); }
+PictureColours paperColours() {
+  return coloursFor(Qt::white, QColor(0x1c, 0x1c, 0x1c), false);
+}
 
 PictureColours screenColours(const QPalette& palette) {
   return coloursFor(palette.color(QPalette::Base), palette.color(QPalette::Text), isDark(palette));
@@ -59,22 +67,37 @@ PictureColours screenColours(const QPalette& palette) {
 
 Pen penOf(Role role) {
   switch (role) {
-  case Role::Outline: return {1.6, {}};
-  case Role::Guide: return {1, {5, 4}};
-  case Role::Measure: return {1, {}};
-  case Role::Lit: return {2.6, {}};
-  case Role::Ghost: return {1.4, {2, 3}};
-  case Role::Knitted: return {1.2, {}};
-  case Role::Armhole: return {2, {}};
-  case Role::Cap: return {2.4, {}};
-  case Role::Cell: return {0.7, {}};
-  case Role::TenCells: return {1.3, {}};
-  case Role::Symbol: return {1.4, {}};
-  case Role::Notch: return {1.2, {}};
-  default: return {1, {}};
+  case Role::Outline:
+    return {1.6, {}};
+  case Role::Guide:
+    return {1, {5, 4}};
+  case Role::Measure:
+    return {1, {}};
+  case Role::Lit:
+    return {2.6, {}};
+  case Role::Ghost:
+    return {1.4, {2, 3}};
+  case Role::Knitted:
+    return {1.2, {}};
+  case Role::Armhole:
+    return {2, {}};
+  case Role::Cap:
+    return {2.4, {}};
+  case Role::Cell:
+    return {0.7, {}};
+  case Role::TenCells:
+    return {1.3, {}};
+  case Role::Symbol:
+    return {1.4, {}};
+  case Role::Notch:
+    return {1.2, {}};
+  default:
+    return {1, {}};
   }
 }
 
-bool isBold(Role role) { return role == Role::Caption || role == Role::Lit; }
+bool isBold(Role role) {
+  return role == Role::Caption || role == Role::Lit;
+}
 
 } // namespace scye

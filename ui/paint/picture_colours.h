@@ -1,6 +1,6 @@
-// Colours and pens of a picture, by the role of a mark. Widths are in pens: one pen is a pixel on the
-// screen and a quarter of a millimetre on paper. The palette is that of Okabe and Ito, which people
-// with any colour vision can tell apart; no role is told by its colour alone.
+// Colours and pens of a picture, by the role of a mark. Widths are in pens: one pen is a pixel on
+// the screen and a quarter of a millimetre on paper. The palette is that of Okabe and Ito, which
+// people with any colour vision can tell apart; no role is told by its colour alone.
 #pragma once
 
 #include "schematic/picture.h"
@@ -23,8 +23,8 @@ struct PictureColours {
 [[nodiscard]] PictureColours screenColours(const QPalette& palette);
 
 struct Pen {
-  double width = 1;      // pens
-  QList<qreal> dashes;   // lengths in pens; empty: a full line
+  double width = 1;    // pens
+  QList<qreal> dashes; // lengths in pens; empty: a full line
 };
 [[nodiscard]] Pen penOf(Role role);
 [[nodiscard]] bool isBold(Role role); // letters

@@ -20,7 +20,8 @@ void paintStroke(QPainter& painter, const Stroke& stroke, const PictureColours& 
   if (!pen.dashes.isEmpty()) {
     // Qt counts dashes in line widths.
     QList<qreal> dashes;
-    for (const qreal d : pen.dashes) dashes.append(d / pen.width);
+    for (const qreal d : pen.dashes)
+      dashes.append(d / pen.width);
     line.setDashPattern(dashes);
   }
   painter.strokePath(mapped(stroke.path, view), line);
@@ -64,8 +65,10 @@ void paintPicture(QPainter& painter, const Picture& picture, const PictureColour
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   for (const Group& group : picture.groups) {
-    for (const Stroke& stroke : group.strokes) paintStroke(painter, stroke, colours, view);
-    for (const Label& label : group.labels) paintLabel(painter, label, colours, view);
+    for (const Stroke& stroke : group.strokes)
+      paintStroke(painter, stroke, colours, view);
+    for (const Label& label : group.labels)
+      paintLabel(painter, label, colours, view);
   }
   painter.restore();
 }

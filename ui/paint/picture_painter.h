@@ -4,6 +4,7 @@
 #include "paint/picture_colours.h"
 
 #include <QPainterPath>
+#include <QRectF>
 
 class QPainter;
 
@@ -17,6 +18,10 @@ struct PictureView {
 
   [[nodiscard]] QPointF map(const Vec2& p) const {
     return {origin.x() + p.x() * scale, origin.y() - p.y() * scale};
+  }
+  void centre(const Box& box, const QRectF& room) {
+    const Vec2 middle = 0.5 * (box.low + box.high);
+    origin = {room.center().x() - middle.x() * scale, room.center().y() + middle.y() * scale};
   }
   [[nodiscard]] Vec2 unmap(const QPointF& p) const {
     return {(p.x() - origin.x()) / scale, (origin.y() - p.y()) / scale};

@@ -26,7 +26,8 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
     : QObject(parent), context_(context), choice_(choice), when_(std::move(when)),
       name_(new QLabel(choiceName(choice))), box_(new ChoiceBox) {
   const int line = grid->rowCount();
-  for (int i = 0; i < int(info(choice).options.size()); ++i) box_->addItem(optionName(choice, i));
+  for (int i = 0; i < int(info(choice).options.size()); ++i)
+    box_->addItem(optionName(choice, i));
   box_->setFocusPolicy(Qt::StrongFocus);
   box_->setAccessibleName(name_->text());
   name_->setBuddy(box_);

@@ -15,8 +15,12 @@ namespace {
 // Sections and their folds that fill the first view.
 constexpr std::size_t kFirstParts = 4;
 
-bool isJacket(const Design& d) { return d.as<Garment>(Choice::Garment) == Garment::Jacket; }
-bool isPullover(const Design& d) { return !isJacket(d); }
+bool isJacket(const Design& d) {
+  return d.as<Garment>(Choice::Garment) == Garment::Jacket;
+}
+bool isPullover(const Design& d) {
+  return !isJacket(d);
+}
 bool isFlared(const Design& d) {
   return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
 }
@@ -63,17 +67,16 @@ void fillSleeveRarer(FieldTable& t) {
 
 void fillMeasurements(FieldTable& t) {
   t.addHeads();
-  for (const Field f : {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder,
-                        Field::ArmholeDepth, Field::UpperArm, Field::Wrist, Field::HemToUnderarm,
-                        Field::SleeveToUnderarm})
+  for (const Field f :
+       {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
+        Field::UpperArm, Field::Wrist, Field::HemToUnderarm, Field::SleeveToUnderarm})
     t.addMeasurement(f);
 }
 
 void fillMeasurementsRarer(FieldTable& t) {
-  for (const Field f :
-       {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::Elbow,
-        Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength, Field::ShoulderDrop,
-        Field::NeckBase, Field::HeadGirth, Field::HandGirth})
+  for (const Field f : {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::Elbow,
+                        Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
+                        Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
     t.addMeasurement(f);
 }
 
@@ -86,7 +89,8 @@ void fillKnitting(FieldTable& t) {
 }
 
 void fillLimits(FieldTable& t) {
-  for (int f = int(Field::LimitUpperArm); f < kFieldCount; ++f) t.addValue(Field(f));
+  for (int f = int(Field::LimitUpperArm); f < kFieldCount; ++f)
+    t.addValue(Field(f));
 }
 
 } // namespace
@@ -158,7 +162,8 @@ void EditPanel::addSection(const QString& title, bool open, Fill fill, Fill rare
 }
 
 void EditPanel::openRest() {
-  for (Fold* fold : std::exchange(toOpen_, {})) fold->setOpen(true);
+  for (Fold* fold : std::exchange(toOpen_, {}))
+    fold->setOpen(true);
 }
 
 void EditPanel::focusField(Field field, bool finished) {
@@ -210,6 +215,8 @@ QSize EditPanel::sizeHint() const {
   return {width + fontMetrics().averageCharWidth(), 100 * fontMetrics().averageCharWidth()};
 }
 
-QSize EditPanel::minimumSizeHint() const { return {sizeHint().width(), 0}; }
+QSize EditPanel::minimumSizeHint() const {
+  return {sizeHint().width(), 0};
+}
 
 } // namespace scye

@@ -1,5 +1,5 @@
-// The work, in the knitter's order: who it is for and her measurements, the swatch, the body, the sleeve
-// and its cap, the knitting, and where warnings begin.
+// The work, in the knitter's order: who it is for and her measurements, the swatch, the body, the
+// sleeve and its cap, the knitting, and where warnings begin.
 #pragma once
 
 #include "panels/field_table.h"

@@ -17,7 +17,8 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
                    std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent)
     : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
       unitInHead_(unitInHead), when_(std::move(when)), nameArea_(new QWidget),
-      name_(new QLabel(name)), mark_(new QLabel), source_(new QuietButton(QuietButton::Looks::Aside)) {
+      name_(new QLabel(name)), mark_(new QLabel),
+      source_(new QuietButton(QuietButton::Looks::Aside)) {
   auto* line = new QHBoxLayout(nameArea_);
   line->setContentsMargins({});
   line->setSpacing(name_->fontMetrics().averageCharWidth());
@@ -26,7 +27,8 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
   name_->setWordWrap(true);
   mark_->hide();
   grid->addWidget(nameArea_, line_, column::kName);
-  for (const CellSpec& cell : cells) addCell(cell, name);
+  for (const CellSpec& cell : cells)
+    addCell(cell, name);
   name_->setBuddy(cells_.front().box);
 
   source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);

@@ -1,6 +1,6 @@
 // One line of a panel: the name of a value, the boxes it is typed into, and where it came from. The
-// widgets lie in a grid that the rows of a table share, so that figures stand under one another. The row
-// in use opens a slider beneath itself.
+// widgets lie in a grid that the rows of a table share, so that figures stand under one another.
+// The row in use opens a slider beneath itself.
 #pragma once
 
 #include "panels/panel_context.h"

@@ -55,7 +55,8 @@ void FieldTable::addHeads() {
 }
 
 void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when) {
-  auto* row = new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
+  auto* row =
+      new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
   rows_.push_back(row);
   // The next row begins below the slider's line.
@@ -104,10 +105,13 @@ FieldRow* FieldTable::rowOf(Field field) const {
 }
 
 void FieldTable::refresh() {
-  if (unitHead_) unitHead_->setText(
-        context_.settings.unit() == LengthUnit::Inch ? tr("in inches") : tr("in centimetres"));
-  for (ChoiceRow* choice : choices_) choice->refresh();
-  for (FieldRow* row : rows_) row->refresh();
+  if (unitHead_)
+    unitHead_->setText(context_.settings.unit() == LengthUnit::Inch ? tr("in inches")
+                                                                    : tr("in centimetres"));
+  for (ChoiceRow* choice : choices_)
+    choice->refresh();
+  for (FieldRow* row : rows_)
+    row->refresh();
 }
 
 void FieldTable::changeEvent(QEvent* event) {

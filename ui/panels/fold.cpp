@@ -8,9 +8,8 @@ namespace scye {
 
 Fold::Fold(Rank rank, const QString& title, Make make, QWidget* parent)
     : QWidget(parent), rank_(rank),
-      head_(new QuietButton(rank == Rank::Section ? QuietButton::Looks::Heading
-                                                  : QuietButton::Looks::Link,
-                            this)),
+      head_(new QuietButton(
+          rank == Rank::Section ? QuietButton::Looks::Heading : QuietButton::Looks::Link, this)),
       make_(std::move(make)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins({});
@@ -22,7 +21,9 @@ Fold::Fold(Rank rank, const QString& title, Make make, QWidget* parent)
   connect(head_, &QuietButton::toggled, this, &Fold::setOpen);
 }
 
-bool Fold::isOpen() const { return head_->isChecked(); }
+bool Fold::isOpen() const {
+  return head_->isChecked();
+}
 
 QWidget* Fold::body() {
   if (!body_) {

@@ -1,5 +1,5 @@
-// A heading that opens and closes what stands under it. What is inside is made when it is first opened,
-// so that a panel costs nothing until somebody looks at it.
+// A heading that opens and closes what stands under it. What is inside is made when it is first
+// opened, so that a panel costs nothing until somebody looks at it.
 #pragma once
 
 #include <QWidget>

@@ -11,8 +11,12 @@ QString said(const std::string& key, const Params& params = {}) {
 
 } // namespace
 
-QString fieldName(Field field) { return said("field." + std::string(info(field).key)); }
-QString choiceName(Choice choice) { return said("choice." + std::string(info(choice).key)); }
+QString fieldName(Field field) {
+  return said("field." + std::string(info(field).key));
+}
+QString choiceName(Choice choice) {
+  return said("choice." + std::string(info(choice).key));
+}
 QString optionName(Choice choice, int option) {
   const ChoiceInfo& i = info(choice);
   return said("choice." + std::string(i.key) + "." + std::string(i.options.begin()[option]));
@@ -20,12 +24,18 @@ QString optionName(Choice choice, int option) {
 
 QString originName(const Sizes& sizes, Field field) {
   switch (sizes.origin(field)) {
-  case Origin::GivenBody: return said("origin.body");
-  case Origin::GivenGarment: return said("origin.garment");
-  case Origin::Set: return said("origin.set");
-  case Origin::Table: return said("origin.table", {textParam("size", sizes.tableSize)});
-  case Origin::Estimate: return said("origin.estimate");
-  case Origin::Rule: break;
+  case Origin::GivenBody:
+    return said("origin.body");
+  case Origin::GivenGarment:
+    return said("origin.garment");
+  case Origin::Set:
+    return said("origin.set");
+  case Origin::Table:
+    return said("origin.table", {textParam("size", sizes.tableSize)});
+  case Origin::Estimate:
+    return said("origin.estimate");
+  case Origin::Rule:
+    break;
   }
   return said("origin.rule");
 }

@@ -56,7 +56,8 @@ private:
 
 } // namespace
 
-QWidget* makeTextBox(const PanelContext& context, const QString& name, std::string Design::*member) {
+QWidget* makeTextBox(const PanelContext& context, const QString& name,
+                     std::string Design::*member) {
   auto* box = new TextBox;
   box->setAccessibleName(name);
   Document& document = context.document;

@@ -92,6 +92,8 @@ void RowSlider::say(const QString& refusal) {
   refusal_->show();
 }
 
-void RowSlider::quiet() { refusal_->hide(); }
+void RowSlider::quiet() {
+  refusal_->hide();
+}
 
 } // namespace scye

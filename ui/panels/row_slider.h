@@ -1,4 +1,5 @@
-// What opens under the row in use: a slider for the value in hand, its ends, and room for a refusal.
+// What opens under the row in use: a slider for the value in hand, its ends, and room for a
+// refusal.
 #pragma once
 
 #include "panels/panel_context.h"

@@ -31,15 +31,18 @@ void Settings::setUnit(LengthUnit unit) {
   put(kUnit, unit == LengthUnit::Inch ? QStringLiteral("inch") : QStringLiteral("cm"));
 }
 
-bool Settings::gridShown() const { return store_.value(QLatin1String(kGrid), true).toBool(); }
-void Settings::setGridShown(bool shown) { put(kGrid, shown); }
+bool Settings::gridShown() const {
+  return store_.value(QLatin1String(kGrid), true).toBool();
+}
+void Settings::setGridShown(bool shown) {
+  put(kGrid, shown);
+}
 
 ExportOptions Settings::exportOptions() const {
   ExportOptions options;
   const int paper = store_.value(QLatin1String(kPaper), int(Paper::A4)).toInt();
   options.paper = Paper(std::clamp(paper, int(Paper::TrueSize), int(Paper::Letter)));
-  options.dpi =
-      std::clamp(store_.value(QLatin1String(kDpi), 200).toDouble(), kLeastDpi, kMostDpi);
+  options.dpi = std::clamp(store_.value(QLatin1String(kDpi), 200).toDouble(), kLeastDpi, kMostDpi);
   return options;
 }
 void Settings::setExportOptions(const ExportOptions& options) {
@@ -50,7 +53,9 @@ void Settings::setExportOptions(const ExportOptions& options) {
 QString Settings::lastFolder() const {
   return store_.value(QLatin1String(kFolder), QDir::homePath()).toString();
 }
-void Settings::setLastFolder(const QString& folder) { put(kFolder, folder); }
+void Settings::setLastFolder(const QString& folder) {
+  put(kFolder, folder);
+}
 
 QStringList Settings::recentFiles() const {
   return store_.value(QLatin1String(kRecent)).toStringList();
@@ -60,7 +65,8 @@ void Settings::addRecentFile(const QString& path) {
   const QString whole = QFileInfo(path).absoluteFilePath();
   files.removeAll(whole);
   files.prepend(whole);
-  while (files.size() > kMostRecent) files.removeLast();
+  while (files.size() > kMostRecent)
+    files.removeLast();
   put(kRecent, files);
 }
 void Settings::removeRecentFile(const QString& path) {

@@ -1,5 +1,5 @@
-// Preferences, typed, in a file of their own. Where the window stood is kept apart (window_state.h): it
-// belongs to a screen, not to a person.
+// Preferences, typed, in a file of their own. Where the window stood is kept apart
+// (window_state.h): it belongs to a screen, not to a person.
 #pragma once
 
 #include "export/export.h"

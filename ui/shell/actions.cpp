@@ -42,7 +42,8 @@ Actions::Actions(QMainWindow& w) {
   quit = make(w, nullptr, tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
   undo = make(w, "undo", tr("&Undo"), {QKeySequence::Undo});
   redo = make(w, "redo", tr("&Redo"), {QKeySequence::Redo, QKeySequence(Qt::CTRL | Qt::Key_Y)});
-  zoomIn = make(w, "zoom-in", tr("Zoom &in"), {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)});
+  zoomIn = make(w, "zoom-in", tr("Zoom &in"),
+                {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)});
   zoomOut = make(w, "zoom-out", tr("Zoom &out"), {QKeySequence::ZoomOut});
   fit = make(w, "fit", tr("&All pieces"), {QKeySequence(Qt::CTRL | Qt::Key_0)});
   grid = make(w, "grid", tr("&Grid"), {QKeySequence(Qt::CTRL | Qt::Key_G)});
@@ -104,7 +105,8 @@ void Actions::makeToolbar(QMainWindow& w) {
 }
 
 void Actions::setWorking(bool working) {
-  for (QAction* a : {save, saveAs, exportSvg, exportPng, exportPdf, print, zoomIn, zoomOut, fit, grid})
+  for (QAction* a :
+       {save, saveAs, exportSvg, exportPng, exportPdf, print, zoomIn, zoomOut, fit, grid})
     a->setEnabled(working);
 }
 

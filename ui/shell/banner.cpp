@@ -35,7 +35,8 @@ Banner::Banner(QWidget* parent)
   hide();
 }
 
-void Banner::say(Severity severity, const QString& title, const QString& text, QList<Offer> offers) {
+void Banner::say(Severity severity, const QString& title, const QString& text,
+                 QList<Offer> offers) {
   severity_ = severity;
   const int size = fontMetrics().height();
   sign_->setPixmap(severityIcon(severity).pixmap(size, size));
@@ -56,9 +57,13 @@ void Banner::say(Severity severity, const QString& title, const QString& text, Q
   show();
 }
 
-QString Banner::text() const { return accessibleName(); }
+QString Banner::text() const {
+  return accessibleName();
+}
 
-void Banner::dismiss() { hide(); }
+void Banner::dismiss() {
+  hide();
+}
 
 void Banner::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape)

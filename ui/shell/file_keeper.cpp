@@ -32,8 +32,9 @@ std::optional<Design> FileKeeper::read(const QString& path) {
   const QString name = QFileInfo(path).fileName();
   if (QFileInfo::exists(path)) unreadable_.insert(whole(path));
   settings_.removeRecentFile(path);
-  Q_EMIT refused(tr("%1 cannot be opened.").arg(name),
-                 tr("The file was left as it is. Reason: %1").arg(std::get<ReadRefusal>(result).reason));
+  Q_EMIT refused(
+      tr("%1 cannot be opened.").arg(name),
+      tr("The file was left as it is. Reason: %1").arg(std::get<ReadRefusal>(result).reason));
   return std::nullopt;
 }
 
@@ -66,10 +67,9 @@ bool FileKeeper::save() {
 }
 
 bool FileKeeper::saveAs() {
-  const QString suggestion =
-      document_.path().isEmpty()
-          ? settings_.lastFolder() + u'/' + document_.displayName() + kEnding
-          : document_.path();
+  const QString suggestion = document_.path().isEmpty()
+                                 ? settings_.lastFolder() + u'/' + document_.displayName() + kEnding
+                                 : document_.path();
   QString path = asking_.whereToSave(suggestion);
   if (path.isEmpty()) return false;
   if (QFileInfo(path).suffix().isEmpty()) path += kEnding;
@@ -78,9 +78,10 @@ bool FileKeeper::saveAs() {
 
 bool FileKeeper::saveTo(const QString& path) {
   if (unreadable_.contains(whole(path))) {
-    Q_EMIT refused(tr("Not saved."),
-                   tr("%1 could not be read before, so it is not written over. Choose another name.")
-                       .arg(QFileInfo(path).fileName()));
+    Q_EMIT refused(
+        tr("Not saved."),
+        tr("%1 could not be read before, so it is not written over. Choose another name.")
+            .arg(QFileInfo(path).fileName()));
     return false;
   }
   if (const auto problem = writeDesign(path, document_.design())) {
@@ -97,9 +98,12 @@ bool FileKeeper::mayLeave() {
   document_.endGesture();
   if (!document_.isModified()) return true;
   switch (asking_.aboutUnsaved(document_.displayName())) {
-  case Answer::Save: return save();
-  case Answer::Discard: return true;
-  case Answer::Stay: break;
+  case Answer::Save:
+    return save();
+  case Answer::Discard:
+    return true;
+  case Answer::Stay:
+    break;
   }
   return false;
 }
@@ -112,7 +116,8 @@ FileKeeper::Asking askingWithDialogs(QWidget* window, Settings& settings) {
                                         settings.lastFolder(), kinds);
   };
   asking.whereToSave = [=](const QString& suggestion) {
-    return QFileDialog::getSaveFileName(window, FileKeeper::tr("Save the design"), suggestion, kinds);
+    return QFileDialog::getSaveFileName(window, FileKeeper::tr("Save the design"), suggestion,
+                                        kinds);
   };
   asking.aboutUnsaved = [=](const QString& name) {
     QMessageBox box(QMessageBox::Question, FileKeeper::tr("Unsaved changes"),
@@ -120,9 +125,12 @@ FileKeeper::Asking askingWithDialogs(QWidget* window, Settings& settings) {
                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, window);
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {
-    case QMessageBox::Save: return FileKeeper::Answer::Save;
-    case QMessageBox::Discard: return FileKeeper::Answer::Discard;
-    default: return FileKeeper::Answer::Stay;
+    case QMessageBox::Save:
+      return FileKeeper::Answer::Save;
+    case QMessageBox::Discard:
+      return FileKeeper::Answer::Discard;
+    default:
+      return FileKeeper::Answer::Stay;
     }
   };
   return asking;

@@ -1,5 +1,5 @@
-// New, open, save: what passes between the document and the disk, and the one question that is asked
-// before unsaved work is left behind.
+// New, open, save: what passes between the document and the disk, and the one question that is
+// asked before unsaved work is left behind.
 #pragma once
 
 #include "document/document.h"
@@ -28,7 +28,8 @@ public:
   // Each returns whether it went through.
   bool open();
   bool openFile(const QString& path);
-  bool openUntitled(const QString& path); // a copy without a name of its own: demo, recovered design
+  bool
+  openUntitled(const QString& path); // a copy without a name of its own: demo, recovered design
   bool save();
   bool saveAs();
   bool saveTo(const QString& path);

@@ -61,9 +61,8 @@ Workbench& MainWindow::workbench() {
     connect(&exports, &ExportStrip::failed, this, [this](const QString& reason) {
       banner_->say(Severity::Blocking, tr("Not exported."), reason);
     });
-    connect(&exports, &ExportStrip::exported, this, [this](const QString& path) {
-      banner_->say(Severity::Note, tr("Exported."), path);
-    });
+    connect(&exports, &ExportStrip::exported, this,
+            [this](const QString& path) { banner_->say(Severity::Note, tr("Exported."), path); });
   }
   return *work_;
 }
@@ -116,7 +115,9 @@ void MainWindow::connectFiles() {
   connect(start_, &StartPage::fileWanted, this, [this](const QString& path) { openFile(path); });
 }
 
-void MainWindow::openFile(const QString& path) { files_->openFile(path); }
+void MainWindow::openFile(const QString& path) {
+  files_->openFile(path);
+}
 
 void MainWindow::openDemo() {
   if (files_->mayLeave()) files_->openUntitled(QStringLiteral(":/demos/jacket.scye"));
@@ -141,23 +142,22 @@ void MainWindow::offerRecovered() {
   const QList<Recovery::Copy> copies = recovery_->leftBehind();
   if (copies.isEmpty()) return;
   const Recovery::Copy copy = copies.front();
-  const QString name =
-      copy.original.isEmpty() ? tr("a design that was never saved") : QFileInfo(copy.original).fileName();
-  banner_->say(
-      Severity::Warning, tr("The program ended before %1 was saved.").arg(name),
-      tr("A copy of it was kept."),
-      {{tr("Open the copy"),
-        [this, copy] {
-          if (files_->openUntitled(copy.file)) {
-            document_.replace(document_.design(), copy.original, true);
-            recovery_->writeNow();
-            recovery_->discard(copy);
-          }
-        }},
-       {tr("Throw it away"), [this, copy] {
-          recovery_->discard(copy);
-          offerRecovered();
-        }}});
+  const QString name = copy.original.isEmpty() ? tr("a design that was never saved")
+                                               : QFileInfo(copy.original).fileName();
+  banner_->say(Severity::Warning, tr("The program ended before %1 was saved.").arg(name),
+               tr("A copy of it was kept."),
+               {{tr("Open the copy"),
+                 [this, copy] {
+                   if (files_->openUntitled(copy.file)) {
+                     document_.replace(document_.design(), copy.original, true);
+                     recovery_->writeNow();
+                     recovery_->discard(copy);
+                   }
+                 }},
+                {tr("Throw it away"), [this, copy] {
+                   recovery_->discard(copy);
+                   offerRecovered();
+                 }}});
 }
 
 void MainWindow::refreshTitle() {

@@ -1,5 +1,5 @@
-// The window: start page or workbench, with the messages above them. It only puts the parts together;
-// files, actions and the work itself have classes of their own.
+// The window: start page or workbench, with the messages above them. It only puts the parts
+// together; files, actions and the work itself have classes of their own.
 #pragma once
 
 #include "document/attention.h"

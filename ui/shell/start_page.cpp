@@ -33,7 +33,8 @@ Picture makeBackdrop() {
   options.dimensions = false;
   Picture picture = pieceSchematic(draftGarment(Design().choose(Choice::Garment, Garment::Jacket)),
                                    builtinPhrases(), options);
-  for (Group& g : picture.groups) g.labels.clear();
+  for (Group& g : picture.groups)
+    g.labels.clear();
   return picture;
 }
 
@@ -105,9 +106,10 @@ QWidget* StartPage::makeQuestions() {
   grid->setHorizontalSpacing(2 * em);
   grid->setVerticalSpacing(em);
   grid->addWidget(heading(tr("A new design"), 1.4, area), 0, 0, 1, 3);
-  auto* why = aside(tr("Three things are enough to begin with. Everything else is filled in from the "
-                       "nearest published size, marked as such, and can be changed at any time."),
-                    area);
+  auto* why =
+      aside(tr("Three things are enough to begin with. Everything else is filled in from the "
+               "nearest published size, marked as such, and can be changed at any time."),
+            area);
   why->setMinimumWidth(60 * em);
   grid->addWidget(why, 1, 0, 1, 3);
 
@@ -126,7 +128,8 @@ QWidget* StartPage::makeQuestions() {
   ask(2, tr("&Bust"), tr("around the fullest part, on the body"), Field::Bust);
   ask(3, tr("&Upper arm"), tr("around the thickest part, on the body"), Field::UpperArm);
   ask(4, tr("&Gauge"), tr("stitches in 10 cm (4 in) of the washed swatch"), Field::SwatchStitches);
-  for (const Question& q : questions_) q.box->setMinimumWidth(questions_.front().box->sizeHint().width());
+  for (const Question& q : questions_)
+    q.box->setMinimumWidth(questions_.front().box->sizeHint().width());
   grid->addWidget(complaint, 5, 0, 1, 3);
   grid->setColumnStretch(2, 1);
 
@@ -162,7 +165,8 @@ QWidget* StartPage::makeOthers() {
 
 void StartPage::refresh() {
   const LengthUnit unit = settings_.unit();
-  for (const Question& q : questions_) q.box->setValueStyle({unit, true, false});
+  for (const Question& q : questions_)
+    q.box->setValueStyle({unit, true, false});
   while (QLayoutItem* item = recent_->takeAt(0)) {
     item->widget()->deleteLater();
     delete item;
@@ -234,11 +238,13 @@ void StartPage::draw() {
 void StartPage::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   QPalette ground = palette();
-  ground.setColor(QPalette::Base, mixed(ground.color(QPalette::Window), ground.color(QPalette::Base), 0.5));
+  ground.setColor(QPalette::Base,
+                  mixed(ground.color(QPalette::Window), ground.color(QPalette::Base), 0.5));
   PictureColours colours = screenColours(ground);
   painter.fillRect(rect(), colours.ground);
   // What will lie on the drawing table, pale and running off the page.
-  for (QColor& c : colours.colour) c = mixed(colours.ground, c, 0.22);
+  for (QColor& c : colours.colour)
+    c = mixed(colours.ground, c, 0.22);
   const Box box = backdrop_.box();
   const double w = width(), h = height();
   PictureView view;

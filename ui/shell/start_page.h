@@ -1,5 +1,5 @@
-// The first thing she sees: three questions are enough for a garment on the drawing table; or she goes
-// on with something, or looks at the demo.
+// The first thing she sees: three questions are enough for a garment on the drawing table; or she
+// goes on with something, or looks at the demo.
 #pragma once
 
 #include "model/design.h"

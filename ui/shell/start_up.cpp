@@ -6,9 +6,11 @@
 #include <QApplication>
 #include <QPalette>
 
-// Resources of a static library are dropped by the linker unless somebody asks for them; this must stand
-// outside of any namespace.
-static void takeResources() { Q_INIT_RESOURCE(scyewright); }
+// Resources of a static library are dropped by the linker unless somebody asks for them; this must
+// stand outside of any namespace.
+static void takeResources() {
+  Q_INIT_RESOURCE(scyewright);
+}
 
 namespace scye {
 namespace {

@@ -1,6 +1,6 @@
-// The middle of the window: the drawing table, and below it pages with what she knits from. The line
-// between them can be drawn all the way, so that a page stands below the drawing or in its place. While
-// there is no page, only the drawing table shows.
+// The middle of the window: the drawing table, and below it pages with what she knits from. The
+// line between them can be drawn all the way, so that a page stands below the drawing or in its
+// place. While there is no page, only the drawing table shows.
 #pragma once
 
 #include <QSplitter>

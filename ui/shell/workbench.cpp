@@ -13,7 +13,8 @@ namespace scye {
 Workbench::Workbench(const PanelContext& context, QWidget* parent)
     : QSplitter(Qt::Horizontal, parent),
       table_(new DrawingTable(context.document, context.attention, context.settings)),
-      panel_(new EditPanel(context)), exports_(new ExportStrip(context.document, context.settings)) {
+      panel_(new EditPanel(context)),
+      exports_(new ExportStrip(context.document, context.settings)) {
   auto* drawing = new QWidget;
   auto* column = new QVBoxLayout(drawing);
   column->setContentsMargins({});

@@ -1,4 +1,5 @@
-// The three parts of the work side by side: what she says, the drawing table, what the design answers.
+// The three parts of the work side by side: what she says, the drawing table, what the design
+// answers.
 #pragma once
 
 #include "panels/panel_context.h"

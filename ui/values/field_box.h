@@ -1,6 +1,6 @@
-// A field for one value that speaks the value's kind: lengths in either unit, per cent, counts. The text
-// is taken when she is done with it (Return or leaving); until then nothing changes, and Escape puts the
-// old text back. What cannot be read is said, never guessed.
+// A field for one value that speaks the value's kind: lengths in either unit, per cent, counts. The
+// text is taken when she is done with it (Return or leaving); until then nothing changes, and
+// Escape puts the old text back. What cannot be read is said, never guessed.
 #pragma once
 
 #include "values/value_text.h"

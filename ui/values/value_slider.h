@@ -1,5 +1,5 @@
-// A slider over one value. A press anywhere on it takes hold at that place; from press to release is one
-// gesture, which Escape gives up. Arrow keys step.
+// A slider over one value. A press anywhere on it takes hold at that place; from press to release
+// is one gesture, which Escape gives up. Arrow keys step.
 #pragma once
 
 #include "values/value_text.h"

@@ -10,7 +10,9 @@
 namespace scye {
 namespace {
 
-bool isLength(FieldKind kind) { return kind == FieldKind::Girth || kind == FieldKind::Length; }
+bool isLength(FieldKind kind) {
+  return kind == FieldKind::Girth || kind == FieldKind::Length;
+}
 
 QString inches(double cm) {
   const double in = std::abs(cm) / kCmPerInch;
@@ -23,7 +25,8 @@ QString inches(double cm) {
   parts %= 8;
   if (parts == 0) return sign + QString::number(whole);
   int below = 8;
-  while (parts % 2 == 0) parts /= 2, below /= 2;
+  while (parts % 2 == 0)
+    parts /= 2, below /= 2;
   const QString fraction = QStringLiteral("%1/%2").arg(parts).arg(below);
   return sign + (whole ? QStringLiteral("%1 %2").arg(whole).arg(fraction) : fraction);
 }
@@ -52,9 +55,8 @@ std::optional<double> readNumber(const QString& text) {
 }
 
 std::optional<double> readLength(const QString& text, LengthUnit unit) {
-  static const QRegularExpression ending(
-      QStringLiteral(R"(\s*(cm|mm|in|inch|inches|"|''|″)\s*$)"),
-      QRegularExpression::CaseInsensitiveOption);
+  static const QRegularExpression ending(QStringLiteral(R"(\s*(cm|mm|in|inch|inches|"|''|″)\s*$)"),
+                                         QRegularExpression::CaseInsensitiveOption);
   double factor = unit == LengthUnit::Inch ? kCmPerInch : 1;
   QString number = text;
   if (const auto match = ending.match(text); match.hasMatch()) {
@@ -78,8 +80,8 @@ QString valueText(FieldKind kind, double value, const ValueStyle& style) {
   QString text, unit;
   if (isLength(kind)) {
     text = style.unit == LengthUnit::Inch ? inches(value)
-           : style.fixed                   ? QString::number(value, 'f', 1)
-                                           : plain(value, 1);
+           : style.fixed                  ? QString::number(value, 'f', 1)
+                                          : plain(value, 1);
     unit = unitText(style.unit);
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);
@@ -110,22 +112,29 @@ std::optional<double> readValue(FieldKind kind, const QString& typed, LengthUnit
 
 double keyStep(FieldKind kind, LengthUnit unit) {
   switch (kind) {
-  case FieldKind::Share: return 0.01;
-  case FieldKind::Count: return 1;
-  default: return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
+  case FieldKind::Share:
+    return 0.01;
+  case FieldKind::Count:
+    return 1;
+  default:
+    return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
   }
 }
 
 double sliderStep(FieldKind kind, LengthUnit unit) {
   switch (kind) {
-  case FieldKind::Share: return 0.01;
-  case FieldKind::Count: return 1;
-  default: return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
+  case FieldKind::Share:
+    return 0.01;
+  case FieldKind::Count:
+    return 1;
+  default:
+    return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
   }
 }
 
 double ontoGrid(double value, double step) {
-  // Dividing by the whole number of steps in a unit keeps 0.1 x 3 from becoming 0.30000000000000004.
+  // Dividing by the whole number of steps in a unit keeps 0.1 x 3 from becoming
+  // 0.30000000000000004.
   const double perUnit = std::round(1 / step);
   if (std::abs(perUnit * step - 1) < 1e-12) return std::round(value * perUnit) / perUnit;
   return std::round(value / step) * step;

@@ -1,6 +1,6 @@
-// Values as she reads and types them. Lengths are cm inside; the unit is only a matter of display and
-// entry, and either unit can be typed at any time: "41.5", "16 1/4", "41,5 cm", "16 in", "415 mm".
-// A share is read and shown in per cent.
+// Values as she reads and types them. Lengths are cm inside; the unit is only a matter of display
+// and entry, and either unit can be typed at any time: "41.5", "16 1/4", "41,5 cm", "16 in", "415
+// mm". A share is read and shown in per cent.
 #pragma once
 
 #include "model/field.h"
@@ -26,7 +26,8 @@ struct ValueStyle {
 // Nothing when the text is not a value of that kind.
 [[nodiscard]] std::optional<double> readValue(FieldKind kind, const QString& text, LengthUnit unit);
 
-// The grain in which arrow keys and sliders change a value: 0.5 cm or 1/4 in, and finer for sliders.
+// The grain in which arrow keys and sliders change a value: 0.5 cm or 1/4 in, and finer for
+// sliders.
 [[nodiscard]] double keyStep(FieldKind kind, LengthUnit unit);
 [[nodiscard]] double sliderStep(FieldKind kind, LengthUnit unit);
 [[nodiscard]] double ontoGrid(double value, double step);
