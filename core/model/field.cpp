@@ -76,6 +76,7 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::LimitShoulderLow, "limit.shoulderLow", Length, Limits, 0, 20, 4},
     {Field::LimitShoulderHigh, "limit.shoulderHigh", Length, Limits, 5, 30, 6},
     {Field::LimitDepthEase, "limit.depthEase", Length, Limits, 0, 20, 4},
+    {Field::LimitUnderarm, "limit.underarm", Share, Limits, 0.4, 1, 0.2},
     {Field::LimitNeckStretch, "limit.neckStretch", Share, Limits, 1, 2.5, 0.5},
     {Field::LimitHandStretch, "limit.handStretch", Share, Limits, 1, 2.5, 0.5},
 }};

@@ -50,7 +50,9 @@ enum class Field : std::uint8_t {
   Fidelity,       // 0 simplest directions, 1 closest to the curve
   // Where warnings begin.
   LimitUpperArm, LimitCapLow, LimitCapHigh, LimitCapEase, LimitShoulderLow, LimitShoulderHigh,
-  LimitDepthEase, LimitNeckStretch, LimitHandStretch,
+  LimitDepthEase,
+  LimitUnderarm, // how far down the back waist length the underarm may lie
+  LimitNeckStretch, LimitHandStretch,
 };
 inline constexpr int kFieldCount = int(Field::LimitHandStretch) + 1;
 
