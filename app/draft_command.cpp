@@ -259,6 +259,7 @@ int runDraft(std::span<const std::string> arguments) {
   if (const auto code = readDesign(job, design)) return *code;
 
   job.derived = derive(design);
+  deriveRemedies(design, job.derived);
   if (const auto code = writeOutputs(job)) return *code;
   tell(job);
   return anyBlocking(job.derived.findings) ? kBlocked : kDrafted;

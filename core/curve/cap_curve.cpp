@@ -12,8 +12,8 @@ struct LengthSlope {
   double length = 0, slope = 0;
 };
 
-// Speed along the curve and its derivative by height. With x' = -3s q(t), y' = 6H t(1-t), the speed is
-// hypot(x', y') and d/dH speed = y' (y'/H) / speed.
+// Speed along the curve and its derivative by height. With x' = -3s q(t), y' = 6H t(1-t), the speed
+// is hypot(x', y') and d/dH speed = y' (y'/H) / speed.
 class CapSpeed {
 public:
   CapSpeed(const CapShape& shape, double height)
@@ -42,9 +42,9 @@ public:
     const double mid = 0.5 * (lo + hi);
     const LengthSlope l = over(lo, mid), r = over(mid, hi);
     const LengthSlope both{l.length + r.length, l.slope + r.slope};
-    if (depth == 0 || (std::abs(both.length - whole.length) <= allowed &&
-                       std::abs(both.slope - whole.slope) <= kSlopeTolerance))
-      return both;
+    const bool rough = std::abs(both.length - whole.length) > allowed ||
+                       std::abs(both.slope - whole.slope) > kSlopeTolerance; // false of a NaN
+    if (depth == 0 || !rough) return both;
     const LengthSlope lower = refined(lo, mid, l, allowed, depth - 1);
     const LengthSlope upper = refined(mid, hi, r, allowed, depth - 1);
     return {lower.length + upper.length, lower.slope + upper.slope};
@@ -75,7 +75,7 @@ RootSummary solveCapHeight(std::span<const CapShape> halves, double target) {
   double flats = 0;
   for (const CapShape& half : halves) flats += half.underarm + half.crownHalf;
   const double high = halves.empty() ? 0 : (target - flats) / double(halves.size());
-  if (!(high > 0)) return {};
+  if (!(high > 0 && std::isfinite(high))) return {};
   return bracketedNewton(
       [&](double height) {
         std::pair<double, double> sum{-target, 0};

@@ -20,7 +20,6 @@ struct Directions {
   Figure figure = Figure::Woman;
   Garment garment = Garment::Pullover;
   BandMade band = BandMade::KnittedOn;
-  Neckline neckline = Neckline::Round;
   StitchSize size;
   std::vector<FinishedSize> finished;
   std::vector<PieceSteps> pieces;

@@ -12,14 +12,16 @@ namespace scye {
 
 namespace {
 
+constexpr int kLeastRows = 3;        // underarm, a shaping, crown
+constexpr int kMostRows = 2000;
 constexpr int kRowsAround = 6;       // of the drafted cap's height
 constexpr double kFits = 0.2;        // cm of mismatch
 constexpr double kUnfound = std::numeric_limits<double>::infinity();
 constexpr int kFewerLines = 2;
 constexpr double kCrownAround = 5; // cm of the wanted crown
 
-// What a look at the schedules allows; the next is taken only where something cheaper may lie outside.
-// A cap that has to leave its curve far is told in few lines.
+// What a look at the schedules allows; the next is taken only where something cheaper may lie
+// outside. A cap that has to leave its curve far is told in few lines.
 struct Look {
   double allowance; // stitches off the curve
   int lines;        // at most, beside the limit
@@ -45,12 +47,14 @@ std::vector<int> leadingBindOffs(const std::vector<Run>& runs) {
 }
 
 std::vector<int> rowsNear(double height, const CapRequest& request) {
+  const double wanted = request.rows ? request.rows->value() : height / request.size.height;
+  if (!(wanted < kMostRows) || (request.rows && *request.rows < Rows(kLeastRows))) return {};
   if (request.rows) return {request.rows->value()};
   const int middle = int(std::lround(height / request.size.height));
   std::vector<int> rows;
   for (int off = 0; off <= kRowsAround; ++off)
     for (const int n : {middle - off, middle + off})
-      if (n >= 3 && (rows.empty() || n != rows.back())) rows.push_back(n);
+      if (n >= kLeastRows && (rows.empty() || n != rows.back())) rows.push_back(n);
   return rows;
 }
 
@@ -68,7 +72,8 @@ struct Candidate {
   }
 };
 
-// Crown widths near the wanted one that leave a whole number of stitches to each edge, nearest first.
+// Crown widths near the wanted one that leave a whole number of stitches to each edge, nearest
+// first.
 std::vector<int> crownsNear(const CapRequest& request) {
   if (request.crownStitches) return {request.crownStitches->value()};
   const int selvedges = 2 * request.selvedge.value();
@@ -84,7 +89,8 @@ std::vector<int> crownsNear(const CapRequest& request) {
 }
 
 double crownPrice(const CapRequest& request, int crown) {
-  const double width = 2 * crownHalfStitches(Stitches(crown), request.selvedge) * request.size.width;
+  const double width =
+      2 * crownHalfStitches(Stitches(crown), request.selvedge) * request.size.width;
   return ShapingPrices::crownOff(width - request.crown);
 }
 
@@ -103,7 +109,8 @@ void addBands(Candidate& c, const StitchSize& size) {
   c.bands = stepBands(c.curve(), size, most / 2 + 1);
 }
 
-// Both edges alike. Nothing where the stitches cannot be shared between them, or no height solves it.
+// Both edges alike. Nothing where the stitches cannot be shared between them, or no height solves
+// it.
 std::optional<Candidate> candidate(const CapRequest& request, int crown) {
   Candidate c;
   c.crown = crown;
@@ -123,9 +130,10 @@ std::optional<Candidate> candidate(const CapRequest& request, int crown) {
   return c;
 }
 
-// One look at one crown width. With no find yet, fewer lines are tried first: what is found there cuts
-// short the search among longer schedules.
-bool lookAt(const Candidate& c, const Look& look, int limit, const CapTools& tools, CapFound& best) {
+// One look at one crown width. With no find yet, fewer lines are tried first: what is found there
+// cuts short the search among longer schedules.
+bool lookAt(const Candidate& c, const Look& look, int limit, const CapTools& tools,
+            CapFound& best) {
   const int most = std::min(limit, look.lines);
   bool found = false;
   for (const int lines : {most - kFewerLines, most}) {
@@ -211,7 +219,8 @@ CapShaping shapeCap(const CapRequest& request) {
   };
   search(request.style, kLooks);
   for (const int times : kBeyond)
-    if (best.found.cost >= ShapingPrices::kOverTwoMm) search(request.style.widened(times), kLooksBeyond);
+    if (best.found.cost >= ShapingPrices::kOverTwoMm)
+      search(request.style.widened(times), kLooksBeyond);
   if (best.from) return measured(request, best, AskedEdges::Both);
   const auto solved = std::find_if(candidates.begin(), candidates.end(),
                                    [](const auto& c) { return c.has_value(); });
@@ -237,8 +246,9 @@ Share shareNear(const HalvesRequest& request) {
   const int middle = int(std::lround(cap.crown / w)) + 2 * cap.selvedge.value();
   Share best;
   best.price = kUnfound;
-  for (const int crown : {middle, middle - 1, middle + 1}) {
-    if (cap.crownStitches && *cap.crownStitches != Stitches(crown)) continue;
+  std::vector<int> crowns{middle, middle - 1, middle + 1};
+  if (cap.crownStitches) crowns = {cap.crownStitches->value()};
+  for (const int crown : crowns) {
     const int both = cap.width.value() - underarms - crown;
     int apart = int(std::lround(2 * request.lean / w)) - uneven; // right - left
     if ((both + apart) % 2) apart += 2 * request.lean / w - uneven > apart ? 1 : -1;
@@ -255,7 +265,8 @@ struct Half {
   Chosen best{};
 };
 
-Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches underarm, double target) {
+Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches underarm,
+            double target) {
   Half half{.candidate = {}, .edges = right ? AskedEdges::Right : AskedEdges::Left};
   Candidate& c = half.candidate;
   c.crown = share.crown;
@@ -269,7 +280,8 @@ Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches unde
   return half;
 }
 
-CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks, int limit) {
+CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks,
+                int limit) {
   half.candidate.task.rows = {rows};
   CapFound best;
   for (const Look& look : looks) {

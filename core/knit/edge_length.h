@@ -1,10 +1,10 @@
 // The length of a knitted edge, in centimetres, from the changes worked along it.
 //
-// One rule for every piece. An event is a change of the edge worked in a row. The underarm and crown
-// bind-offs lie flat: stitches x stitch width. From the underarm bind-off to the first event the edge
-// runs straight up. Every other event contributes one chord, from where the edge stood to where it
-// stands when the next event (or the edge's end) comes: hypot(k * width, rows between * row height).
-// Exact to rounding; cost: one square root an event.
+// One rule for every piece. An event is a change of the edge worked in a row. The underarm and
+// crown bind-offs lie flat: stitches x stitch width. From the underarm bind-off to the first event
+// the edge runs straight up. Every other event contributes one chord, from where the edge stood to
+// where it stands when the next event (or the edge's end) comes: hypot(k * width, rows between *
+// row height). Exact to rounding; cost: one square root an event.
 #pragma once
 
 #include "curve/path.h"
@@ -29,7 +29,7 @@ struct EdgeEvent {
 // An edge of one piece from the underarm bind-off to its end. Rows are those of the piece.
 struct KnittedEdge {
   int begin = 0;                 // the row of the underarm bind-off on this side
-  int end = 0;                   // the row that ends the edge: first shoulder bind-off, or the crown
+  int end = 0; // the row that ends the edge: first shoulder bind-off, or the crown
   std::vector<EdgeEvent> events{}; // by row; the underarm bind-off, if there is one, first
   double flatTop = 0;            // stitches: this edge's half of the crown without its selvedges
 };
@@ -40,18 +40,19 @@ struct KnittedEdge {
 [[nodiscard]] double crownHalfStitches(Stitches crown, Stitches selvedge);
 
 // The same edge read back from a row table. `positions` is the left_edge or right_edge column, in
-// stitches from x = 0, as it stands after the rows begin - 1, begin, begin + 1, ...; rows from `end` on
-// are not looked at. The change in row `begin` is the underarm bind-off. Changes are whole stitches.
-[[nodiscard]] KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, int begin,
-                                         int end, double flatTop = 0);
+// stitches from x = 0, as it stands after the rows begin - 1, begin, begin + 1, ...; rows from
+// `end` on are not looked at. The change in row `begin` is the underarm bind-off. Changes are whole
+// stitches.
+[[nodiscard]] KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side,
+                                         int begin, int end, double flatTop = 0);
 
-// How far the edge leaves a reference curve, in stitches: over the steps of two rows that start with
-// the right-side row `firstRow` (the row of the right edge's underarm bind-off) and fill `rows` rows, the
-// edge as it stands in the step's second row is compared with the interval of x that the curve covers
-// between the step's bottom and its top; the largest distance outside. `reference` starts where the
-// edge stands after the underarm bind-off, at the height of `firstRow`, with x toward the centre falling
-// on both edges (a left edge is compared with its mirror image), and never falls; above its end the
-// curve is taken to go straight up.
+// How far the edge leaves a reference curve, in stitches: over the steps of two rows that start
+// with the right-side row `firstRow` (the row of the right edge's underarm bind-off) and fill
+// `rows` rows, the edge as it stands in the step's second row is compared with the interval of x
+// that the curve covers between the step's bottom and its top; the largest distance outside.
+// `reference` starts where the edge stands after the underarm bind-off, at the height of
+// `firstRow`, with x toward the centre falling on both edges (a left edge is compared with its
+// mirror image), and never falls; above its end the curve is taken to go straight up.
 [[nodiscard]] double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows,
                                    const Path& reference, const StitchSize& size);
 

@@ -26,7 +26,8 @@ EvenShaping shapeEvenly(const EvenRequest& request) {
 
 std::vector<int> changeRows(const EvenShaping& shaping) {
   std::vector<int> rows;
-  for (const EdgeEvent& event : runEvents(shaping.runs, shaping.start, 0)) rows.push_back(event.row);
+  for (const EdgeEvent& event : runEvents(shaping.runs, shaping.start, 0))
+    rows.push_back(event.row);
   return rows;
 }
 

@@ -1,12 +1,13 @@
 // Shaping schedules: what a knitter is told to do along one kind of edge.
 //
-// A run is "k stitches every p rows, n times": each of its events comes p rows after the event before
-// it (of this run, the run before, or the schedule's start). Decreases and increases are worked on
-// right-side rows, on both edges in the same row. Bind-offs come at the beginning of two rows: the
-// right edge on the right-side row, the left edge on the row after.
+// A run is "k stitches every p rows, n times": each of its events comes p rows after the event
+// before it (of this run, the run before, or the schedule's start). Decreases and increases are
+// worked on right-side rows, on both edges in the same row. Bind-offs come at the beginning of two
+// rows: the right edge on the right-side row, the left edge on the row after.
 //
-// A schedule's rows count from its start, row 0, which is a right-side row: the row of the right edge's
-// underarm bind-off (the left edge's is row 1). Its runs' events then fall on rows p, 2p, ... after it.
+// A schedule's rows count from its start, row 0, which is a right-side row: the row of the right
+// edge's underarm bind-off (the left edge's is row 1). Its runs' events then fall on rows p, 2p,
+// ... after it.
 #pragma once
 
 #include "knit/edge_length.h"
@@ -42,7 +43,8 @@ struct Schedule {
   [[nodiscard]] int lines() const { return int(runs.size()); }
 };
 
-// The events of runs alone, from row `start` (right side); bind-offs come `bindOffLater` rows later.
+// The events of runs alone, from row `start` (right side); bind-offs come `bindOffLater` rows
+// later.
 [[nodiscard]] std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, int start,
                                                int bindOffLater);
 
@@ -69,7 +71,7 @@ struct ShapingStyle {
   bool operator==(const ShapingStyle&) const = default;
 
   [[nodiscard]] int widestStep(const StitchSize& size) const; // in stitches, at least 2
-  [[nodiscard]] ShapingStyle widened(int times) const;        // steps so many times as wide and as many
+  [[nodiscard]] ShapingStyle widened(int times) const; // steps so many times as wide and as many
 };
 
 } // namespace scye

@@ -66,9 +66,11 @@ private:
     const auto visit = [this](const Climb& climb, const std::vector<RungRun>& runs) {
       const double unlike = unlikeArmhole(runs);
       const double price = partPrice(climb.lines, climb.deviation) + unlike;
-      if (climb.lines > maxLines_ || partPrice(climb.lines, climb.deviation) >= best_.cost) return false;
+      if (climb.lines > maxLines_ || partPrice(climb.lines, climb.deviation) >= best_.cost)
+        return false;
       const int further = climb.taken < task_.taken ? 1 : 0; // lines that have to follow
-      if (climb.lines + further > maxLines_ || price + prices_.line * further >= best_.cost) return true;
+      if (climb.lines + further > maxLines_ || price + prices_.line * further >= best_.cost)
+        return true;
       kept_.push_back({climb, price, unlike, int(climbRuns_.size()), int(runs.size())});
       climbRuns_.insert(climbRuns_.end(), runs.begin(), runs.end());
       return true;
@@ -115,9 +117,11 @@ private:
     rowPrice_ = rows % 2 ? ShapingPrices::kWrongSideCrown : 0;
     down_.clear();
     for (int gap = 1; gap <= 3; ++gap) {
-      Descent crown{.row = rows - gap, .taken = task_.taken, .rung = int(ladder_.size()), .gap = gap};
+      Descent crown{
+          .row = rows - gap, .taken = task_.taken, .rung = int(ladder_.size()), .gap = gap};
       // Bands reach to the end of a step that the crown bind-off cuts short.
-      if (crown.row % 2 || !corridor_.stands(crown.row, rows + rows % 2, task_.taken, crown.deviation))
+      if (crown.row % 2 ||
+          !corridor_.stands(crown.row, rows + rows % 2, task_.taken, crown.deviation))
         continue;
       join(crown);
       for (int rung = 0; rung < int(ladder_.size()); ++rung)

@@ -1,6 +1,6 @@
 // The search behind cap_shaping.h for one crown width: all acceptable ways up from the underarm are
-// kept by where they end (row, stitches), all acceptable ways down from the crown are walked and joined
-// to them. Exact: a way is left out only where it cannot beat the best found.
+// kept by where they end (row, stitches), all acceptable ways down from the crown are walked and
+// joined to them. Exact: a way is left out only where it cannot beat the best found.
 #pragma once
 
 #include "knit/shaping_search.h"
@@ -36,8 +36,8 @@ struct CapFound {
   std::vector<Run> runs;
 };
 
-// Looks among schedules of at most `lines` lines that leave the bands by at most `allowance` for one
-// cheaper than `best`; replaces it and returns true if there is.
+// Looks among schedules of at most `lines` lines that leave the bands by at most `allowance` for
+// one cheaper than `best`; replaces it and returns true if there is.
 bool searchCap(const CapTools& tools, const CapTask& task, const std::vector<StepBand>& bands,
                double allowance, int lines, CapFound& best);
 

@@ -1,5 +1,5 @@
-// What a schedule costs, in units of one line at the default fidelity. The oracle in the tests counts
-// with the same prices.
+// What a schedule costs, in units of one line at the default fidelity. The oracle in the tests
+// counts with the same prices.
 #pragma once
 
 #include "knit/runs.h"
@@ -25,7 +25,8 @@ struct ShapingPrices {
   static constexpr double kCrown = 0.5;         // a centimetre wider or narrower than wanted
   static constexpr double kCrownSquare = 0.3;   // and its square
   static constexpr double kWrongSideCrown = 0.3;
-  static constexpr double kUnlikeArmhole = 0.5; // the cap does not start with the armhole's bind-offs
+  static constexpr double kUnlikeArmhole =
+      0.5; // the cap does not start with the armhole's bind-offs
 
   [[nodiscard]] double near(double stitches) const {
     const double over = stitches - kNearEnough;

@@ -12,8 +12,9 @@
 
 namespace scye {
 
-// One way of shaping; the ladder runs from steep to sparse: bind-offs from the widest step down to 2 (of
-// many widths only some), decreases every row where allowed, then every 2nd, 4th ... 12th row.
+// One way of shaping; the ladder runs from steep to sparse: bind-offs from the widest step down to
+// 2 (of many widths only some), decreases every row where allowed, then every 2nd, 4th ... 12th
+// row.
 struct Rung {
   ShapingKind kind = ShapingKind::Decrease;
   int stitches = 1;
@@ -58,7 +59,8 @@ struct Climb {
 struct RungRun {
   int rung = 0, times = 0;
 };
-[[nodiscard]] std::vector<Run> toRuns(const std::vector<Rung>& ladder, const std::vector<RungRun>& runs);
+[[nodiscard]] std::vector<Run> toRuns(const std::vector<Rung>& ladder,
+                                      const std::vector<RungRun>& runs);
 
 // Visits every acceptable beginning whose steps never grow, inside the corridor, with at most
 // `taken` stitches in at most `rows` rows. `visit(climb, runs)` says whether to go on from there.

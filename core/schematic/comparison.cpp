@@ -1,3 +1,4 @@
+#include "schematic/dimension.h"
 #include "schematic/knitted.h"
 #include "schematic/schematic.h"
 #include "seam/walk.h"
@@ -13,7 +14,8 @@ namespace {
 class SideDrawer {
 public:
   SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases, const SchematicOptions& o)
-      : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight) {
+      : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
+        words_(group_, o.textHeight) {
     group_.id = side == BodySide::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
@@ -21,12 +23,11 @@ public:
   Group draw(double strip) {
     edges();
     if (o_.knitted) knitted(*o_.knitted);
-    names();
     ticks();
     this->strip(strip);
+    names();
     return std::move(group_);
   }
-  [[nodiscard]] const SeamWalk& walk() const { return walk_; }
 
 private:
   void edges() {
@@ -58,18 +59,27 @@ private:
     group_.strokes.push_back({knittedChords(edge, k.lattice.size, flatTop), Role::Knitted, false});
   }
 
-  // Which line is which, beside its end.
+  // Which line is which, beside its end; then what side of the body this is.
   void names() {
-    const Vec2 armhole = walk_.armhole().at(0.85 * walk_.armhole().length()).point, cap = walk_.cap().path().end();
-    double left = armhole.x();
-    for (const Vec2& p : walk_.armhole().path().flattened())
-      if (p.y() > 0.6 * armhole.y()) left = std::min(left, p.x());
-    group_.labels.push_back({Vec2(left - 0.7 * h_, armhole.y()), phrases_.say("fit.line.armhole"), Role::Armhole,
-                             h_, Anchor::End, 90});
-    group_.labels.push_back({cap - Vec2(0, 1.3 * h_), phrases_.say("fit.line.cap"), Role::Cap, h_, Anchor::End, 0});
-    if (o_.knitted)
-      group_.labels.push_back({cap - Vec2(0, 2.6 * h_), phrases_.say("fit.line.knitted"), Role::Knitted, h_,
-                               Anchor::End, 0});
+    words_.avoid(walk_.armhole().path());
+    words_.avoid(walk_.cap().path());
+    const double length = walk_.armhole().length();
+    std::vector<Vec2> beside; // left of the armhole, read upward
+    for (const double share : {0.75, 0.85, 0.6})
+      beside.push_back(walk_.armhole().at(share * length).point - Vec2(0.7 * h_, 0));
+    const Vec2 tip = walk_.armhole().path().end(), cap = walk_.cap().path().end();
+    words_.label({{}, phrases_.say("fit.line.armhole"), Role::Armhole, h_, Anchor::Middle, 90}, beside);
+    const auto atCap = [&](const char* key, Role role, const std::vector<double>& lines) {
+      std::vector<Vec2> places;
+      for (const double y : lines) places.push_back(cap + Vec2(0.6 * h_, (y - 0.36) * h_));
+      words_.label({{}, phrases_.say(key), role, h_, Anchor::Start, 0}, places);
+    };
+    atCap("fit.line.cap", Role::Cap, {0, 1.4});
+    if (o_.knitted) atCap("fit.line.knitted", Role::Knitted, {-1.4, 1.4, 2.8});
+    const double top = std::max(tip.y(), cap.y());
+    std::vector<Vec2> above;
+    for (const double up : {0.8, 2.2, 3.6, 5.0}) above.push_back({0.5 * std::max(tip.x(), cap.x()), top + up * h_});
+    words_.label({{}, group_.title, Role::Caption, 1.2 * h_, Anchor::Middle, 0}, above);
   }
 
   void pair(double s, Role role) {
@@ -117,7 +127,7 @@ private:
   }
 
   void label(const Vec2& at, std::string text, Anchor anchor) {
-    group_.labels.push_back({at, std::move(text), Role::Note, h_, anchor, 0});
+    words_.label({{}, std::move(text), Role::Note, h_, anchor, 0}, {at});
   }
 
   const GarmentDraft& g_;
@@ -127,6 +137,7 @@ private:
   const SchematicOptions& o_;
   double h_;
   Group group_;
+  Dimensions words_;
 };
 
 } // namespace
@@ -137,21 +148,14 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
   picture.textHeight = o.textHeight;
   Vec2 at = Vec2::Zero();
   for (const BodySide side : {BodySide::Back, BodySide::Front}) {
-    SideDrawer drawer(g, side, phrases, o);
-    const Box armhole = [&] {
-      Box b;
-      b.add(drawer.walk().armhole().path());
-      b.add(drawer.walk().cap().path());
-      return b;
-    }();
-    Group group = drawer.draw(-1.5 * o.textHeight);
-    group.labels.push_back({Vec2(0.5 * armhole.high.x(), armhole.high.y() + 0.8 * o.textHeight), group.title,
-                            Role::Caption, 1.2 * o.textHeight, Anchor::Middle, 0});
+    Group group = SideDrawer(g, side, phrases, o).draw(-1.5 * o.textHeight);
+    const Box box = group.box();
+    if (o.perRow != 1) at.x() -= box.low.x();
     moveGroup(group, at);
     if (o.perRow == 1)
-      at.y() -= group.box().size().y() + 2 * o.textHeight;
+      at.y() -= box.size().y() + 2 * o.textHeight;
     else
-      at.x() += std::max(armhole.high.x(), drawer.walk().armhole().length()) + 2.5 * o.textHeight;
+      at.x() += box.high.x() + 2.5 * o.textHeight;
     picture.groups.push_back(std::move(group));
   }
   return picture;

@@ -84,11 +84,4 @@ void moveGroup(Group& group, const Vec2& by);
 [[nodiscard]] double textWidth(std::string_view text, double height);
 [[nodiscard]] Box labelBox(const Label& label);
 
-// Adds a dimension in the manner of ISO 129-1: extension lines with a small gap, a dimension line
-// `offset` to the left of the direction from -> to, filled arrowheads, the figure above the line, read
-// from below or from the right; where it does not fit between the arrows it stands beyond `to`.
-void addDimension(Group& group, const Vec2& from, const Vec2& to, double offset,
-                  const std::string& text, double textHeight, std::optional<Field> field = {},
-                  Role role = Role::Measure);
-
 } // namespace scye

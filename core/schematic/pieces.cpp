@@ -123,12 +123,12 @@ private:
           places.push_back({x + aside * wide, from + share * (to - from) - 0.4 * h_});
     places.push_back({x, group_.box().low.y() - 1.6 * h_});
     Label label{{}, group_.title, Role::Caption, 1.25 * h_, Anchor::Middle, 0};
-    dimensions_.caption(std::move(label), places);
+    dimensions_.label(std::move(label), places);
   }
 
   // x of the piece's left and right edge at height y on its side seam.
   [[nodiscard]] std::pair<double, double> across(double y) const {
-    double left = 0, right = 0;
+    double left = box_.high.x(), right = box_.low.x();
     for (const PieceEdge& e : piece_.edges)
       for (const Cubic& c : e.path.segments()) {
         const double y0 = c.start().y(), y1 = c.end().y();

@@ -1,7 +1,7 @@
-// The trial of issue "whole stitches": armhole and cap of every body of the survey, in whole stitches
-// and rows, at seven gauges and four upper-arm eases. Figures are read off the row tables (by
-// core/knit/shaping_checks.h, which shares nothing with the search). By default every 20th body; all
-// of them with SCYE_WHOLE_SURVEY=1 (five minutes).
+// The trial of issue "whole stitches": armhole and cap of every body of the survey, in whole
+// stitches and rows, at seven gauges and four upper-arm eases. Figures are read off the row tables
+// (by core/knit/shaping_checks.h, which shares nothing with the search). By default every 20th
+// body; all of them with SCYE_WHOLE_SURVEY=1 (five minutes).
 #include "core/knit/shaping_checks.h"
 #include "knit/armhole_shaping.h"
 #include "knit/cap_shaping.h"
@@ -28,17 +28,19 @@ constexpr Gauge kGauges[] = {{12, 17}, {16, 22}, {20, 28}, {22, 30}, {26, 36}, {
 constexpr double kEases[] = {0, 3, 6, 10};
 
 struct Sample {
-  std::vector<double> mismatch, deviation, lines, crown, time, armholeDeviation; // mm, st, 1, cm, us, st
+  std::vector<double> mismatch, deviation, lines, crown, time,
+      armholeDeviation; // mm, st, 1, cm, us, st
   int slim = 0, tooWide = 0, tooLow = 0, unexplained = 0, beyond = 0;
 
   void add(const Sample& other) {
     const auto append = [](std::vector<double>& to, const std::vector<double>& from) {
       to.insert(to.end(), from.begin(), from.end());
     };
-    append(mismatch, other.mismatch), append(deviation, other.deviation), append(lines, other.lines);
-    append(crown, other.crown), append(time, other.time);
+    append(mismatch, other.mismatch), append(deviation, other.deviation);
+    append(lines, other.lines), append(crown, other.crown), append(time, other.time);
     append(armholeDeviation, other.armholeDeviation);
-    slim += other.slim, tooWide += other.tooWide, tooLow += other.tooLow, unexplained += other.unexplained, beyond += other.beyond;
+    slim += other.slim, tooWide += other.tooWide, tooLow += other.tooLow,
+        unexplained += other.unexplained, beyond += other.beyond;
   }
 };
 
@@ -50,7 +52,8 @@ double quantile(std::vector<double> of, double share) {
 }
 
 double shareWithin(const std::vector<double>& of, double limit) {
-  const auto inside = std::count_if(of.begin(), of.end(), [&](double v) { return v <= limit + 1e-6; });
+  const auto inside =
+      std::count_if(of.begin(), of.end(), [&](double v) { return v <= limit + 1e-6; });
   return of.empty() ? 1 : double(inside) / double(of.size());
 }
 
@@ -76,7 +79,8 @@ void tryBody(const Frame& body, const Gauge& gauge, Trial& trial) {
 
   CapRequest request{.size = {w, h}, .underarm = Stitches(underarm), .crown = body.crown};
   request.width = Stitches(int(std::lround(body.upperArm / w)) + 2);
-  const double wanted = checks::rightLength(armhole.schedule, w, h) + checks::leftLength(armhole.schedule, w, h);
+  const double wanted =
+      checks::rightLength(armhole.schedule, w, h) + checks::leftLength(armhole.schedule, w, h);
   request.target = wanted + kCapEase;
   request.armhole = armhole.schedule.runs;
   const double before = processorMicroseconds();
@@ -94,7 +98,8 @@ void tryBody(const Frame& body, const Gauge& gauge, Trial& trial) {
   const double ratio = cap.referenceHeight / body.depth;
   Sample& sample = ratio >= 0.5 && ratio <= 0.85 ? trial.usual : trial.unusual;
   const double top = 0.5 * (cap.schedule.crown.value() - 2);
-  const double length = checks::rightLength(cap.schedule, w, h, top) + checks::leftLength(cap.schedule, w, h, top);
+  const double length =
+      checks::rightLength(cap.schedule, w, h, top) + checks::leftLength(cap.schedule, w, h, top);
   const Cubic reference = capCurve(cap.reference, cap.referenceHeight);
   sample.mismatch.push_back(10 * std::abs(length - wanted - kCapEase));
   sample.deviation.push_back(checks::rightDeviation(cap.schedule, {reference}, w, h));
@@ -108,23 +113,26 @@ void tryBody(const Frame& body, const Gauge& gauge, Trial& trial) {
 
 void print(const char* what, const Sample& s) {
   if (s.mismatch.empty()) return;
-  std::printf("%-22s %6zu | %4.2f %4.2f %5.2f %5.1f%% %5.1f%% | %4.2f %4.2f %4.2f %5.1f%% | %g %g %g | "
-              "%4.2f %4.2f %4d | %5.0f %6.0f | %4.2f %4.2f %5.1f%%\n",
-              what, s.mismatch.size(), quantile(s.mismatch, 0.5), quantile(s.mismatch, 0.95),
-              quantile(s.mismatch, 1), 100 * shareWithin(s.mismatch, 1), 100 * shareWithin(s.mismatch, 2),
-              quantile(s.deviation, 0.5), quantile(s.deviation, 0.95), quantile(s.deviation, 1),
-              100 * shareWithin(s.deviation, 1), quantile(s.lines, 0.5), quantile(s.lines, 0.95),
-              quantile(s.lines, 1), quantile(s.crown, 0.5), quantile(s.crown, 1), s.beyond,
-              quantile(s.time, 0.5), quantile(s.time, 1), quantile(s.armholeDeviation, 0.5),
-              quantile(s.armholeDeviation, 1), 100 * shareWithin(s.armholeDeviation, 1));
+  std::printf(
+      "%-22s %6zu | %4.2f %4.2f %5.2f %5.1f%% %5.1f%% | %4.2f %4.2f %4.2f %5.1f%% | %g %g %g | "
+      "%4.2f %4.2f %4d | %5.0f %6.0f | %4.2f %4.2f %5.1f%%\n",
+      what, s.mismatch.size(), quantile(s.mismatch, 0.5), quantile(s.mismatch, 0.95),
+      quantile(s.mismatch, 1), 100 * shareWithin(s.mismatch, 1), 100 * shareWithin(s.mismatch, 2),
+      quantile(s.deviation, 0.5), quantile(s.deviation, 0.95), quantile(s.deviation, 1),
+      100 * shareWithin(s.deviation, 1), quantile(s.lines, 0.5), quantile(s.lines, 0.95),
+      quantile(s.lines, 1), quantile(s.crown, 0.5), quantile(s.crown, 1), s.beyond,
+      quantile(s.time, 0.5), quantile(s.time, 1), quantile(s.armholeDeviation, 0.5),
+      quantile(s.armholeDeviation, 1), 100 * shareWithin(s.armholeDeviation, 1));
 }
 
 TEST(ShapingSurvey, everyBodyAtEveryGauge) {
   const std::vector<Body> all = bodies();
   ASSERT_EQ(all.size(), 1991);
   const std::size_t step = std::getenv("SCYE_WHOLE_SURVEY") ? 1 : 20;
-  std::printf("%-22s %6s | mismatch mm: median 95%% worst, <=1, <=2 | stitches off: median 95%% worst, "
-              "<=1 | lines | crown cm off, beyond style | us median worst | armhole off <=1\n", "gauge, ease", "caps");
+  std::printf(
+      "%-22s %6s | mismatch mm: median 95%% worst, <=1, <=2 | stitches off: median 95%% worst, "
+      "<=1 | lines | crown cm off, beyond style | us median worst | armhole off <=1\n",
+      "gauge, ease", "caps");
   Trial whole, snug; // snug: ease 0 and 3
   for (const Gauge& gauge : kGauges) {
     const int lineBar = gauge.stitches <= 24 ? 6 : 8;
@@ -145,14 +153,16 @@ TEST(ShapingSurvey, everyBodyAtEveryGauge) {
   print("all, usual heights", whole.usual);
   print("all, low or high", whole.unusual);
   print("ease 0 and 3, usual", snug.usual);
-  std::printf("no cap: %d sleeves too wide, %d all but too wide, %d armholes too slim, %d unexplained\n",
-              whole.unusual.tooWide, whole.unusual.tooLow, whole.unusual.slim, whole.unusual.unexplained);
+  std::printf(
+      "no cap: %d sleeves too wide, %d all but too wide, %d armholes too slim, %d unexplained\n",
+      whole.unusual.tooWide, whole.unusual.tooLow, whole.unusual.slim, whole.unusual.unexplained);
   EXPECT_EQ(whole.unusual.unexplained, 0);
   Sample every = whole.usual;
   every.add(whole.unusual);
   print("every cap", every);
   EXPECT_GE(shareWithin(every.mismatch, 1), 0.95);
-  EXPECT_GE(shareWithin(every.mismatch, 2), 0.995); // the rest: caps lower than a third of the armhole
+  EXPECT_GE(shareWithin(every.mismatch, 2),
+            0.995); // the rest: caps lower than a third of the armhole
   EXPECT_GE(shareWithin(every.armholeDeviation, 1.5), 0.99);
   // Within the trade's proportions of cap height to armhole depth.
   EXPECT_LE(quantile(whole.usual.mismatch, 1), 2);

@@ -1,6 +1,6 @@
-// The survey's bodies as shaping tests need them: an armhole and a cap a body, by the starting values
-// of the design (fitted pullover: ease 5 at the bust, 2 in depth, cap ease 1; common practice).
-// Source of the bodies: 1988 anthropometric survey (tests/data/README.md).
+// The survey's bodies as shaping tests need them: an armhole and a cap a body, by the starting
+// values of the design (fitted pullover: ease 5 at the bust, 2 in depth, cap ease 1; common
+// practice). Source of the bodies: 1988 anthropometric survey (tests/data/README.md).
 #pragma once
 
 #include "curve/path.h"

@@ -4,10 +4,9 @@
 #include <QApplication>
 #include <QFont>
 #include <QStyleFactory>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
-
-#include <filesystem>
 
 int main(int argc, char** argv) {
   testing::InitGoogleTest(&argc, argv);
@@ -15,8 +14,8 @@ int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   qputenv("LC_ALL", "C.UTF-8"); // elsewhere a decimal point may be a comma
   for (const char* name : {"QT_SCALE_FACTOR", "QT_FONT_DPI", "QT_STYLE_OVERRIDE"}) qunsetenv(name);
-  if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR"))
-    qputenv("XDG_RUNTIME_DIR", std::filesystem::temp_directory_path().c_str());
+  QTemporaryDir runtime; // private, as the platform demands
+  qputenv("XDG_RUNTIME_DIR", runtime.path().toLocal8Bit());
   QApplication app(argc, argv);
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));

@@ -24,13 +24,17 @@ AppPaths WindowFixture::paths() const {
 }
 
 void WindowFixture::openDemo() {
-  window_->openFile(demoFile());
+  const QString copy = file("demo.scye");
+  ASSERT_TRUE(QFile::exists(copy) || QFile::copy(demoFile(), copy));
+  QFile(copy).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
+  window_->openFile(copy);
   settle();
 }
 
 void WindowFixture::settle() {
   QApplication::processEvents();
   QSignalSpy drawn(&document(), &Document::changed);
+  // While a slider is held, remedies wait until it is let go.
   while (document().isStale()) ASSERT_TRUE(drawn.wait());
   QApplication::processEvents();
 }

@@ -17,7 +17,7 @@ protected:
   WindowFixture();
   ~WindowFixture() override;
 
-  void openDemo();
+  void openDemo(); // a copy of it, which may be written over
   // Waits until views have heard of the present state, by their signal, never by time.
   void settle();
 

@@ -5,6 +5,7 @@
 #include "fit/fit_panel.h"
 #include "panels/field_row.h"
 #include "values/field_box.h"
+#include "values/value_slider.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -37,25 +38,27 @@ class WindowPictures : public WindowFixture {
 protected:
   void TearDown() override { QApplication::setPalette(QPalette()); }
 
-  void keep(const char* name) {
+  void keep(const char* name) { keep(name, *window_); }
+  void keep(const char* name, MainWindow& window) {
     QApplication::processEvents();
     const QByteArray folder = qgetenv("SCYE_PICTURES");
     if (folder.isEmpty()) return;
     const QString path = QStringLiteral("%1/%2.png").arg(QString::fromLocal8Bit(folder), QLatin1String(name));
-    EXPECT_TRUE(window_->grab().save(path)) << path.toStdString();
+    EXPECT_TRUE(window.grab().save(path)) << path.toStdString();
   }
 
   // Texts of labels and buttons have room; figures too.
-  void expectNothingCut() {
-    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+  void expectNothingCut() { expectNothingCut(*window_); }
+  void expectNothingCut(const MainWindow& window) {
+    for (const QLabel* label : window.findChildren<QLabel*>()) {
       if (!label->isVisible() || label->text().isEmpty() || label->wordWrap()) continue;
       EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
     }
-    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+    for (const QLabel* label : window.findChildren<QLabel*>()) {
       if (!label->isVisible() || !label->wordWrap() || label->text().isEmpty()) continue;
       EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
     }
-    for (const QAbstractButton* button : window_->findChildren<QAbstractButton*>()) {
+    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
       const auto* tool = qobject_cast<const QToolButton*>(button);
       if (!button->isVisible() || button->text().isEmpty() ||
           (tool && tool->toolButtonStyle() == Qt::ToolButtonIconOnly))
@@ -63,7 +66,7 @@ protected:
       EXPECT_GE(button->width(), button->fontMetrics().horizontalAdvance(button->text()))
           << button->text().toStdString();
     }
-    for (const FieldBox* box : window_->findChildren<FieldBox*>()) {
+    for (const FieldBox* box : window.findChildren<FieldBox*>()) {
       if (!box->isVisible()) continue;
       EXPECT_GE(box->width(), box->sizeHint().width()) << box->accessibleName().toStdString();
     }
@@ -94,6 +97,52 @@ TEST_F(WindowPictures, jacketAt1920) {
   expectNothingCut();
   QApplication::setPalette(darkPalette());
   keep("jacket-1920-dark");
+}
+
+TEST_F(WindowPictures, whileASliderIsDragged) {
+  openDemo();
+  window_->workbench().panel().focusField(Field::EaseBust, false);
+  settle();
+  auto* slider = named<ValueSlider>(QStringLiteral("Bust ease, slider"));
+  QTest::mousePress(slider, Qt::LeftButton, {}, QPoint(slider->width() / 2, slider->height() / 2));
+  QTest::mouseMove(slider, QPoint(slider->width() * 4 / 5, slider->height() / 2));
+  settle();
+  keep("drag-1280");
+  expectNothingCut();
+  QTest::mouseRelease(slider, Qt::LeftButton, {}, QPoint(slider->width() * 4 / 5, slider->height() / 2));
+}
+
+TEST_F(WindowPictures, messagesAndExport) {
+  openDemo();
+  QFile broken(file("broken.scye"));
+  ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
+  broken.write("{\"format\": \"scyewright-design\",\n\"version\": 99}\n");
+  broken.close();
+  window_->openFile(broken.fileName());
+  window_->actions().exportPng->trigger();
+  window_->workbench().panel().focusField(Field::Bust, false);
+  auto* bust = named<FieldBox>(QStringLiteral("Bust"));
+  QTest::keyClicks(bust, QStringLiteral("900"));
+  QTest::keyClick(bust, Qt::Key_Return);
+  settle();
+  keep("messages-1280");
+  expectNothingCut();
+}
+
+TEST_F(WindowPictures, largerLetters) {
+  const QFont before = QApplication::font();
+  QFont large = before;
+  large.setPointSize(13);
+  QApplication::setFont(large);
+  {
+    MainWindow other(paths());
+    other.resize(1600, 1000);
+    other.show();
+    other.openFile(demoFile());
+    keep("large-1600", other);
+    expectNothingCut(other);
+  }
+  QApplication::setFont(before);
 }
 
 TEST_F(WindowPictures, aSleeveThatCannotFit) {

@@ -15,7 +15,10 @@ namespace {
 constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
 
 // A little smaller than the desktop's letters: there are many figures, and the pieces matter more.
-double letterPixels(const QWidget& widget) { return 0.82 * QFontInfo(widget.font()).pixelSize(); }
+constexpr double kLetters = 0.82, kSmallLetters = 0.7;
+// Where letters would be higher than this (cm of the drawing) figures would hide the pieces: from so far
+// away they are left out.
+constexpr double kMostTextHeight = 3.6;
 
 } // namespace
 
@@ -63,6 +66,7 @@ Picture DrawingTable::make(double textHeight, int perRow) const {
   SchematicOptions options;
   options.unit = settings_.unit();
   options.textHeight = textHeight;
+  options.dimensions = textHeight <= kMostTextHeight;
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
@@ -71,7 +75,7 @@ Picture DrawingTable::make(double textHeight, int perRow) const {
 }
 
 void DrawingTable::redraw() {
-  picture_ = make(letterPixels(*this) / view_.scale, perRow_);
+  picture_ = make(letters_ / view_.scale, perRow_);
   hot_.reset();
   describe();
   update();
@@ -80,18 +84,26 @@ void DrawingTable::redraw() {
 
 void DrawingTable::fit() {
   fitted_ = true;
-  const double margin = 1.5 * letterPixels(*this);
+  const double margin = 1.2 * QFontInfo(font()).pixelSize();
   const QRectF room = QRectF(rect()).marginsRemoved({margin, margin, margin, margin});
   if (room.width() < 1 || room.height() < 1) return;
   double best = 0;
-  for (const int perRow : {2, 0, 1, 3}) {
-    FittedPicture fitted = fitPicture([&](double h) { return make(h, perRow); },
-                                      letterPixels(*this), room);
-    if (fitted.view.scale <= 1.02 * best) continue;
-    best = fitted.view.scale;
-    perRow_ = perRow;
-    picture_ = std::move(fitted.picture);
-    view_ = fitted.view;
+  bool figures = false;
+  for (const double share : {kLetters, kSmallLetters}) {
+    const double letters = share * QFontInfo(font()).pixelSize();
+    for (const int perRow : {2, 0, 1, 3}) {
+      FittedPicture fitted = fitPicture([&](double h) { return make(h, perRow); }, letters, room);
+      const bool with = letters / fitted.view.scale <= kMostTextHeight;
+      if (figures && !with) continue;
+      if (figures == with && fitted.view.scale <= 1.02 * best) continue;
+      best = fitted.view.scale;
+      figures = with;
+      perRow_ = perRow;
+      letters_ = letters;
+      picture_ = std::move(fitted.picture);
+      view_ = fitted.view;
+    }
+    if (figures) break; // smaller letters only where larger ones leave no room for figures
   }
   hot_.reset();
   describe();
@@ -170,7 +182,7 @@ void DrawingTable::describe() {
 void DrawingTable::paintGrid(QPainter& painter) const {
   // Lines a round number of centimetres (or inches) apart, never crowded.
   const double unit = settings_.unit() == LengthUnit::Inch ? kCmPerInch : 1;
-  const double least = 0.8 * letterPixels(*this) / view_.scale;
+  const double least = 0.8 * letters_ / view_.scale;
   double step = unit;
   for (const double n : {1., 2., 5., 10., 20., 50.}) {
     step = n * unit;
@@ -205,7 +217,7 @@ void DrawingTable::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(Qt::NoPen);
     painter.setBrush(mixed(colours.ground, colours[Role::Lit], 0.18));
-    const double round = 0.25 * letterPixels(*this);
+    const double round = 0.25 * letters_;
     painter.drawRoundedRect(mappedBox(hot_->box), round, round);
   }
   paintPicture(painter, picture_, colours, view_);

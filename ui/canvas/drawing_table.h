@@ -65,6 +65,7 @@ private:
 
   Picture picture_;
   PictureView view_;
+  double letters_ = 10; // pixels
   int perRow_ = 2;
   bool fitted_ = true; // she has not chosen a view of her own
 

@@ -5,8 +5,9 @@
 namespace scye {
 namespace {
 
-constexpr double kLeastScale = 0.3, kMostScale = 60; // painter units to a cm
-constexpr int kHalvings = 11;                        // within 0.3 per cent
+constexpr double kLeastScale = 0.3; // painter units to a cm
+constexpr double kStep = 0.9;
+constexpr int kHalvings = 5; // of a step: within 0.4 per cent
 
 } // namespace
 
@@ -18,8 +19,12 @@ FittedPicture fitPicture(const std::function<Picture(double)>& make, double lett
     const Vec2 size = fitted.picture.box().size() * scale;
     return size.x() <= room.width() && size.y() <= room.height();
   };
-  double low = kLeastScale, high = kMostScale;
-  for (int i = 0; i < kHalvings; ++i) {
+  // Without its letters the picture would fill the room at this scale.
+  const Vec2 bare = make(1e-3).box().size();
+  double high = std::min(room.width() / std::max(bare.x(), 1e-3), room.height() / std::max(bare.y(), 1e-3));
+  double low = high;
+  while (low > kLeastScale && !fits(low)) high = std::exchange(low, kStep * low);
+  for (int i = 0; i < kHalvings && high > low; ++i) {
     const double middle = std::sqrt(low * high);
     (fits(middle) ? low : high) = middle;
   }

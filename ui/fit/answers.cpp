@@ -35,7 +35,7 @@ QSize Answers::sizeHint() const {
 }
 QSize Answers::minimumSizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {34 * em, fit_->minimumSizeHint().height() + 10 * em};
+  return {std::max(42 * em, fit_->minimumSizeHint().width()), fit_->minimumSizeHint().height() + 10 * em};
 }
 
 } // namespace scye

@@ -62,7 +62,7 @@ Pen penOf(Role role) {
   case Role::Outline: return {1.6, {}};
   case Role::Guide: return {1, {5, 4}};
   case Role::Measure: return {1, {}};
-  case Role::Lit: return {3.2, {}};
+  case Role::Lit: return {2.6, {}};
   case Role::Ghost: return {1.4, {2, 3}};
   case Role::Knitted: return {1.2, {}};
   case Role::Armhole: return {2, {}};

@@ -19,18 +19,19 @@ namespace scye {
 ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent)
     : QFrame(parent), document_(document), settings_(settings), kind_(new QComboBox(this)),
       paperName_(new QLabel(tr("Paper"), this)), paper_(new QComboBox(this)),
-      dotsName_(new QLabel(tr("Dots per inch"), this)), dots_(new QSpinBox(this)) {
+      dots_(new QSpinBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(2 * gap, gap, gap, gap);
   row->setSpacing(gap);
-  row->addWidget(new QLabel(tr("Export the schematic as"), this));
-  kind_->addItems({tr("SVG, to edit"), tr("PNG, a picture"), tr("PDF, for paper")});
+  row->addWidget(new QLabel(tr("Export as"), this));
+  kind_->addItems({tr("SVG"), tr("PNG"), tr("PDF")});
   kind_->setAccessibleName(tr("Kind of file"));
   paper_->addItems({tr("True size"), tr("A4"), tr("Letter")});
   paper_->setAccessibleName(paperName_->text());
   dots_->setRange(30, 600);
-  dots_->setAccessibleName(dotsName_->text());
+  dots_->setSuffix(tr(" dpi"));
+  dots_->setAccessibleName(tr("Dots per inch"));
   auto* go = new QPushButton(tr("Export…"), this);
   auto* close = new QToolButton(this);
   close->setAutoRaise(true);
@@ -42,7 +43,6 @@ ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent
   row->addWidget(paperName_);
   row->addWidget(paper_);
   row->addSpacing(gap);
-  row->addWidget(dotsName_);
   row->addWidget(dots_);
   row->addStretch(1);
   row->addWidget(go);
@@ -68,8 +68,7 @@ void ExportStrip::adapt() {
   const Kind kind = Kind(kind_->currentIndex());
   for (QWidget* w : {static_cast<QWidget*>(paperName_), static_cast<QWidget*>(paper_)})
     w->setVisible(kind != Kind::Svg);
-  for (QWidget* w : {static_cast<QWidget*>(dotsName_), static_cast<QWidget*>(dots_)})
-    w->setVisible(kind == Kind::Png);
+  dots_->setVisible(kind == Kind::Png);
 }
 
 ExportOptions ExportStrip::options() const {

@@ -41,7 +41,6 @@ private:
   QComboBox* kind_;
   QLabel* paperName_;
   QComboBox* paper_;
-  QLabel* dotsName_;
   QSpinBox* dots_;
 };
 

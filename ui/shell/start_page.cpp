@@ -116,6 +116,7 @@ QWidget* StartPage::makeQuestions() {
   ask(2, tr("&Bust"), tr("around the fullest part, on the body"), Field::Bust);
   ask(3, tr("&Upper arm"), tr("around the thickest part, on the body"), Field::UpperArm);
   ask(4, tr("&Gauge"), tr("stitches in 10 cm (4 in) of the washed swatch"), Field::SwatchStitches);
+  for (const Question& q : questions_) q.box->setMinimumWidth(questions_.front().box->sizeHint().width());
   grid->addWidget(complaint, 5, 0, 1, 3);
   grid->setColumnStretch(2, 1);
 
@@ -219,7 +220,7 @@ void StartPage::draw() {
 void StartPage::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   QPalette ground = palette();
-  ground.setColor(QPalette::Base, ground.color(QPalette::Window));
+  ground.setColor(QPalette::Base, mixed(ground.color(QPalette::Window), ground.color(QPalette::Base), 0.5));
   PictureColours colours = screenColours(ground);
   painter.fillRect(rect(), colours.ground);
   // What will lie on the drawing table: the pieces of a jacket in the usual size, pale, running off the

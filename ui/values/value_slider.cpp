@@ -46,10 +46,17 @@ void ValueSlider::mousePressEvent(QMouseEvent* event) {
                                              option.upsideDown));
   }
   QSlider::mousePressEvent(event);
+  pressX_ = event->position().toPoint().x();
+  pressValue_ = QSlider::value();
 }
 
 void ValueSlider::mouseMoveEvent(QMouseEvent* event) {
-  if (held_) QSlider::mouseMoveEvent(event);
+  if (!held_) return;
+  // A pixel stands for several values; where she took hold it is the one she took hold of.
+  if (event->position().toPoint().x() == pressX_)
+    setSliderPosition(pressValue_);
+  else
+    QSlider::mouseMoveEvent(event);
 }
 
 void ValueSlider::mouseReleaseEvent(QMouseEvent* event) {

@@ -42,6 +42,7 @@ private:
 
   double step_ = 0.1;
   bool held_ = false;
+  int pressX_ = 0, pressValue_ = 0;
 };
 
 } // namespace scye

@@ -15,7 +15,8 @@ struct Half {
 
 ArmholeRequest armholeOf(const Half& half, const StitchSize& size, int underarm) {
   const double foot = half.span + 17;
-  ArmholeRequest request{.curve = Path(Vec2(foot, 0)), .size = size, .underarm = Stitches(underarm)};
+  ArmholeRequest request{
+      .curve = Path(Vec2(foot, 0)), .size = size, .underarm = Stitches(underarm)};
   const double top = half.rise * half.depth;
   request.curve.cubicTo({foot - half.scoop * half.span, 0}, {17, top * (1 - half.scoop)}, {17, top})
       .lineTo({17, half.depth});
@@ -26,7 +27,8 @@ ArmholeRequest armholeOf(const Half& half, const StitchSize& size, int underarm)
 
 ArmholeRequest randomArmhole(std::mt19937& rng, double stitchesIn10) {
   std::uniform_real_distribution<double> unit(0, 1);
-  const Half half{2 + 3 * unit(rng), 0.35 + 0.3 * unit(rng), 16 + 6 * unit(rng), 0.4 + 0.3 * unit(rng)};
+  const Half half{2 + 3 * unit(rng), 0.35 + 0.3 * unit(rng), 16 + 6 * unit(rng),
+                  0.4 + 0.3 * unit(rng)};
   return armholeOf(half, {10 / stitchesIn10, 10 / (1.37 * stitchesIn10)}, 4);
 }
 
@@ -41,7 +43,8 @@ TEST(ArmholeShaping, isAcceptableAndMeasuredRight) {
     EXPECT_EQ(out.schedule.taken(), request.taken);
     EXPECT_NEAR(out.right, checks::rightLength(out.schedule, w, h), 1e-9);
     EXPECT_NEAR(out.left, checks::leftLength(out.schedule, w, h), 1e-9);
-    EXPECT_NEAR(out.deviation, checks::rightDeviation(out.schedule, request.curve.segments(), w, h), 1e-6);
+    EXPECT_NEAR(out.deviation, checks::rightDeviation(out.schedule, request.curve.segments(), w, h),
+                1e-6);
     EXPECT_EQ(out.schedule.runs.front().every, Rows(2)); // the second row after the underarm
     int bindOffs = 0;
     for (std::size_t r = 0; r < out.schedule.runs.size(); ++r) {
@@ -69,7 +72,8 @@ Cheapest cheapestOfAll(const ArmholeRequest& request, int times) {
   Cheapest best;
   const auto use = [&](const std::vector<scye::Run>& runs) {
     const Schedule s{.underarm = request.underarm, .runs = runs, .rows = request.rows};
-    const double off = checks::deviation(checks::rightInward(s), curve, request.curve.start().x(), w);
+    const double off =
+        checks::deviation(checks::rightInward(s), curve, request.curve.start().x(), w);
     const double cost = prices.line * double(runs.size()) + prices.near(off);
     if (cost < best.cost) best = {cost, off};
   };
@@ -86,7 +90,8 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
   std::mt19937 rng(32);
   int beyond = 0;
   for (int i = 0; i < 150; ++i) {
-    ArmholeRequest request = randomArmhole(rng, std::uniform_real_distribution<double>(12, 30)(rng));
+    ArmholeRequest request =
+        randomArmhole(rng, std::uniform_real_distribution<double>(12, 30)(rng));
     request.style.fidelity = std::uniform_real_distribution<double>(0, 1)(rng);
     Cheapest best = cheapestOfAll(request, 1);
     if (best.deviation > 1.5) {
@@ -114,7 +119,8 @@ TEST(ArmholeShaping, nothingToTakeAwayIsAStraightEdge) {
 }
 
 TEST(ArmholeShaping, slopesOutAgainToTheTip) {
-  ArmholeRequest request{.curve = Path(Vec2(22, 0)), .size = {10.0 / 22, 10.0 / 30}, .underarm = Stitches(5)};
+  ArmholeRequest request{
+      .curve = Path(Vec2(22, 0)), .size = {10.0 / 22, 10.0 / 30}, .underarm = Stitches(5)};
   request.curve.cubicTo({20, 0}, {16.5, 3}, {16.5, 7}).lineTo({16.5, 9}).lineTo({18.3, 18});
   request.taken = Stitches(12), request.grown = Stitches(4), request.rows = Rows(54);
   const ArmholeShaping out = shapeArmhole(request);

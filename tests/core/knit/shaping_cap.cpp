@@ -33,7 +33,8 @@ TEST(CapShaping, figuresAreThoseOfTheRowTable) {
   std::mt19937 rng(41);
   int fitted = 0;
   for (int i = 0; i < 200; ++i) {
-    const CapRequest request = randomCapRequest(rng, std::uniform_real_distribution<double>(12, 32)(rng));
+    const CapRequest request =
+        randomCapRequest(rng, std::uniform_real_distribution<double>(12, 32)(rng));
     const CapShaping cap = shapeCap(request);
     ASSERT_TRUE(cap.knittable());
     const double w = request.size.width, h = request.size.height;
@@ -56,7 +57,8 @@ TEST(CapShaping, figuresAreThoseOfTheRowTable) {
 TEST(CapShaping, goesFromSteepToSparseToSteep) {
   std::mt19937 rng(42);
   for (int i = 0; i < 200; ++i) {
-    const CapRequest request = randomCapRequest(rng, std::uniform_real_distribution<double>(12, 32)(rng));
+    const CapRequest request =
+        randomCapRequest(rng, std::uniform_real_distribution<double>(12, 32)(rng));
     const CapShaping cap = shapeCap(request);
     const std::vector<scye::Run>& runs = cap.schedule.runs;
     ASSERT_FALSE(runs.empty());
@@ -76,7 +78,8 @@ TEST(CapShaping, goesFromSteepToSparseToSteep) {
       }
       if (cap.beyondStyle) continue;
       EXPECT_LE(run.times, 4);
-      EXPECT_TRUE(run.stitches.value() * request.size.width <= 1.5 + 1e-9 || run.stitches == Stitches(2));
+      EXPECT_TRUE(run.stitches.value() * request.size.width <= 1.5 + 1e-9 ||
+                  run.stitches == Stitches(2));
     }
   }
 }
@@ -87,8 +90,8 @@ const Tiers kUsual{{1.25, 99}, {1.5, 6}}, kBeyondStyle{{1.5, 6}, {6, 4}};
 
 // What a cap costs by the prices, from its row table.
 double priceOf(const Schedule& s, const CapRequest& request, const CapShape& shape,
-               const checks::Intervals& curve, double foot, const std::vector<int>& armhole, int limit,
-               const Tiers& tiers) {
+               const checks::Intervals& curve, double foot, const std::vector<int>& armhole,
+               int limit, const Tiers& tiers) {
   const double w = request.size.width, h = request.size.height;
   const int lines = s.lines();
   const double off = checks::deviation(checks::rightInward(s), curve, foot, w);
@@ -152,12 +155,14 @@ TEST(CapShaping, optimumIsTheEnumerators) {
   std::mt19937 rng(43);
   int usual = 0;
   for (int i = 0; i < 60; ++i) {
-    CapRequest request = randomCapRequest(rng, std::uniform_real_distribution<double>(6.5, 9.5)(rng));
+    CapRequest request =
+        randomCapRequest(rng, std::uniform_real_distribution<double>(6.5, 9.5)(rng));
     request.style.fidelity = i % 3 == 0 ? 0.5 : std::uniform_real_distribution<double>(0, 1)(rng);
     request.lineLimit = i % 2 ? 4 : 6;
     if (i % 4 == 0) request.style.maxStep = 5;
     std::vector<int> armhole;
-    if (i % 5 == 0) armhole = {2}, request.armhole = {{ShapingKind::BindOff, Stitches(2), Rows(2), 1}};
+    if (i % 5 == 0)
+      armhole = {2}, request.armhole = {{ShapingKind::BindOff, Stitches(2), Rows(2), 1}};
     const CapShaping cap = shapeCap(request);
     double best = cheapest(request, 1, kUsual, armhole, request.lineLimit);
     EXPECT_EQ(cap.beyondStyle, best >= ShapingPrices::kOverTwoMm);
@@ -178,9 +183,35 @@ TEST(CapShaping, tooWideASleeveIsSaid) {
 }
 
 TEST(CapShaping, nothingToShapeIsSaid) {
-  CapRequest request{.size = {0.45, 0.33}, .width = Stitches(14), .underarm = Stitches(6), .target = 30};
+  CapRequest request{
+      .size = {0.45, 0.33}, .width = Stitches(14), .underarm = Stitches(6), .target = 30};
   EXPECT_EQ(shapeCap(request).status, CapStatus::NoStitches);
   EXPECT_EQ(shapeCap({}).status, CapStatus::NoStitches);
+}
+
+TEST(CapShaping, nonsenseIsRefusedNotFollowed) {
+  std::mt19937 rng(47);
+  const CapRequest good = randomCapRequest(rng, 22);
+  const double nan = std::nan(""), inf = HUGE_VAL;
+  for (const double target : {nan, inf, -inf, -5.0, 0.0, 1e9}) {
+    CapRequest request = good;
+    request.target = target;
+    EXPECT_FALSE(shapeCap(request).knittable()) << target;
+    HalvesRequest halves{.cap = good, .rightTarget = target, .leftTarget = target};
+    EXPECT_FALSE(shapeCapHalves(halves).knittable()) << target;
+  }
+  for (const int rows : {-8, 0, 1, 2, 100000}) {
+    CapRequest request = good;
+    request.rows = Rows(rows);
+    EXPECT_FALSE(shapeCap(request).knittable()) << rows;
+  }
+  CapRequest request = good;
+  request.crown = nan;
+  EXPECT_FALSE(shapeCap(request).knittable());
+  request = good, request.crownStitches = good.width;
+  EXPECT_FALSE(shapeCap(request).knittable());
+  request = good, request.size.width = 0;
+  EXPECT_FALSE(shapeCap(request).knittable());
 }
 
 TEST(CapShaping, fixedRowsAndCrownAreKept) {
@@ -208,8 +239,10 @@ TEST(CapShaping, controlTradesLinesForNearness) {
     const CapShaping simple = shapeCap(request);
     request.style.fidelity = 1;
     const CapShaping near = shapeCap(request);
-    const double saved = (few.line - faithful.line) * (near.schedule.lines() - simple.schedule.lines());
-    const double strayed = (faithful.deviation - few.deviation) * (simple.deviation - near.deviation);
+    const double saved =
+        (few.line - faithful.line) * (near.schedule.lines() - simple.schedule.lines());
+    const double strayed =
+        (faithful.deviation - few.deviation) * (simple.deviation - near.deviation);
     EXPECT_GE(saved + strayed, -1e-9);
   }
 }
@@ -228,7 +261,8 @@ TEST(CapHalves, eachHalfFitsItsOwnSide) {
     EXPECT_EQ(r.rows, l.rows);
     EXPECT_EQ(r.crown, l.crown);
     EXPECT_EQ(r.taken() + l.taken() + 2 * request.cap.underarm + r.crown, request.cap.width);
-    const double top = 0.5 * (r.crown.value() - 2), w = request.cap.size.width, h = request.cap.size.height;
+    const double top = 0.5 * (r.crown.value() - 2), w = request.cap.size.width,
+                 h = request.cap.size.height;
     EXPECT_NEAR(checks::rightLength(r, w, h, top), request.rightTarget, 0.2);
     EXPECT_NEAR(checks::leftLength(l, w, h, top), request.leftTarget, 0.2);
     EXPECT_NEAR(out.right.mismatch, checks::rightLength(r, w, h, top) - request.rightTarget, 1e-9);

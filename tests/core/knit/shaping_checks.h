@@ -1,6 +1,6 @@
-// What a schedule comes to, recomputed the slow and obvious way: the piece is knitted row by row into
-// the columns left_edge and right_edge of a row table, and lengths and deviations are read off those
-// columns alone. Shares nothing with the searches.
+// What a schedule comes to, recomputed the slow and obvious way: the piece is knitted row by row
+// into the columns left_edge and right_edge of a row table, and lengths and deviations are read off
+// those columns alone. Shares nothing with the searches.
 #pragma once
 
 #include "curve/path.h"
@@ -14,8 +14,8 @@
 
 namespace scye::checks {
 
-// Positions in stitches from x = 0 as they stand after the row before the schedule's start (index 0),
-// after its row 0 (index 1), and so on; the crown row and the shoulder rows are not included.
+// Positions in stitches from x = 0 as they stand after the row before the schedule's start (index
+// 0), after its row 0 (index 1), and so on; the crown row and the shoulder rows are not included.
 struct Columns {
   std::vector<double> right, left;
   int rightEnd = 0, leftEnd = 0; // rows from the start in which the edges end
@@ -46,7 +46,8 @@ inline Columns knit(const Schedule& s, double halfWidth) {
 }
 
 // The length of one column's edge by the rule of the row table; `column[i]` stands after row i - 1.
-inline double length(const std::vector<double>& column, int underarmRow, int end, double w, double h) {
+inline double length(const std::vector<double>& column, int underarmRow, int end, double w,
+                     double h) {
   const auto change = [&](int row) { return std::abs(column[row + 1] - column[row]); };
   double sum = change(underarmRow) * w;
   int from = underarmRow;
@@ -108,11 +109,13 @@ inline double deviation(const std::vector<double>& inward, const Intervals& curv
 inline std::vector<double> rightInward(const Schedule& s) {
   const Columns c = knit(s, 0);
   std::vector<double> inward;
-  for (int row = 0; row < c.rightEnd; ++row) inward.push_back(-c.right[row + 1] - s.underarm.value());
+  for (int row = 0; row < c.rightEnd; ++row)
+    inward.push_back(-c.right[row + 1] - s.underarm.value());
   return inward;
 }
 
-inline double rightDeviation(const Schedule& s, const std::vector<Cubic>& path, double w, double h) {
+inline double rightDeviation(const Schedule& s, const std::vector<Cubic>& path, double w,
+                             double h) {
   const std::vector<double> inward = rightInward(s);
   const int steps = int(inward.size() + 1) / 2;
   return deviation(inward, intervals(path, steps, h), path.front().p[0].x(), w);

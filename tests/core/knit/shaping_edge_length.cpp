@@ -10,9 +10,9 @@ namespace scye {
 namespace {
 
 // "A Serviceable Sweater", Handbook of Wool Knitting and Crochet, 1918 (public domain, Project
-// Gutenberg 26113). 5 stitches and 7 rows to the inch. Back: bind off 2 at the beginning of 8 rows, 48
-// rows even to the shoulder. Front: 3, 3, 3, 1, 1 at the armhole in rows 120 to 128, worked to row 184.
-// The sleeve is cast on along its cap edge: 97 stitches.
+// Gutenberg 26113). 5 stitches and 7 rows to the inch. Back: bind off 2 at the beginning of 8 rows,
+// 48 rows even to the shoulder. Front: 3, 3, 3, 1, 1 at the armhole in rows 120 to 128, worked to
+// row 184. The sleeve is cast on along its cap edge: 97 stitches.
 TEST(EdgeLength, printedSweaterOf1918Fits) {
   const StitchSize inch{1.0 / 5, 1.0 / 7};
   const auto bindOff = [](int k, int times) {
@@ -20,7 +20,8 @@ TEST(EdgeLength, printedSweaterOf1918Fits) {
   };
   Schedule back{.underarm = Stitches(2), .runs = {bindOff(2, 3)}, .rows = Rows(8 + 48)};
   Schedule front{.underarm = Stitches(3), .runs = {bindOff(3, 2), bindOff(1, 2)}, .rows = Rows(64)};
-  const double armhole = edgeLength(back, EdgeSide::Left, inch) + edgeLength(front, EdgeSide::Right, inch);
+  const double armhole =
+      edgeLength(back, EdgeSide::Left, inch) + edgeLength(front, EdgeSide::Right, inch);
   EXPECT_NEAR(edgeLength(back, EdgeSide::Left, inch), 8.82, 0.01);
   EXPECT_NEAR(edgeLength(back, EdgeSide::Right, inch), 8.82, 0.01);
   const double cap = 97.0 / 5;
@@ -52,14 +53,18 @@ TEST(EdgeLength, crownLeavesOutBothSelvedges) {
 }
 
 Schedule randomSchedule(std::mt19937& rng) {
-  const auto upTo = [&](int low, int high) { return std::uniform_int_distribution(low, high)(rng); };
+  const auto upTo = [&](int low, int high) {
+    return std::uniform_int_distribution(low, high)(rng);
+  };
   Schedule s{.underarm = Stitches(upTo(1, 9))};
   for (int i = upTo(1, 6); i > 0; --i) {
-    if (upTo(0, 2) == 0) s.runs.push_back({ShapingKind::BindOff, Stitches(upTo(2, 5)), Rows(2), upTo(1, 4)});
+    if (upTo(0, 2) == 0)
+      s.runs.push_back({ShapingKind::BindOff, Stitches(upTo(2, 5)), Rows(2), upTo(1, 4)});
     else s.runs.push_back({ShapingKind::Decrease, Stitches(1), Rows(2 * upTo(1, 4)), upTo(1, 7)});
   }
   if (upTo(0, 3) == 0)
-    s.runs.push_back({ShapingKind::Increase, Stitches(1), Rows(4), upTo(1, 3), Rows(2 * upTo(0, 4))});
+    s.runs.push_back(
+        {ShapingKind::Increase, Stitches(1), Rows(4), upTo(1, 3), Rows(2 * upTo(0, 4))});
   s.rows = s.shapedRows() + Rows(2 * upTo(1, 12));
   if (upTo(0, 1) == 0) s.crown = Stitches(upTo(6, 30));
   return s;
@@ -71,8 +76,10 @@ TEST(EdgeLength, schedulesAndTheirRowTablesAgree) {
   for (int i = 0; i < 500; ++i) {
     const Schedule s = randomSchedule(rng);
     const double top = s.crown > Stitches(0) ? 0.5 * (s.crown.value() - 2) : 0;
-    EXPECT_NEAR(edgeLength(s, EdgeSide::Right, {w, h}, Stitches(1)), checks::rightLength(s, w, h, top), 1e-9);
-    EXPECT_NEAR(edgeLength(s, EdgeSide::Left, {w, h}, Stitches(1)), checks::leftLength(s, w, h, top), 1e-9);
+    EXPECT_NEAR(edgeLength(s, EdgeSide::Right, {w, h}, Stitches(1)),
+                checks::rightLength(s, w, h, top), 1e-9);
+    EXPECT_NEAR(edgeLength(s, EdgeSide::Left, {w, h}, Stitches(1)),
+                checks::leftLength(s, w, h, top), 1e-9);
   }
 }
 

@@ -22,7 +22,9 @@ TEST(EvenShaping, saysWhatAKnitterWouldSay) {
 TEST(EvenShaping, isAsEvenAsWholeNumbersAllow) {
   std::mt19937 rng(51);
   for (int i = 0; i < 1000; ++i) {
-    const auto upTo = [&](int low, int high) { return std::uniform_int_distribution(low, high)(rng); };
+    const auto upTo = [&](int low, int high) {
+      return std::uniform_int_distribution(low, high)(rng);
+    };
     EvenRequest request{.changes = upTo(1, 30), .firstRow = upTo(1, 40)};
     request.lastRow = request.firstRow + upTo(0, 120);
     request.oddRightSide = upTo(0, 1) == 1;

@@ -1,0 +1,181 @@
+#include "directions/step_words.h"
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+// The smallest fraction of stitches to rows within 2 % of the fabric's own (common practice).
+struct PickUp {
+  int stitches = 1, rows = 1;
+};
+PickUp pickUpRatio(const StitchSize& size) {
+  const double ratio = size.height / size.width;
+  for (int rows = 1; rows < 50; ++rows) {
+    const int stitches = std::max(1, int(std::lround(ratio * rows)));
+    if (std::abs(double(stitches) / rows / ratio - 1) <= 0.02) return {stitches, rows};
+  }
+  return {};
+}
+
+class Lines {
+public:
+  Lines(const Directions& d, const Wording& wording) : d_(d), words_(wording) {}
+
+  std::vector<DirectionLine> all() {
+    before();
+    std::vector<DirectionLine> pieces;
+    std::swap(pieces, out_);
+    for (const PieceSteps& piece : d_.pieces) add(piece);
+    std::swap(pieces, out_);
+    abbreviations(pieces);
+    out_.insert(out_.end(), pieces.begin(), pieces.end());
+    after();
+    return std::move(out_);
+  }
+
+  std::vector<DirectionLine> one(PieceId id) {
+    for (const PieceSteps& piece : d_.pieces)
+      if (piece.id == id) add(piece);
+    return std::move(out_);
+  }
+
+private:
+  DirectionLine& put(LineKind kind, std::string text) {
+    DirectionLine line;
+    line.kind = kind;
+    line.text = std::move(text);
+    line.piece = piece_;
+    out_.push_back(std::move(line));
+    return out_.back();
+  }
+  void note(std::string_view key, Params params = {}) {
+    put(LineKind::Note, words_.say(key, std::move(params)));
+  }
+  void heading(std::string_view key) { put(LineKind::Heading, words_.say(key)); }
+
+  void before() {
+    const bool jacket = d_.garment == Garment::Jacket;
+    put(LineKind::Title, d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover") : d_.title);
+    if (!d_.wearer.empty()) note("for", {textParam("wearer", d_.wearer)});
+    heading("before");
+    const bool inches = words_.unit() == LengthUnit::Inch;
+    const double over = inches ? 4 * kCmPerInch : 10;
+    const auto halves = [&](double size) { return 0.5 * std::round(2 * over / size); };
+    note(inches ? "gauge.inch" : "gauge.cm", {numberParam("stitches", halves(d_.size.width)),
+                                              numberParam("rows", halves(d_.size.height))});
+    note("needles");
+    note("yarn");
+    if (!d_.notes.empty()) note("notes", {textParam("notes", d_.notes)});
+    heading("finished");
+    for (const FinishedSize& size : d_.finished)
+      note("finished.size", {textParam("what", words_.sayPlain("knitted." + size.key)),
+                             lengthParam("length", size.cm)});
+    heading("reading");
+    for (const char* key : {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides", "hands"})
+      note(key);
+  }
+
+  // Those that the lines use, in the order of the alphabet.
+  void abbreviations(const std::vector<DirectionLine>& lines) {
+    heading("abbreviations");
+    for (const std::string& name : words_.namesAfter("abbr.")) {
+      const bool used = std::any_of(lines.begin(), lines.end(),
+                                    [&](const DirectionLine& line) { return hasWord(line.text, name); });
+      if (used)
+        note("abbreviation", {textParam("short", name), textParam("long", words_.say("abbr." + name))});
+    }
+  }
+
+  static bool hasWord(const std::string& text, const std::string& word) {
+    const auto isWord = [&](std::size_t i) { return i < text.size() && std::isalnum(static_cast<unsigned char>(text[i])); };
+    for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1))
+      if (!(at > 0 && isWord(at - 1)) && !isWord(at + word.size())) return true;
+    return false;
+  }
+
+  void add(const PieceSteps& piece) {
+    piece_ = piece.id;
+    put(LineKind::Heading, pieceTitle(piece.id));
+    pieceNotes(piece.id);
+    for (const Part& part : piece.parts) {
+      DirectionLine& title = put(LineKind::Part, partText(words_, part, piece.id));
+      title.section = part.section;
+      title.first = part.first(), title.last = part.last();
+      if (part.together) put(LineKind::Note, togetherText(words_, part)).section = part.section;
+      for (const Step& step : part.steps) {
+        DirectionLine& line = put(LineKind::Step, stepText(words_, step, part, piece.id));
+        line.section = step.section;
+        line.first = step.first, line.last = step.last;
+        line.stitches = step.stitches;
+        line.fromCastOn = step.fromCastOn, line.fromUnderarm = step.fromUnderarm;
+      }
+    }
+    piece_.reset();
+  }
+
+  [[nodiscard]] bool twoSleeves() const {
+    return std::any_of(d_.pieces.begin(), d_.pieces.end(),
+                       [](const PieceSteps& p) { return p.id == PieceId::LeftSleeve; });
+  }
+
+  std::string pieceTitle(PieceId id) const {
+    if (id == PieceId::LeftSleeve) return words_.say("piece.leftSleeve");
+    if (id == PieceId::Sleeve && twoSleeves()) return words_.say("piece.rightSleeve");
+    std::string name = words_.sayPlain("piece." + std::string(pieceKey(id)));
+    return id == PieceId::Sleeve ? words_.say("piece.two", {textParam("piece", name)}) : name;
+  }
+
+  void pieceNotes(PieceId id) {
+    if (id == PieceId::LeftSleeve) note("piece.leftSleeve.front");
+    if (id == PieceId::Sleeve && twoSleeves()) note("piece.rightSleeve.front");
+    if (id == PieceId::Back && d_.slit) note("piece.slit");
+    const bool front = id == PieceId::LeftFront || id == PieceId::RightFront;
+    if (!front || d_.bandStitches.value() <= 0) return;
+    note(id == PieceId::LeftFront ? "piece.band.end" : "piece.band.start",
+         {countParam("k", d_.bandStitches.value())});
+    const PieceId holes = d_.figure == Figure::Man ? PieceId::LeftFront : PieceId::RightFront;
+    if (id == holes) note("piece.buttonholes");
+  }
+
+  void after() {
+    const PickUp pick = pickUpRatio(d_.size);
+    const Params ratio{countParam("a", pick.stitches), countParam("b", pick.rows)};
+    const bool jacket = d_.garment == Garment::Jacket;
+    heading("finishing");
+    note("finishing.block");
+    note("finishing.shoulders");
+    if (d_.slit) note("finishing.slit");
+    note("finishing.neck", ratio);
+    if (d_.capKnitted) {
+      note("finishing.pin", {lengthParam("armhole", d_.armhole), lengthParam("cap", d_.cap)});
+      if (d_.cap - d_.armhole > 0.05) note("finishing.ease", {lengthParam("ease", d_.cap - d_.armhole)});
+      note("finishing.sew");
+    }
+    note("finishing.seams");
+    if (jacket && d_.band == BandMade::PickedUp) note("finishing.bands", ratio);
+    if (jacket) note("finishing.buttons");
+    note("finishing.ends");
+    if (d_.figure == Figure::Child || d_.figure == Figure::Baby)
+      put(LineKind::Note, words_.sayPlain("finding.child.safety"));
+  }
+
+  const Directions& d_;
+  Words words_;
+  std::optional<PieceId> piece_;
+  std::vector<DirectionLine> out_;
+};
+
+} // namespace
+
+std::vector<DirectionLine> directionLines(const Directions& directions, const Wording& wording) {
+  return Lines(directions, wording).all();
+}
+
+std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece, const Wording& wording) {
+  return Lines(directions, wording).one(piece);
+}
+
+} // namespace scye

@@ -1,0 +1,238 @@
+#include "directions/step_words.h"
+
+#include <algorithm>
+
+namespace scye {
+namespace {
+
+// Even rows from this number on tell how far the piece has come.
+constexpr int kMeasured = 6;
+
+bool isRightSide(int row) { return row % 2 == 1; }
+std::string sideKey(int row) { return isRightSide(row) ? "RS" : "WS"; }
+Param sideParam(const Words& words, int row) {
+  return textParam("side", words.say("term." + sideKey(row)));
+}
+EdgeSide startOf(int row) { return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left; }
+
+std::string shapeKey(Shapes s) {
+  switch (s) {
+  case Shapes::Hem:
+  case Shapes::Side: return "side";
+  case Shapes::Underarm:
+  case Shapes::Armhole: return "armhole";
+  case Shapes::Shoulder: return "shoulder";
+  case Shapes::Neck: return "neck";
+  case Shapes::Sleeve: return "sleeve";
+  case Shapes::Cap:
+  case Shapes::Crown: break;
+  }
+  return "cap";
+}
+
+// A row's words in the order in which they are worked.
+class RowWords {
+public:
+  RowWords(const Words& words, const std::vector<Action>& actions, int row, Stitches after)
+      : words_(words), actions_(actions), row_(row), after_(after.value()) {
+    int wanted = 0, left = after_; // stitches the shaping asks for, and what is there when it starts
+    for (const Action& a : actions) {
+      if (a.kind == ActKind::Rest) rest_ = a.stitches.value();
+      if (a.kind == ActKind::BindOff) ++wanted;
+      if (a.kind == ActKind::Decrease) wanted += 3, left += a.stitches.value();
+      if (a.kind == ActKind::Increase) ++wanted, left -= a.stitches.value();
+    }
+    tight_ = left < wanted;
+  }
+
+  std::string text() {
+    for (const Action& a : actions_)
+      if (a.kind == ActKind::Rejoin) join(words_.say("row.rejoin", {countParam("k", a.stitches.value())}));
+    for (const Action& a : actions_)
+      if (isBindOff(a)) join(bindOff(a));
+    if (after_ == 0) return text_;
+    for (const Action& a : actions_)
+      if (oneByOne(a) && a.side == startOf(row_)) join(shaping(a, "start"));
+    const auto last = std::find_if(actions_.begin(), actions_.end(), [&](const Action& a) {
+      return oneByOne(a) && a.side != startOf(row_);
+    });
+    join(middle(last == actions_.end() ? nullptr : &*last));
+    if (last != actions_.end()) join(shaping(*last, "end"));
+    return rest_ > 0 ? words_.say("row.turn", {textParam("row", text_), countParam("k", rest_)}) : text_;
+  }
+
+private:
+  static bool oneByOne(const Action& a) {
+    return a.kind == ActKind::Increase || a.kind == ActKind::Decrease;
+  }
+  static bool isBindOff(const Action& a) { return a.kind == ActKind::BindOff || a.kind == ActKind::Close; }
+
+  void join(const std::string& more) {
+    text_ = text_.empty() ? more : words_.say("row.join", {textParam("a", text_), textParam("b", more)});
+  }
+
+  std::string bindOff(const Action& a) const {
+    const char* key = a.kind == ActKind::Close ? "row.close" : after_ == 0 ? "row.bindOffLast" : "row.bindOff";
+    return words_.say(key, {countParam("k", a.stitches.value())});
+  }
+
+  std::string shaping(const Action& a, const std::string& place) const {
+    const std::string key = "row." + sideKey(row_) +
+                            (a.kind == ActKind::Decrease ? ".decrease." : ".increase.") + place;
+    return words_.say(tight_ && words_.has(key + ".edge") ? key + ".edge" : key);
+  }
+
+  // Up to the shaping at the end, or to the end.
+  std::string middle(const Action* last) const {
+    const bool decrease = last && last->kind == ActKind::Decrease;
+    const int kept = !last ? 0 : decrease ? (tight_ ? 2 : 3) : 1;
+    if (rest_ > 0) { // what is on the right needle before the last stitches are worked
+      const int worked = !last ? 0 : decrease ? kept - 1 : 2;
+      return words_.say("row.until", {countParam("n", after_ - worked)});
+    }
+    if (kept == 0) return words_.say("row.toEnd");
+    return words_.say(kept == 1 ? "row.toLast.1" : "row.toLast", {countParam("n", kept)});
+  }
+
+  const Words& words_;
+  const std::vector<Action>& actions_;
+  int row_, after_, rest_ = 0;
+  bool tight_ = false; // too few stitches to keep one beside every decrease
+  std::string text_;
+};
+
+std::string actText(const Words& words, const std::vector<Action>& actions) {
+  const auto all = [&](ActKind kind) {
+    return std::all_of(actions.begin(), actions.end(), [&](const Action& a) { return a.kind == kind; });
+  };
+  return words.say(all(ActKind::Decrease) ? "act.decrease" : all(ActKind::Increase) ? "act.increase" : "act.shape");
+}
+
+std::string nthText(const Words& words, int n) {
+  const std::string own = "nth." + std::to_string(n);
+  return words.say(words.has(own) ? own : "nth", {countParam("n", n)});
+}
+
+std::string evenText(const Words& words, const Step& step, PieceId piece) {
+  if (step.rows() == 1) return words.say("even.one");
+  const bool above = step.fromUnderarm > 0;
+  const char* key = "even.rows";
+  if (step.rows() >= kMeasured)
+    key = !above                                                   ? "even.piece"
+          : piece == PieceId::Sleeve || piece == PieceId::LeftSleeve ? "even.cap"
+                                                                     : "even.armhole";
+  return words.say(key, {countParam("n", step.rows()), sideParam(words, step.last),
+                         lengthParam("height", above ? step.fromUnderarm : step.fromCastOn)});
+}
+
+std::string repeatText(const Words& words, const Step& step) {
+  const char* key = step.every == 1 ? (step.times == 1 ? "repeat.eachOnce" : "repeat.each")
+                                    : (step.times == 1 ? "repeat.once" : "repeat");
+  const int n = step.times == 1 ? step.every - 1 : step.times;
+  std::string what = words.say(key, {textParam("act", actText(words, step.actions)), countParam("like", step.like),
+                                     countParam("n", n), textParam("nth", nthText(words, step.every))});
+  if (step.every % 2 == 0) return what;
+  // Some of the rows are seen from the other side than the row that is named.
+  const int other = step.like + 1;
+  return words.say("repeat.other", {textParam("what", what), sideParam(words, other),
+                                    textParam("row", rowText(words, step.actions, other, step.stitches))});
+}
+
+std::string whatText(const Words& words, const Step& step, PieceId piece) {
+  const auto offParams = [&](int n) {
+    return Params{countParam("k", step.actions[0].stitches.value()), countParam("n", n), sideParam(words, step.first)};
+  };
+  switch (step.kind) {
+  case StepKind::CastOn: break;
+  case StepKind::Hem: return words.say("hem", {sideParam(words, step.last)});
+  case StepKind::Even: return evenText(words, step, piece);
+  case StepKind::Row: {
+    const std::string row = rowText(words, step.actions, step.first, step.stitches);
+    if (step.last == step.first) return row;
+    return words.say("row.then", {textParam("row", row), countParam("last", step.last)});
+  }
+  case StepKind::Repeat: return repeatText(words, step);
+  case StepKind::BindOffRows: return words.say("bindOff.rows", offParams(step.rows()));
+  case StepKind::BindOffEvery: return words.say("bindOff.every", offParams(step.times));
+  }
+  return {};
+}
+
+// The edges that a step shapes, the one at the beginning of its row first; empty when it shapes none.
+std::string edgesText(const Words& words, const Step& step) {
+  std::vector<std::string> names;
+  const EdgeSide start = startOf(step.kind == StepKind::Repeat ? step.like : step.first);
+  for (const bool atStart : {true, false})
+    for (const Action& a : step.actions) {
+      if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin) continue;
+      if ((a.side == start) != atStart) continue;
+      std::string name = words.say("edge." + shapeKey(a.shapes));
+      if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+    }
+  if (names.size() < 2) return names.empty() ? "" : names[0];
+  return words.say("edges", {textParam("a", names[0]), textParam("b", names[1])});
+}
+
+std::string atText(const Words& words, const Step& step, const Part& part) {
+  const std::string edges = part.together ? edgesText(words, step) : "";
+  const bool one = step.first == step.last || step.kind == StepKind::Row;
+  const char* key = edges.empty() ? (one ? "at.row" : "at.rows") : (one ? "at.rowEdge" : "at.rowsEdge");
+  return words.say(key, {countParam("first", step.first), countParam("last", step.last),
+                         sideParam(words, step.first), textParam("edge", edges)});
+}
+
+std::string capitalised(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = char(text[0] - 'a' + 'A');
+  return text;
+}
+
+// "Armhole, shoulder and neck"
+std::string shapesText(const Words& words, const std::vector<Shapes>& shapes) {
+  std::string text;
+  for (std::size_t i = 0; i < shapes.size(); ++i) {
+    const std::string name = words.say("shape." + shapeKey(shapes[i]));
+    text = i == 0 ? name
+                  : words.say(i + 1 == shapes.size() ? "part.and" : "part.comma",
+                              {textParam("a", text), textParam("b", name)});
+  }
+  return capitalised(text);
+}
+
+} // namespace
+
+std::string rowText(const Words& words, const std::vector<Action>& actions, int row, Stitches after) {
+  return RowWords(words, actions, row, after).text();
+}
+
+std::string stepText(const Words& words, const Step& step, const Part& part, PieceId piece) {
+  const Param count = countParam("count", step.stitches.value());
+  if (step.kind == StepKind::CastOn)
+    return words.say("castOn", {countParam("k", step.stitches.value()), count});
+  return words.say("line", {textParam("at", atText(words, step, part)),
+                            textParam("what", whatText(words, step, piece)), count});
+}
+
+std::string partText(const Words& words, const Part& part, PieceId piece) {
+  const bool sleeve = piece == PieceId::Sleeve || piece == PieceId::LeftSleeve;
+  std::string title;
+  switch (part.kind) {
+  case PartKind::Hem: title = words.say(sleeve ? "part.cuff" : "part.hem"); break;
+  case PartKind::Main: title = words.say(sleeve ? "part.sleeve" : "part.body"); break;
+  case PartKind::Upper: title = shapesText(words, part.shapes); break;
+  }
+  if (part.section != SectionId::Body)
+    title = words.say(part.section == SectionId::Right ? "part.right" : "part.left", {textParam("title", title)});
+  const int first = std::max(part.first(), 1), rows = part.last() - first + 1;
+  if (rows < 1) return title;
+  std::string range = words.say("part.range", {countParam("first", first), countParam("last", part.last())});
+  if (rows == 1) range = std::to_string(first);
+  return words.say("part", {textParam("title", title), textParam("range", range), countParam("rows", rows),
+                            lengthParam("height", part.height)});
+}
+
+std::string togetherText(const Words& words, const Part& part) {
+  return words.say("together", {textParam("right", words.say("edge." + shapeKey(part.right))),
+                                textParam("left", words.say("edge." + shapeKey(part.left)))});
+}
+
+} // namespace scye

@@ -1,0 +1,131 @@
+#include "directions/virtual_knitter.h"
+
+#include <optional>
+
+namespace scye {
+namespace {
+
+// The edges of what is on the needle, or on the holder.
+struct Span {
+  double left = 0, right = 0;
+  [[nodiscard]] int count() const { return int(right - left); }
+};
+
+class Knitter {
+public:
+  explicit Knitter(double castOnLeft) : castOnLeft_(castOnLeft) {}
+
+  void follow(const Step& step) {
+    if (step.section != section_) turnTo(step);
+    if (step.first != next_) snag(Snag::RowMissing, step.first);
+    for (int row = step.first; row <= step.last; ++row) work(step, row);
+    next_ = step.last + 1;
+    if (step.stitches.value() != needle_.count()) snag(Snag::CountDiffers, step.last);
+  }
+
+  Knitted finished() { return std::move(out_); }
+
+private:
+  // A section starts where the body ended; its first row takes up what it is knitted from.
+  void turnTo(const Step& step) {
+    section_ = step.section;
+    next_ = divided_.value_or(next_);
+    divided_ = next_;
+  }
+
+  void work(const Step& step, int row) {
+    RowLine line{section_, row, 0, 0, {}};
+    for (const Action& action : step.actions) {
+      if (!isWorked(step, row)) continue;
+      Action now = action;
+      if (step.kind == StepKind::BindOffRows) now.side = startOf(row);
+      perform(now, row);
+      line.acts.push_back({row, now.kind, now.side, now.stitches, now.shapes});
+    }
+    if (!castOn_) snag(Snag::NotCastOn, row);
+    line.leftEdge = needle_.left, line.rightEdge = needle_.right;
+    out_.rows.push_back(std::move(line));
+  }
+
+  static bool isWorked(const Step& step, int row) {
+    const int at = row - step.first; // rows into the step
+    switch (step.kind) {
+    case StepKind::Hem:
+    case StepKind::Even: return false;
+    case StepKind::CastOn:
+    case StepKind::Row: return at == 0;
+    case StepKind::Repeat: return (at + 1) % step.every == 0 && (at + 1) / step.every <= step.times;
+    case StepKind::BindOffRows: return true;
+    case StepKind::BindOffEvery: return at % 2 == 0 && at / 2 < step.times;
+    }
+    return false;
+  }
+
+  // The edge at which a row starts: right-side rows are knitted from right to left.
+  static EdgeSide startOf(int row) { return row % 2 == 1 ? EdgeSide::Right : EdgeSide::Left; }
+
+  void perform(const Action& action, int row) {
+    const int k = action.stitches.value();
+    switch (action.kind) {
+    case ActKind::CastOn:
+      needle_ = {castOnLeft_, castOnLeft_ + k};
+      castOn_ = true;
+      return;
+    case ActKind::Increase: move(action.side, k); return;
+    case ActKind::BindOff:
+    case ActKind::Close:
+      if (action.side != startOf(row)) snag(Snag::NotAtStart, row);
+      [[fallthrough]];
+    case ActKind::Decrease:
+      if (k > needle_.count()) snag(Snag::TooFew, row);
+      if (action.kind == ActKind::Close && k != needle_.count()) snag(Snag::CountDiffers, row);
+      move(action.side, -k);
+      return;
+    case ActKind::Rest:
+      if (k >= needle_.count()) snag(Snag::TooFew, row);
+      held_ = Span{needle_.left, needle_.left + k};
+      needle_.left += k;
+      return;
+    case ActKind::Rejoin:
+      if (!held_ || held_->count() != k) snag(Snag::NothingHeld, row);
+      if (held_) needle_ = *held_;
+      held_.reset();
+      return;
+    }
+  }
+
+  void move(EdgeSide side, int outward) {
+    if (side == EdgeSide::Right)
+      needle_.right += outward;
+    else
+      needle_.left -= outward;
+  }
+
+  void snag(Snag what, int row) { out_.snags.push_back({what, section_, row}); }
+
+  double castOnLeft_;
+  Span needle_;
+  std::optional<Span> held_;
+  SectionId section_ = SectionId::Body;
+  std::optional<int> divided_; // the row in which the body was divided
+  int next_ = 0;
+  bool castOn_ = false;
+  Knitted out_;
+};
+
+} // namespace
+
+Knitted knit(const std::vector<Step>& steps, double castOnLeft) {
+  Knitter knitter(castOnLeft);
+  for (const Step& step : steps) knitter.follow(step);
+  return knitter.finished();
+}
+
+Knitted knit(const PieceSteps& piece) {
+  Knitter knitter(piece.castOnLeft);
+  for (const Part& part : piece.parts)
+    for (const Step& step : part.steps) knitter.follow(step);
+  return knitter.finished();
+}
+
+} // namespace scye

@@ -1,0 +1,83 @@
+// Findings beside what they concern, and remedies that really do remove them.
+#include "window_fixture.h"
+
+#include "fit/finding_card.h"
+#include "fit/severity.h"
+#include "values/field_box.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+
+namespace scye::test {
+namespace {
+
+class FindingsShown : public WindowFixture {
+protected:
+  void SetUp() override {
+    openDemo();
+    document().edit(QStringLiteral("wide"), Design(document().design()).set(Field::EaseUpperArm, 32));
+    settle();
+  }
+  FindingCard* firstCard() {
+    for (FindingCard* card : window_->findChildren<FindingCard*>())
+      if (card->isVisible()) return card;
+    return nullptr;
+  }
+};
+
+TEST_F(FindingsShown, aRemedyIsOneClickOneStepAndRemovesTheFinding) {
+  const Design before = document().design();
+  const int steps = document().history().count();
+  ASSERT_TRUE(firstCard());
+  const std::string code = document().derived().findings.front().code;
+  auto* remedy = firstCard()->findChild<QPushButton*>();
+  ASSERT_TRUE(remedy);
+  QTest::mouseClick(remedy, Qt::LeftButton);
+  settle();
+  EXPECT_FALSE(findCode(document().derived().findings, code));
+  EXPECT_EQ(document().history().count(), steps + 1);
+  window_->actions().undo->trigger();
+  settle();
+  EXPECT_EQ(document().design(), before);
+  EXPECT_TRUE(findCode(document().derived().findings, code));
+}
+
+TEST_F(FindingsShown, aRemedyWithTheKeyboardOnItShowsWhatItWouldGive) {
+  auto* remedy = firstCard()->findChild<QPushButton*>();
+  const auto ghosts = [&] {
+    int n = 0;
+    for (const Group& g : table().picture().groups)
+      for (const Stroke& s : g.strokes) n += s.role == Role::Ghost;
+    return n;
+  };
+  EXPECT_EQ(ghosts(), 0);
+  remedy->setFocus();
+  EXPECT_GT(ghosts(), 0);
+  table().setFocus();
+  EXPECT_EQ(ghosts(), 0);
+}
+
+TEST_F(FindingsShown, goingToAFindingLeadsToTheValueItConcerns) {
+  FindingCard* card = firstCard();
+  card->setFocus();
+  QTest::keyClick(card, Qt::Key_Return);
+  auto* box = qobject_cast<FieldBox*>(QApplication::focusWidget());
+  ASSERT_TRUE(box);
+  const Field field = document().derived().findings.front().fields.front();
+  const QString name = QString::fromStdString(builtinPhrases().say("field." + std::string(info(field).key)));
+  EXPECT_EQ(box->accessibleName(), name);
+}
+
+TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
+  EXPECT_TRUE(firstCard()->accessibleName().startsWith(severityName(Severity::Blocking)));
+  bool marked = false;
+  for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
+    marked = marked || (label->isVisible() && !label->pixmap().isNull() && !label->toolTip().isEmpty());
+  EXPECT_TRUE(marked) << "the row that it concerns carries its sign";
+}
+
+} // namespace
+} // namespace scye::test

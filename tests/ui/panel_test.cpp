@@ -1,0 +1,171 @@
+// Typing values: in either unit, refused where they cannot be, one step of history each.
+#include "window_fixture.h"
+
+#include "body/complete.h"
+#include "look/quiet_button.h"
+#include "values/field_box.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QTest>
+
+namespace scye::test {
+namespace {
+
+class Panel : public WindowFixture {
+protected:
+  void SetUp() override { openDemo(); }
+
+  FieldBox* box(const char* name) { return named<FieldBox>(QString::fromLatin1(name)); }
+  void type(FieldBox* box, const char* text) {
+    box->setFocus();
+    box->selectAll();
+    QTest::keyClicks(box, QString::fromLatin1(text));
+    QTest::keyClick(box, Qt::Key_Return);
+    settle();
+  }
+  [[nodiscard]] double now(Field f) { return complete(document().design())[f]; }
+};
+
+TEST_F(Panel, aTypedValueIsOneStepAndControlZBelongsToTheWindow) {
+  const Design before = document().design();
+  FieldBox* bust = box("Bust");
+  type(bust, "96.5");
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 96.5);
+  EXPECT_EQ(document().history().count(), 1);
+  QTest::keyClick(bust, Qt::Key_Z, Qt::ControlModifier);
+  settle();
+  EXPECT_EQ(document().design(), before);
+}
+
+TEST_F(Panel, inchesAndCentimetresCanBothBeTypedAtAnyTime) {
+  type(box("Bust"), "37 1/2 in");
+  EXPECT_NEAR(now(Field::Bust), 37.5 * 2.54, 1e-12);
+  type(box("Bust"), "96,5 cm");
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 96.5);
+  window_->settings().setUnit(LengthUnit::Inch);
+  settle();
+  type(box("Bust"), "38");
+  EXPECT_NEAR(now(Field::Bust), 38 * 2.54, 1e-12);
+}
+
+TEST_F(Panel, theUnitIsAMatterOfDisplayAlone) {
+  const Design before = document().design();
+  EXPECT_EQ(box("Bust")->text(), QStringLiteral("94"));
+  window_->actions().inches->trigger();
+  settle();
+  EXPECT_EQ(box("Bust")->text(), QStringLiteral("37"));
+  // Going through every box without typing changes nothing either.
+  for (FieldBox* b : window_->findChildren<FieldBox*>()) {
+    if (!b->isVisible()) continue;
+    b->setFocus();
+    QTest::keyClick(b, Qt::Key_Return);
+  }
+  EXPECT_EQ(document().design(), before);
+  EXPECT_EQ(document().history().count(), 0);
+}
+
+TEST_F(Panel, theFinishedSizeWritesTheEase) {
+  type(box("Bust, finished"), "104");
+  EXPECT_DOUBLE_EQ(now(Field::EaseBust), 10);
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 94);
+}
+
+TEST_F(Panel, whatCannotBeIsRefusedInWordsAndChangesNothing) {
+  const Design before = document().design();
+  for (const char* text : {"900", "ninety"}) {
+    type(box("Bust"), text);
+    EXPECT_EQ(document().design(), before) << text;
+    bool told = false;
+    for (const QLabel* label : window_->findChildren<QLabel*>())
+      told = told || (label->isVisible() && label->text().startsWith(QStringLiteral("Bust:")));
+    EXPECT_TRUE(told) << text;
+    EXPECT_EQ(box("Bust")->text(), QStringLiteral("94"));
+  }
+}
+
+TEST_F(Panel, escapePutsTheOldTextBack) {
+  FieldBox* bust = box("Bust");
+  bust->setFocus();
+  bust->selectAll();
+  QTest::keyClicks(bust, QStringLiteral("120"));
+  QTest::keyClick(bust, Qt::Key_Escape);
+  EXPECT_EQ(bust->text(), QStringLiteral("94"));
+  QTest::keyClick(bust, Qt::Key_Tab);
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 94);
+}
+
+TEST_F(Panel, arrowKeysStepAValue) {
+  FieldBox* bust = box("Bust");
+  bust->setFocus();
+  QTest::keyClick(bust, Qt::Key_Up);
+  QTest::keyClick(bust, Qt::Key_Up);
+  settle();
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 95);
+  EXPECT_EQ(document().history().count(), 1);
+}
+
+TEST_F(Panel, theWheelScrollsThePanelAndChangesNothing) {
+  const Design before = document().design();
+  FieldBox* bust = box("Bust");
+  box("Hip")->setFocus();
+  QWheelEvent wheel(bust->rect().center(), bust->mapToGlobal(bust->rect().center()), {}, {0, 120},
+                    Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+  QApplication::sendEvent(bust, &wheel);
+  settle();
+  EXPECT_EQ(document().design(), before);
+}
+
+TEST_F(Panel, aClickedFigureLeadsToTheValueBehindIt) {
+  const HotSpot* spot = nullptr;
+  for (const Group& g : table().picture().groups)
+    for (const HotSpot& h : g.hotSpots)
+      if (g.id == "sleeve" && h.field == Field::UpperArm) spot = &h;
+  ASSERT_TRUE(spot);
+  const QPointF at = table().view().map(0.5 * (spot->box.low + spot->box.high));
+  QTest::mouseClick(&table(), Qt::LeftButton, {}, at.toPoint());
+  QApplication::processEvents();
+  FieldBox* finished = box("Upper arm, finished");
+  EXPECT_EQ(QApplication::focusWidget(), finished);
+  QTest::keyClicks(finished, QStringLiteral("37")); // what is there is selected, so typing replaces it
+  QTest::keyClick(finished, Qt::Key_Return);
+  settle();
+  EXPECT_DOUBLE_EQ(now(Field::UpperArm) + now(Field::EaseUpperArm), 37);
+}
+
+TEST_F(Panel, everyFieldHasARowThatTheKeyboardCanBeTakenTo) {
+  for (int i = 0; i < kFieldCount; ++i) {
+    const Field f = Field(i);
+    if (f == Field::CuffGirth || f == Field::BackOpening) continue; // of flared sleeves, of pullovers
+    table().setFocus();
+    window_->workbench().panel().focusField(f, false);
+    EXPECT_TRUE(qobject_cast<FieldBox*>(QApplication::focusWidget())) << info(f).key;
+  }
+}
+
+TEST_F(Panel, everyControlHasANameToBeReadOut) {
+  for (int i = 0; i < kFieldCount; ++i) window_->workbench().panel().focusField(Field(i), false);
+  for (const QWidget* w : window_->findChildren<QWidget*>()) {
+    if (!w->isVisible() || w->focusPolicy() == Qt::NoFocus || qobject_cast<const QLineEdit*>(w)) continue;
+    const auto* button = qobject_cast<const QAbstractButton*>(w);
+    const bool container = qobject_cast<const QAbstractScrollArea*>(w) && !w->isEnabled();
+    EXPECT_TRUE(!w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) || container)
+        << w->metaObject()->className();
+  }
+}
+
+TEST_F(Panel, choicesAreStepsOfHistoryToo) {
+  auto* neckline = named<QComboBox>(QStringLiteral("Neckline"));
+  ASSERT_TRUE(neckline);
+  neckline->setFocus();
+  QTest::keyClick(neckline, Qt::Key_Down);
+  settle();
+  EXPECT_EQ(document().design().as<Neckline>(Choice::Neckline), Neckline::Vee);
+  EXPECT_EQ(document().history().count(), 1);
+}
+
+} // namespace
+} // namespace scye::test
