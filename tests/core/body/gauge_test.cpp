@@ -18,9 +18,9 @@ Design counted() {
 TEST(Gauge, OfOneSwatchIsItsCountOverItsLength) {
   const GaugeReport g = gaugeReport(counted());
   ASSERT_TRUE(g.across && g.along);
-  EXPECT_NEAR(g.across->size.value, 10.0 / 22, 1e-15);
-  EXPECT_NEAR(g.along->size.value, 10.0 / 30, 1e-15);
-  EXPECT_NEAR(complete(counted()).stitch.width, 10.0 / 22, 1e-15);
+  EXPECT_NEAR(g.across->size.value, 10.0 / 22, 1e-12);
+  EXPECT_NEAR(g.along->size.value, 10.0 / 30, 1e-12);
+  EXPECT_NEAR(complete(counted()).stitch.width, 10.0 / 22, 1e-12);
 }
 
 TEST(Gauge, PoolsSwatchesOfTheSameFabricAndNoOthers) {
@@ -31,11 +31,11 @@ TEST(Gauge, PoolsSwatchesOfTheSameFabricAndNoOthers) {
   const GaugeReport g = gaugeReport(d);
   // Least squares through the origin: (22*10 + 46*20) / (100 + 400) stitches a centimetre.
   EXPECT_NEAR(1 / g.across->size.value, (22.0 * 10 + 46 * 20) / 500, 1e-12);
-  EXPECT_NEAR(complete(d).stitch.width, g.across->size.value, 1e-15);
-  EXPECT_NEAR(g.along->size.value, 10.0 / 30, 1e-15) << "the larger one's rows were not counted";
+  EXPECT_NEAR(complete(d).stitch.width, g.across->size.value, 1e-12);
+  EXPECT_NEAR(g.along->size.value, 10.0 / 30, 1e-12) << "the larger one's rows were not counted";
   ASSERT_TRUE(g.otherAcross);
   EXPECT_EQ(g.otherLabel, "rib");
-  EXPECT_NEAR(g.otherAcross->size.value, 10.0 / 26, 1e-15);
+  EXPECT_NEAR(g.otherAcross->size.value, 10.0 / 26, 1e-12);
   EXPECT_LT(g.across->size.deviation / g.across->size.value,
             gaugeReport(counted()).across->size.deviation / (10.0 / 22))
       << "more counting, more certain";
