@@ -23,6 +23,10 @@ constexpr std::string_view kHelp = R"(Scyewright: set-in sleeves that fit, from 
       --schematic OUT.svg|.png|.pdf  writes the pieces, to scale with their dimensions
       --paper true|a4|letter         for .pdf and .png: true size (the start) or a sheet
       --dpi N                        for .png: dots per inch, 100 to start with
+      --chart OUT.svg|.pdf|.png      writes the chart of every piece, one cell a stitch
+      --directions OUT.txt|.html     writes the directions to knit from
+      --terms us|uk                  for the directions: bind off, or cast off
+      --rows OUT.csv                 writes the row table: every row of every piece
       --unit cm|in                   for what is drawn and told; files are in cm
       --report OUT.json              writes every figure, outline and finding
   scyewright names                   lists the NAMEs, what they mean and what they may be
@@ -34,7 +38,8 @@ sense; 3 a file could not be read or written.
 
 std::string rangeText(const FieldInfo& f) {
   const bool length = f.kind == FieldKind::Girth || f.kind == FieldKind::Length;
-  return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : "");
+  const bool weight = f.kind == FieldKind::Weight;
+  return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : weight ? " g" : "");
 }
 
 int listNames() {

@@ -1,12 +1,14 @@
 #include "draft_command.h"
 
 #include "command_line.h"
+#include "directions/row_table_csv.h"
 #include "document/derived.h"
 #include "export/export.h"
 #include "io/design_file.h"
 #include "io/files.h"
 #include "io/report.h"
 #include "io/setting.h"
+#include "schematic/chart.h"
 #include "schematic/schematic.h"
 
 #include <QFile>
@@ -45,6 +47,7 @@ struct Job {
   std::vector<Output> outputs;
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
+  std::string terms = "us"; // of the directions
   Derived derived;
 };
 
@@ -59,10 +62,37 @@ std::optional<std::string> writeSchematic(const Job& job, const std::string& pat
   return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 
-std::optional<std::string> writeReport(const Job& job, const std::string& path) {
-  const auto problem = writeWhole(path, reportToJson(job.derived.draft, job.derived.findings, phrases()));
+std::optional<std::string> writeText(const std::string& path, std::string_view text) {
+  const auto problem = writeWhole(path, text);
   if (!problem) return std::nullopt;
   return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
+}
+
+std::optional<std::string> writeReport(const Job& job, const std::string& path) {
+  const Derived& d = job.derived;
+  return writeText(path, reportToJson(d.draft, d.knit, d.findings, phrases()));
+}
+
+std::optional<std::string> writeRows(const Job& job, const std::string& path) {
+  return writeText(path, rowTableCsv(job.derived.knit));
+}
+
+bool endsIn(std::string path, std::string_view ending) {
+  std::transform(path.begin(), path.end(), path.begin(),
+                 [](unsigned char c) { return char(c >= 'A' && c <= 'Z' ? c + 32 : c); });
+  return path.size() > ending.size() && path.ends_with(ending);
+}
+
+std::optional<std::string> writeDirections(const Job& job, const std::string& path) {
+  const Wording wording{.terms = job.terms, .unit = job.unit};
+  return writeText(path, endsIn(path, ".html") ? directionsHtml(job.derived.directions, wording)
+                                               : directionsText(job.derived.directions, wording));
+}
+
+std::optional<std::string> writeChart(const Job& job, const std::string& path) {
+  const auto problem =
+      exportPicture(garmentCharts(job.derived.knit, phrases()), QFile::decodeName(path.c_str()), job.page);
+  return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 
 // Everything that can be asked for beside the findings: another kind of file is another line.
@@ -70,18 +100,15 @@ const std::vector<OutputKind>& outputKinds() {
   static const std::vector<OutputKind> all{
       {"--schematic", {".svg", ".png", ".pdf"}, true, &writeSchematic},
       {"--report", {".json"}, false, &writeReport},
+      {"--rows", {".csv"}, false, &writeRows},
+      {"--directions", {".txt", ".html"}, false, &writeDirections},
+      {"--chart", {".svg", ".pdf", ".png"}, true, &writeChart},
   };
   return all;
 }
 
 int usage(std::string_view phrase, const Params& params) {
   return failed(kUsage, phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
-}
-
-bool endsIn(std::string path, std::string_view ending) {
-  std::transform(path.begin(), path.end(), path.begin(),
-                 [](unsigned char c) { return char(c >= 'A' && c <= 'Z' ? c + 32 : c); });
-  return path.size() > ending.size() && path.ends_with(ending);
 }
 
 std::string joined(std::span<const std::string_view> words) {
@@ -115,6 +142,7 @@ public:
 private:
   static constexpr std::string_view kPapers[] = {"true", "a4", "letter"}; // in the order of Paper
   static constexpr std::string_view kUnits[] = {"cm", "in"};              // in that of LengthUnit
+  static constexpr std::string_view kTerms[] = {"us", "uk"};
 
   static const OutputKind* outputKind(std::string_view option) {
     const auto& all = outputKinds();
@@ -125,6 +153,7 @@ private:
 
   static bool known(std::string_view option) {
     return option == "--with" || option == "--paper" || option == "--unit" || option == "--dpi" ||
+           option == "--terms" ||
            outputKind(option) != nullptr;
   }
 
@@ -133,6 +162,7 @@ private:
     if (name == "--paper") return pick(name, value, kPapers, job_.page.paper);
     if (name == "--unit") return pick(name, value, kUnits, job_.unit);
     if (name == "--dpi") return dpi(name, value);
+    if (name == "--terms") return terms(name, value);
     const OutputKind& kind = *outputKind(name);
     if (std::none_of(kind.endings.begin(), kind.endings.end(),
                      [&](std::string_view ending) { return endsIn(value, ending); }))
@@ -150,6 +180,13 @@ private:
       return usage("cli.option", {textParam("option", name), textParam("value", value),
                                   textParam("options", joined(words))});
     picked = E(at - words.begin());
+    return std::nullopt;
+  }
+
+  std::optional<int> terms(const std::string& name, const std::string& value) {
+    int picked = 0;
+    if (auto code = pick(name, value, kTerms, picked)) return code;
+    job_.terms = value;
     return std::nullopt;
   }
 
@@ -229,7 +266,9 @@ std::string asSettings(const Remedy& remedy) {
 
 // The verdict and the findings with their remedies on stdout; what blocks, being an error, on stderr.
 void tell(const Job& job) {
-  std::printf("%s\n", fitVerdict(job.derived.draft, phrases(), job.unit).sentence.c_str());
+  const FitVerdict verdict = fitVerdict(job.derived.draft, phrases(), job.unit, &job.derived.knit);
+  std::printf("%s\n", verdict.sentence.c_str());
+  if (verdict.knitted) std::printf("%s\n", verdict.knitted->sentence.c_str());
   for (const Finding& finding : job.derived.findings) {
     static constexpr std::string_view kSeverities[] = {"severity.note", "severity.warning",
                                                        "severity.blocking"};

@@ -1,7 +1,7 @@
 #!/bin/sh
 # From a fresh clone to the open workbench: installs what is missing, builds into build/, opens a design.
 # Usage: sh app/start.sh [FILE.scye]
-# Without a display it writes the design's schematic and report to out/ instead and says where.
+# Without a display it writes the design's schematic, chart, directions and report to out/ instead and says where.
 set -eu
 case ${1:-} in /* | "") file=${1:-} ;; *) file=$(pwd)/$1 ;; esac
 cd "$(dirname "$0")/.."
@@ -22,8 +22,11 @@ mkdir -p out
 name=out/$(basename "$file" .scye)
 status=0
 build/app/scyewright draft "$file" --schematic "$name.svg" --schematic "$name.pdf" \
-  --schematic "$name.png" --report "$name.json" || status=$?
+  --schematic "$name.png" --chart "$name-chart.svg" --chart "$name-chart.pdf" \
+  --directions "$name.html" --directions "$name.txt" --rows "$name.csv" \
+  --report "$name.json" || status=$?
 [ "$status" -le 1 ] || exit "$status"
-say "there is no display here, so the pieces of $(basename "$file") are drawn in files:"
-for made in "$name.svg" "$name.pdf" "$name.png" "$name.json"; do say "  $(pwd)/$made"; done
+say "there is no display here, so the schematic, chart and directions of $(basename "$file") are files:"
+for made in "$name.svg" "$name.pdf" "$name.png" "$name-chart.svg" "$name-chart.pdf" \
+  "$name.html" "$name.txt" "$name.csv" "$name.json"; do say "  $(pwd)/$made"; done
 exit "$status"

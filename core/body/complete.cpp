@@ -1,5 +1,7 @@
 #include "body/complete.h"
 
+#include "body/estimate.h"
+#include "body/gauge.h"
 #include "body/size_tables.h"
 
 #include <algorithm>
@@ -51,7 +53,8 @@ private:
     return design_.as<Garment>(Choice::Garment) == Garment::Jacket;
   }
   void fill(Field f, double value, Origin origin = Origin::Rule) {
-    if (design_.has(f)) return;
+    if (design_.has(f) || filled_[std::size_t(f)]) return;
+    filled_[std::size_t(f)] = true;
     sizes_.values[std::size_t(f)] = std::clamp(value, info(f).low, info(f).high);
     sizes_.origins[std::size_t(f)] = origin;
   }
@@ -76,6 +79,7 @@ private:
     constexpr double kStartBust[] = {92, 102, 66, 46}; // a bare design still draws something
     fill(Field::Bust, kStartBust[int(figure())]);
     const double bust = sizes_.body(Field::Bust);
+    survey();
     const TableSize table = sizeAtBust(figure(), bust);
     sizes_.tableSize = table.name;
     const auto fromTable = [&](Field f, double value) {
@@ -106,6 +110,24 @@ private:
     fill(Field::NeckBase, (man ? kNeckMan : kNeckWoman)(bust), Origin::Estimate);
     fill(Field::HeadGirth, headGirth(bust));
     lengths();
+  }
+
+  // Where other bodies with her measurements lie; and if she wants, the estimates fill in what she has not
+  // taken. The survey's cross widths and neck are other measures than ours (body/survey.h): those
+  // stay with table and rules.
+  void survey() {
+    if (figure() != Figure::Woman && figure() != Figure::Man) return;
+    Body body = bodyMeasurements(design_);
+    if (!body.contains(Field::Bust)) body[Field::Bust] = sizes_.body(Field::Bust);
+    const bool fills = design_.as<FillFrom>(Choice::FillFrom) == FillFrom::Survey;
+    for (const auto& [f, estimate] : estimates(body, figure())) {
+      if (f == Field::CrossShoulder || f == Field::CrossBack || f == Field::ShoulderLength ||
+          f == Field::NeckBase || design_.has(f))
+        continue;
+      sizes_.likely[std::size_t(f)] = Likely{estimate.low, estimate.high};
+      if (fills) fill(f, estimate.value, Origin::Estimate);
+    }
+    sizes_.beyondSurvey = scye::beyondSurvey(body, figure());
   }
 
   [[nodiscard]] double headGirth(double bust) const { // common practice
@@ -149,10 +171,14 @@ private:
     fill(Field::SwatchStitches, 22);
     fill(Field::SwatchWidth, 10);
     fill(Field::SwatchHeight, 10);
-    const double perCm = at(Field::SwatchStitches) / at(Field::SwatchWidth);
+    fill(Field::SwatchWeight, 0);
+    const GaugeReport gauge = gaugeReport(design_);
+    const double width = gauge.across ? gauge.across->size.value
+                                      : at(Field::SwatchWidth) / at(Field::SwatchStitches);
     // Rows to stitches in stockinette 1.2-1.4 (printed patterns).
-    fill(Field::SwatchRows, 1.36 * perCm * at(Field::SwatchHeight), Origin::Estimate);
-    sizes_.stitch = {1 / perCm, at(Field::SwatchHeight) / at(Field::SwatchRows)};
+    fill(Field::SwatchRows, 1.36 / width * at(Field::SwatchHeight), Origin::Estimate);
+    sizes_.stitch = {width, gauge.along ? gauge.along->size.value
+                                        : at(Field::SwatchHeight) / at(Field::SwatchRows)};
   }
 
   void style() {
@@ -208,12 +234,15 @@ private:
     fill(Field::LimitShoulderLow, figure() == Figure::Baby ? 3 : figure() == Figure::Child ? 4 : 5);
     fill(Field::LimitShoulderHigh, 16);
     fill(Field::LimitDepthEase, 5);
+    // A man's published armholes are deep for the survey's short backs: his limit lies lower.
+    fill(Field::LimitUnderarm, figure() == Figure::Man ? 0.75 : 2.0 / 3);
     fill(Field::LimitNeckStretch, 1.5);
     fill(Field::LimitHandStretch, 1.4);
   }
 
   const Design& design_;
   Sizes sizes_;
+  std::array<bool, kFieldCount> filled_{}; // the first to fill a field has the say
 };
 
 } // namespace

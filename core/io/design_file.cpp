@@ -13,6 +13,7 @@ std::string designToJson(const Design& design) {
   file["title"] = design.title;
   file["wearer"] = design.wearer;
   file["notes"] = design.notes;
+  if (!design.measuredOn.empty()) file["measuredOn"] = design.measuredOn;
   Json choices = Json::object(), measurements = Json::object(), values = Json::object();
   for (int i = 0; i < kChoiceCount; ++i) {
     const ChoiceInfo& c = info(Choice(i));
@@ -32,6 +33,12 @@ std::string designToJson(const Design& design) {
   file["choices"] = std::move(choices);
   file["measurements"] = std::move(measurements);
   file["values"] = std::move(values);
+  for (const SwatchReading& swatch : design.swatches) {
+    Json entry = {{"label", swatch.label}, {"use", kSwatchUseKeys[std::size_t(swatch.use)]}};
+    for (const SwatchNumber& number : swatchNumbers())
+      entry[std::string(number.key)] = jsonNumber(swatch.*number.value);
+    file["swatches"].push_back(std::move(entry));
+  }
   return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

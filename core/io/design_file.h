@@ -5,7 +5,10 @@
 //    "title": "...", "wearer": "...", "notes": "...",
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice
 //    "measurements": {"bust": {"value": 94, "source": "body"}, ...}, source: body or garment
-//    "values": {"ease.bust": 8, ...}}                                all other fields, by key
+//    "values": {"ease.bust": 8, ...},                                all other fields, by key
+//    "measuredOn": "2026-05-01",                                     if her measurements were kept
+//    "swatches": [{"label": "...", "use": "same", "stitches": 23, "width": 10,
+//                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //
 // Lengths are cm. Reading back what was written gives an equal design, to the last bit of every number.
 // A file is taken whole or refused: an unknown or doubled key, a wrong type, a value outside its range,

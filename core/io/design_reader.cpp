@@ -22,7 +22,27 @@ std::string quoted(std::string words) {
   return words;
 }
 
+// The plain texts at the top of the file.
+std::string Design::*textOf(std::string_view key) {
+  if (key == "title") return &Design::title;
+  if (key == "wearer") return &Design::wearer;
+  if (key == "notes") return &Design::notes;
+  if (key == "measuredOn") return &Design::measuredOn;
+  return nullptr;
+}
+
 } // namespace
+
+const std::array<SwatchNumber, 5>& swatchNumbers() {
+  static constexpr std::array<SwatchNumber, 5> kNumbers{{
+      {"stitches", &SwatchReading::stitches, Field::SwatchStitches, true},
+      {"width", &SwatchReading::width, Field::SwatchWidth, false},
+      {"rows", &SwatchReading::rows, Field::SwatchRows, true},
+      {"height", &SwatchReading::height, Field::SwatchHeight, false},
+      {"weight", &SwatchReading::weight, Field::SwatchWeight, true},
+  }};
+  return kNumbers;
+}
 
 DesignReader::DesignReader(std::string_view text, const Phrases& phrases)
     : text_(text), at_(text.data()), phrases_(phrases) {}
@@ -55,13 +75,17 @@ DesignRead DesignReader::result() {
 
 bool DesignReader::wrongType() {
   if (places_.empty() || at(Place::Unknown)) return true;
-  const bool text = at(Place::Choices) || (at(Place::Root) && (key_ == "format" || key_ == "title" ||
-                                                              key_ == "wearer" || key_ == "notes")) ||
-                    (at(Place::Measurement) && key_ == "source");
-  const bool group = at(Place::Measurements) || (at(Place::Root) && placeOf(key_) != Place::Unknown);
+  const bool text = at(Place::Choices) || (at(Place::Root) && (key_ == "format" || textOf(key_))) ||
+                    (at(Place::Measurement) && key_ == "source") ||
+                    (at(Place::Swatch) && (key_ == "label" || key_ == "use"));
+  const bool list = at(Place::Root) && placeOf(key_) == Place::Swatches;
+  const bool group = at(Place::Measurements) || at(Place::Swatches) ||
+                     (at(Place::Root) && placeOf(key_) != Place::Unknown);
   refuse("file.wrongType",
-         {textParam("key", quoted(key_)),
-          phraseParam("kind", text ? "file.kind.text" : group ? "file.kind.group" : "file.kind.number")});
+         {textParam("key", quoted(key_)), phraseParam("kind", text    ? "file.kind.text"
+                                                              : list  ? "file.kind.list"
+                                                              : group ? "file.kind.group"
+                                                                      : "file.kind.number")});
   return true;
 }
 
@@ -92,6 +116,13 @@ bool DesignReader::number(double n) {
   } else if (at(Place::Measurement) && key_ == "value") {
     measured_ = n;
     accepted(*fieldByKey(measurement_), n);
+  } else if (at(Place::Swatch)) {
+    for (const SwatchNumber& number : swatchNumbers())
+      if (number.key == key_) {
+        if ((n == 0 && number.mayBeMissing) || accepted(number.like, n)) design_.swatches.back().*number.value = n;
+        return true;
+      }
+    return wrongType();
   } else {
     return wrongType();
   }
@@ -101,9 +132,7 @@ bool DesignReader::number(double n) {
 bool DesignReader::string(string_t& text) {
   if (at(Place::Root)) {
     if (key_ == "format") return format_ = text, true;
-    if (key_ == "title") return design_.title = text, true;
-    if (key_ == "wearer") return design_.wearer = text, true;
-    if (key_ == "notes") return design_.notes = text, true;
+    if (const auto member = textOf(key_)) return design_.*member = text, true;
   } else if (at(Place::Choices)) {
     const auto choice = choiceByKey(key_);
     if (!choice) return true; // refused as a key already
@@ -120,22 +149,32 @@ bool DesignReader::string(string_t& text) {
       source_ = Source(source - kSourceKeys.begin());
     return true;
   }
+  if (at(Place::Swatch) && key_ == "label") return design_.swatches.back().label = text, true;
+  if (at(Place::Swatch) && key_ == "use") {
+    const auto use = std::find(kSwatchUseKeys.begin(), kSwatchUseKeys.end(), text);
+    if (use == kSwatchUseKeys.end())
+      refuse("file.noSwatchUse", {textParam("use", quoted(text))});
+    else
+      design_.swatches.back().use = SwatchReading::Use(use - kSwatchUseKeys.begin());
+    return true;
+  }
   return wrongType();
 }
 
 bool DesignReader::known(Place place, const std::string& key) const {
   const auto field = fieldByKey(key);
   switch (place) {
-  case Place::Root: {
-    static constexpr std::array<std::string_view, 5> kPlain{"format", "version", "title", "wearer",
-                                                            "notes"};
-    return std::find(kPlain.begin(), kPlain.end(), key) != kPlain.end() ||
-           placeOf(key) != Place::Unknown;
-  }
+  case Place::Root:
+    return key == "format" || key == "version" || textOf(key) || placeOf(key) != Place::Unknown;
   case Place::Choices: return choiceByKey(key).has_value();
   case Place::Measurements: return field && isMeasurement(*field);
   case Place::Values: return field && !isMeasurement(*field);
   case Place::Measurement: return key == "value" || key == "source";
+  case Place::Swatch:
+    return key == "label" || key == "use" ||
+           std::any_of(swatchNumbers().begin(), swatchNumbers().end(),
+                       [&](const SwatchNumber& n) { return n.key == key; });
+  case Place::Swatches: break;
   case Place::Unknown: break;
   }
   return true;
@@ -145,6 +184,7 @@ DesignReader::Place DesignReader::placeOf(const std::string& key) const {
   if (key == "choices") return Place::Choices;
   if (key == "measurements") return Place::Measurements;
   if (key == "values") return Place::Values;
+  if (key == "swatches") return Place::Swatches;
   return Place::Unknown;
 }
 
@@ -152,8 +192,11 @@ bool DesignReader::start_object(std::size_t) {
   Place next = Place::Unknown;
   if (places_.empty()) {
     next = Place::Root;
-  } else if (at(Place::Root)) {
+  } else if (at(Place::Root) && placeOf(key_) != Place::Swatches) {
     next = placeOf(key_);
+  } else if (at(Place::Swatches)) {
+    next = Place::Swatch;
+    design_.swatches.emplace_back();
   } else if (at(Place::Measurements) && known(Place::Measurements, key_)) {
     next = Place::Measurement;
     measurement_ = key_;
@@ -188,8 +231,9 @@ bool DesignReader::end_object() {
 }
 
 bool DesignReader::start_array(std::size_t) {
-  wrongType();
-  places_.push_back(Place::Unknown);
+  const bool swatches = at(Place::Root) && placeOf(key_) == Place::Swatches;
+  if (!swatches) wrongType();
+  places_.push_back(swatches ? Place::Swatches : Place::Unknown);
   seen_.emplace_back();
   return true;
 }

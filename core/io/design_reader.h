@@ -16,6 +16,16 @@ namespace scye {
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
 inline constexpr int kDesignVersion = 1;
 inline constexpr std::array<std::string_view, 2> kSourceKeys{"body", "garment"};
+inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing", "otherPattern"};
+
+// A number of a further swatch: its key, where it stands, and the field by whose rules it is checked.
+struct SwatchNumber {
+  std::string_view key;
+  double SwatchReading::*value;
+  Field like;
+  bool mayBeMissing; // 0: not counted, not weighed
+};
+[[nodiscard]] const std::array<SwatchNumber, 5>& swatchNumbers();
 
 // Reads characters and leaves its place behind for the handler of events.
 class TracedIterator {
@@ -62,7 +72,9 @@ public:
                    const nlohmann::detail::exception& e) override;
 
 private:
-  enum class Place : std::uint8_t { Root, Choices, Measurements, Measurement, Values, Unknown };
+  enum class Place : std::uint8_t {
+    Root, Choices, Measurements, Measurement, Values, Swatches, Swatch, Unknown
+  };
 
   bool number(double n);
   [[nodiscard]] bool at(Place p) const { return !places_.empty() && places_.back() == p; }

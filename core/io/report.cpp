@@ -73,6 +73,42 @@ Json pieceOf(const Piece& piece, const Phrases& phrases) {
   return {{"piece", key}, {"title", phrases.say("piece." + key)}, {"edges", std::move(edges)}};
 }
 
+Json armholeFit(const ArmholeFit& fit, double easeWanted) {
+  return {{"armhole", jsonNumber(fit.armhole)},
+          {"cap", jsonNumber(fit.cap)},
+          {"mismatch", jsonNumber(fit.mismatch(easeWanted))}};
+}
+
+// In whole stitches and rows.
+Json knittedOf(const KnitGarment& k, const Phrases& phrases) {
+  Json rounded = Json::array(), pieces = Json::array();
+  for (const Rounded& r : k.rounded)
+    rounded.push_back({{"key", r.key},
+                       {"title", phrases.say("knitted." + r.key)},
+                       {"wanted", jsonNumber(r.wanted)},
+                       {"knitted", jsonNumber(r.knitted)},
+                       {"difference", jsonNumber(r.knitted - r.wanted)}});
+  for (const KnitPiece& p : k.pieces)
+    pieces.push_back({{"piece", pieceKey(p.id)},
+                      {"castOn", p.castOn().value()},
+                      {"lastRow", p.lastRow()},
+                      {"underarmRow", p.underarmRow}});
+  return {{"stitchWidth", jsonNumber(k.lattice.size.width)},
+          {"rowHeight", jsonNumber(k.lattice.size.height)},
+          {"cap", k.capKnitted},
+          {"left", armholeFit(k.left, k.easeWanted)},
+          {"right", armholeFit(k.right, k.easeWanted)},
+          {"easeWanted", jsonNumber(k.easeWanted)},
+          {"mismatch", jsonNumber(k.mismatch())},
+          {"largestDeviation", jsonNumber(k.deviation)},
+          {"capRows", k.cap.schedule.rows.value()},
+          {"crownStitches", k.cap.schedule.crown.value()},
+          {"capLines", k.cap.schedule.lines()},
+          {"armholeLines", k.backArmhole.schedule.lines()},
+          {"pieces", std::move(pieces)},
+          {"sizes", std::move(rounded)}};
+}
+
 Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
   Json values = Json::object(), choices = Json::object();
   for (const auto& [field, value] : remedy.changes) values[keyOf(field)] = jsonNumber(value);
@@ -97,8 +133,8 @@ Json findingOf(const Finding& finding, const Phrases& phrases) {
 
 } // namespace
 
-std::string reportToJson(const GarmentDraft& draft, const Findings& findings,
-                         const Phrases& phrases) {
+std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
+                         const Findings& findings, const Phrases& phrases) {
   Json report;
   report["format"] = "scyewright-report";
   report["version"] = 1;
@@ -110,6 +146,7 @@ std::string reportToJson(const GarmentDraft& draft, const Findings& findings,
   report["sleeve"] = sleeveMatch(draft);
   report["pieces"] = Json::array();
   for (const Piece& piece : draft.pieces) report["pieces"].push_back(pieceOf(piece, phrases));
+  report["knitted"] = knittedOf(knit, phrases);
   report["findings"] = Json::array();
   for (const Finding& finding : findings)
     report["findings"].push_back(findingOf(finding, phrases));

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "model/phrases.h"
-#include "seam/garment_draft.h"
+#include "knit/knit_garment.h"
 
 #include <string>
 
@@ -15,7 +15,7 @@ namespace scye {
 inline constexpr int kReportChords = 64;
 
 // `findings`: of every stage, with their remedies.
-[[nodiscard]] std::string reportToJson(const GarmentDraft& draft, const Findings& findings,
-                                       const Phrases& phrases);
+[[nodiscard]] std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
+                                       const Findings& findings, const Phrases& phrases);
 
 } // namespace scye

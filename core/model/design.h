@@ -8,15 +8,33 @@
 #include <array>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace scye {
 
 // Where a measurement was taken. On a garment, girths are flat widths (half girths) and hold their ease.
 enum class Source : std::uint8_t { Body, Garment };
 
+// A further swatch beside the one in the swatch fields.
+struct SwatchReading {
+  enum class Use : std::uint8_t {
+    Same,          // the same fabric again: pooled with the first
+    BeforeWashing, // the first one as it came off the needles
+    OtherPattern,  // another stitch pattern, the rib say
+  };
+  std::string label;
+  Use use = Use::Same;
+  double stitches = 0, width = 10; // counted over cm; 0: not counted
+  double rows = 0, height = 10;
+  double weight = 0; // g; 0: not weighed
+  bool operator==(const SwatchReading&) const = default;
+};
+
 class Design {
 public:
   std::string title, wearer, notes;
+  std::string measuredOn; // ISO date on which the wearer's measurements were kept; empty: not kept
+  std::vector<SwatchReading> swatches;
 
   [[nodiscard]] std::optional<double> given(Field f) const { return values_[std::size_t(f)]; }
   [[nodiscard]] bool has(Field f) const { return given(f).has_value(); }

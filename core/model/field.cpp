@@ -44,6 +44,7 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::SwatchWidth, "swatch.width", Length, Swatch, 2, 60, 10},
     {Field::SwatchRows, "swatch.rows", Count, Swatch, 1, 600, 16},
     {Field::SwatchHeight, "swatch.height", Length, Swatch, 2, 60, 10},
+    {Field::SwatchWeight, "swatch.weight", Weight, Swatch, 0, 2000, 20},
     {Field::BackShare, "backShare", Share, Bodice, 0.35, 0.65, 0.1},
     {Field::FrontNeckDrop, "frontNeckDrop", Length, Bodice, 0, 60, 8},
     {Field::BackNeckDrop, "backNeckDrop", Length, Bodice, 0, 15, 3},
@@ -75,6 +76,7 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::LimitShoulderLow, "limit.shoulderLow", Length, Limits, 0, 20, 4},
     {Field::LimitShoulderHigh, "limit.shoulderHigh", Length, Limits, 5, 30, 6},
     {Field::LimitDepthEase, "limit.depthEase", Length, Limits, 0, 20, 4},
+    {Field::LimitUnderarm, "limit.underarm", Share, Limits, 0.4, 1, 0.2},
     {Field::LimitNeckStretch, "limit.neckStretch", Share, Limits, 1, 2.5, 0.5},
     {Field::LimitHandStretch, "limit.handStretch", Share, Limits, 1, 2.5, 0.5},
 }};
@@ -95,6 +97,10 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
       {Choice::Washed, "washed", {"no", "yes"}},
       {Choice::Gathers, "gathers", {"no", "yes"}},
       {Choice::EveryRow, "everyRow", {"no", "yes"}},
+      {Choice::FillFrom, "fillFrom", {"size", "survey"}},
+      {Choice::YarnClass,
+       "yarnClass",
+       {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky", "jumbo"}},
   }};
   return table;
 }

@@ -1,6 +1,6 @@
 // The values a design is made of. Every number the knitter can set has one name here, used alike by the
 // sliders, the design file, the command line, undo, findings and remedies. What a value means is told
-// beside it; lengths are cm, shares are fractions, counts are whole numbers.
+// beside it; lengths are cm, shares are fractions, counts are whole numbers, weights are g.
 #pragma once
 
 #include <cstdint>
@@ -27,6 +27,7 @@ enum class Field : std::uint8_t {
   EaseArmholeDepth, EaseUpperArm, EaseElbow, EaseWrist,
   // The swatch, washed: counts over lengths.
   SwatchStitches, SwatchWidth, SwatchRows, SwatchHeight,
+  SwatchWeight, // of that piece, g; 0: not weighed
   // Bodice.
   BackShare,      // of the bust girth that the back takes
   FrontNeckDrop,  // finished, inside the band
@@ -49,11 +50,13 @@ enum class Field : std::uint8_t {
   Fidelity,       // 0 simplest directions, 1 closest to the curve
   // Where warnings begin.
   LimitUpperArm, LimitCapLow, LimitCapHigh, LimitCapEase, LimitShoulderLow, LimitShoulderHigh,
-  LimitDepthEase, LimitNeckStretch, LimitHandStretch,
+  LimitDepthEase,
+  LimitUnderarm, // how far down the back waist length the underarm may lie
+  LimitNeckStretch, LimitHandStretch,
 };
 inline constexpr int kFieldCount = int(Field::LimitHandStretch) + 1;
 
-enum class FieldKind : std::uint8_t { Girth, Length, Share, Count };
+enum class FieldKind : std::uint8_t { Girth, Length, Share, Count, Weight };
 
 enum class FieldGroup : std::uint8_t { Measure, Ease, Swatch, Bodice, Sleeve, Knitting, Limits };
 
@@ -78,8 +81,10 @@ struct FieldInfo {
 enum class Choice : std::uint8_t {
   Figure, Garment, Neckline, Side, SleeveLine, SleeveFrom, CapLean, WorkedOut, BandMade, Washed,
   Gathers, EveryRow,
+  FillFrom,  // what fills in the measurements she has not taken
+  YarnClass, // as printed on the label
 };
-inline constexpr int kChoiceCount = int(Choice::EveryRow) + 1;
+inline constexpr int kChoiceCount = int(Choice::YarnClass) + 1;
 
 struct ChoiceInfo {
   Choice id;
@@ -100,5 +105,10 @@ enum class CapLean : int { Upright, Leaning };
 enum class WorkedOut : int { CapHeight, UpperArmEase, ArmholeDepth, CrownWidth, CapEase };
 enum class BandMade : int { KnittedOn, PickedUp };
 enum class YesNo : int { No, Yes };
+enum class FillFrom : int { Size, Survey };
+// Choice::YarnClass: option 0 is "not named", option n + 1 the published class n (body/yarn_classes.h).
+[[nodiscard]] inline std::optional<int> namedYarnClass(int option) {
+  return option > 0 ? std::optional(option - 1) : std::nullopt;
+}
 
 } // namespace scye

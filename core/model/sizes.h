@@ -4,6 +4,9 @@
 #include "model/design.h"
 #include "model/units.h"
 
+#include <array>
+#include <optional>
+
 namespace scye {
 
 enum class Origin : std::uint8_t {
@@ -15,11 +18,18 @@ enum class Origin : std::uint8_t {
   Rule,         // a starting value, common practice
 };
 
+// Where 90 of 100 bodies with the measurements she has given lie, cm (1988 survey, women and men).
+struct Likely {
+  double low = 0, high = 0;
+};
+
 struct Sizes {
   std::array<double, kFieldCount> values{};
   std::array<Origin, kFieldCount> origins{};
   std::string tableSize;  // the published size nearest in bust, e.g. "M"; empty when nothing was filled
-  StitchSize stitch;      // from the swatch
+  std::array<std::optional<Likely>, kFieldCount> likely{}; // of measurements that were not taken
+  bool beyondSurvey = false; // her body is unlike any the survey measured
+  StitchSize stitch;      // from the swatches
 
   [[nodiscard]] double operator[](Field f) const { return values[std::size_t(f)]; }
   [[nodiscard]] Origin origin(Field f) const { return origins[std::size_t(f)]; }

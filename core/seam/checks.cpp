@@ -93,9 +93,10 @@ private:
       say(Severity::Warning, "armhole.shapingHigh", {Field::RiseShare},
           {percentParam("rise", s_[Field::RiseShare])});
     const double below = depth() + s_[Field::ShoulderDrop] - s_[Field::BackNeckDrop];
-    if (below > 2.0 / 3 * s_[Field::BackWaistLength])
+    if (below > s_[Field::LimitUnderarm] * s_[Field::BackWaistLength])
       say(Severity::Warning, "underarm.low", {Field::EaseArmholeDepth, Field::ArmholeDepth},
-          {lengthParam("below", below), lengthParam("waist", s_[Field::BackWaistLength])});
+          {lengthParam("below", below), percentParam("limit", s_[Field::LimitUnderarm]),
+           lengthParam("waist", s_[Field::BackWaistLength])});
     if (!s_.fromGarment(Field::ArmholeDepth) && s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase])
       say(Severity::Warning, "depth.ease", {Field::EaseArmholeDepth},
           {lengthParam("ease", s_[Field::EaseArmholeDepth]),
@@ -140,6 +141,13 @@ private:
     if (ease < 0)
       say(Severity::Warning, "capEase.negative", {Field::CapEase}, {lengthParam("ease", -ease)});
     halves();
+    lean();
+  }
+
+  // A leaning cap is solved for together with its height; with another unknown it stands upright.
+  void lean() {
+    if (g_.design.as<CapLean>(Choice::CapLean) == CapLean::Leaning && g_.cap.unknown != WorkedOut::CapHeight)
+      say(Severity::Note, "lean.notNow", {Field::CapHeight});
   }
 
   // Each half-cap against its own side. The mark moves along the crown; where that is not enough, or the

@@ -46,6 +46,8 @@ const std::vector<Recipe>& recipes() {
       {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
       {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
       {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},
+      {"lean.notNow", "workOut.capHeight", {}, 0,
+       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"halfCap.uneven", "lean", {}, 0, Remedy::Pick{Choice::CapLean, int(CapLean::Leaning)}},
       {"halfCap.uneven", "more.crown", {Field::CrownWidth}, 1},
       {"upperArm.tight", "more.upperArm", {Field::EaseUpperArm}, 1},

@@ -1,19 +1,23 @@
-// Everything that follows from the design and is shown: computed afresh, never stored or edited.
-// What a later stage adds (row table, directions, charts) belongs here, so that every view sees the
-// same state.
+// Everything that follows from the design and is shown: computed afresh, never stored or edited. What a
+// later stage adds belongs here, so that every view and the command line see the same state.
 #pragma once
 
-#include "seam/garment_draft.h"
+#include "directions/directions.h"
+#include "knit/gauge_effect.h"
 
 namespace scye {
 
 struct Derived {
   GarmentDraft draft;
-  Findings findings; // of every stage; remedies follow when she pauses
+  KnitGarment knit;
+  Directions directions;
+  GaugeReport gauge;
+  std::optional<GaugeEffect> gaugeEffect;
+  Findings findings; // of every stage: draft, knitting, advice on measurements; see deriveRemedies()
 };
 
 [[nodiscard]] Derived derive(const Design& design);
-// Remedies are tried out, each on some ten designs: too slow for every frame.
+// Fills in the remedies of the findings; slower than derive(), so the window leaves it to a pause.
 void deriveRemedies(const Design& design, Derived& derived);
 
 } // namespace scye

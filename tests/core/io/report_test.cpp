@@ -13,7 +13,7 @@ namespace {
 using nlohmann::json;
 
 json reportOf(const GarmentDraft& draft) {
-  return json::parse(reportToJson(draft, draft.findings, builtinPhrases()));
+  return json::parse(reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases()));
 }
 
 double polyline(const json& points) {
@@ -111,9 +111,26 @@ TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
   test::RandomDesigns random(test::propertySeed(33));
   for (int i = 0; i < 200; ++i) {
     const GarmentDraft draft = draftGarment(random.wild());
-    const std::string text = reportToJson(draft, draft.findings, builtinPhrases());
+    const std::string text = reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases());
     EXPECT_EQ(text.find("null"), std::string::npos); // how JSON would write a NaN
   }
+}
+
+TEST(Report, TellsTheKnittedEdgesAndWhatWasRounded) {
+  Design design;
+  design.set(Field::Bust, 94).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
+  const GarmentDraft draft = draftGarment(design);
+  const KnitGarment knit = knitGarment(draft);
+  const json report = json::parse(reportToJson(draft, knit, draft.findings, builtinPhrases()));
+  const json& k = report["knitted"];
+  EXPECT_EQ(k["right"]["armhole"].get<double>(), knit.right.armhole);
+  EXPECT_EQ(k["right"]["cap"].get<double>(), knit.right.cap);
+  EXPECT_NEAR(k["mismatch"].get<double>(), knit.mismatch(), 1e-15);
+  EXPECT_EQ(k["capLines"].get<int>(), knit.cap.schedule.lines());
+  ASSERT_EQ(k["sizes"].size(), knit.rounded.size());
+  for (const json& size : k["sizes"])
+    EXPECT_NEAR(size["difference"].get<double>(),
+                size["knitted"].get<double>() - size["wanted"].get<double>(), 1e-12);
 }
 
 } // namespace
