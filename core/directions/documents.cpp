@@ -1,4 +1,4 @@
-#include "directions/directions.h"
+#include "directions/words.h"
 
 #include <algorithm>
 
@@ -7,12 +7,13 @@ namespace {
 
 constexpr std::size_t kWidth = 96; // of a line of plain text
 
-// Broken at spaces; what goes on is set in.
+// Broken at spaces, but not within the stitch count at the end; what goes on is set in.
 std::string wrapped(const std::string& text, std::size_t width, const std::string& indent) {
   std::string out;
+  const std::size_t count = text.ends_with(").") ? text.rfind(" (") : text.size();
   std::size_t at = 0;
   while (text.size() - at > width) {
-    std::size_t cut = text.rfind(' ', at + width);
+    std::size_t cut = text.rfind(' ', std::min(at + width, count));
     if (cut == std::string::npos || cut <= at) cut = text.find(' ', at + width);
     if (cut == std::string::npos) break;
     out += text.substr(at, cut - at) + "\n" + indent;
@@ -22,7 +23,8 @@ std::string wrapped(const std::string& text, std::size_t width, const std::strin
 }
 
 std::string underlined(const std::string& text, char with) {
-  const auto letters = std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; });
+  const auto letters =
+      std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; });
   return text + "\n" + std::string(std::size_t(letters), with) + "\n";
 }
 
@@ -40,23 +42,29 @@ std::string escaped(std::string_view text) {
 }
 
 constexpr std::string_view kStyle = R"(
-  body { font: 11pt/1.45 "Source Serif 4", Georgia, serif; color: #1a1a1a; max-width: 44em; margin: 2em auto; padding: 0 1em; }
+  body { font: 11pt/1.45 Georgia, serif; color: #1a1a1a; max-width: 44em; margin: 2em auto; }
   h1 { font-size: 1.7em; font-weight: 600; margin: 0 0 .2em; }
   h2 { font-size: 1.25em; font-weight: 600; margin: 1.8em 0 .4em; border-bottom: 1px solid #999; }
   h3 { font-size: 1em; font-weight: 600; margin: 1.2em 0 .3em; }
   p { margin: .25em 0; }
   ol { list-style: none; margin: 0; padding: 0; }
   li { margin: .2em 0; padding-left: 1.4em; text-indent: -1.4em; break-inside: avoid; }
-  @media print { body { margin: 0; max-width: none; } section.piece { break-before: page; } h3 { break-after: avoid; } }
+  @media print {
+    body { margin: 0; max-width: none; }
+    section.piece { break-before: page; }
+    h2, h3 { break-after: avoid; }
+  }
 )";
 
-// Opens and closes what a line stands in: a section for each heading, a list for steps that follow each other.
+// Opens and closes what a line stands in: a section for each heading, a list for steps that follow
+// each other.
 class Html {
 public:
-  std::string document(const std::vector<DirectionLine>& lines) {
+  std::string document(const std::vector<DirectionLine>& lines, const std::string& language) {
     const std::string title = lines.empty() ? "" : escaped(lines.front().text);
-    out_ = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + title +
-           "</title>\n<style>" + std::string(kStyle) + "</style>\n</head>\n<body>\n";
+    out_ = "<!DOCTYPE html>\n<html lang=\"" + language +
+           "\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + title + "</title>\n<style>" +
+           std::string(kStyle) + "</style>\n</head>\n<body>\n";
     for (const DirectionLine& line : lines) add(line);
     close();
     return out_ + "</body>\n</html>\n";
@@ -70,7 +78,9 @@ private:
     case LineKind::Title: out_ += "<h1>" + text + "</h1>\n"; break;
     case LineKind::Heading:
       close();
-      out_ += line.piece ? "<section class=\"piece\" id=\"" + std::string(pieceKey(*line.piece)) + "\">\n" : "<section>\n";
+      out_ += line.piece
+                  ? "<section class=\"piece\" id=\"" + std::string(pieceKey(*line.piece)) + "\">\n"
+                  : "<section>\n";
       out_ += "<h2>" + text + "</h2>\n";
       inSection_ = true;
       break;
@@ -79,7 +89,8 @@ private:
     case LineKind::Step:
       if (!inList_) out_ += "<ol>\n";
       inList_ = true;
-      out_ += "<li data-rows=\"" + std::to_string(line.first) + "-" + std::to_string(line.last) + "\">" + text + "</li>\n";
+      out_ += "<li data-rows=\"" + std::to_string(line.first) + "-" + std::to_string(line.last) +
+              "\">" + text + "</li>\n";
       break;
     }
   }
@@ -113,7 +124,7 @@ std::string directionsText(const Directions& directions, const Wording& wording)
 }
 
 std::string directionsHtml(const Directions& directions, const Wording& wording) {
-  return Html().document(directionLines(directions, wording));
+  return Html().document(directionLines(directions, wording), Words(wording).say("lang"));
 }
 
 } // namespace scye

@@ -1,24 +1,11 @@
 #include "directions/step_words.h"
+#include "knit/seam_marks.h"
 
 #include <algorithm>
 #include <cctype>
-#include <cmath>
 
 namespace scye {
 namespace {
-
-// The smallest fraction of stitches to rows within 2 % of the fabric's own (common practice).
-struct PickUp {
-  int stitches = 1, rows = 1;
-};
-PickUp pickUpRatio(const StitchSize& size) {
-  const double ratio = size.height / size.width;
-  for (int rows = 1; rows < 50; ++rows) {
-    const int stitches = std::max(1, int(std::lround(ratio * rows)));
-    if (std::abs(double(stitches) / rows / ratio - 1) <= 0.02) return {stitches, rows};
-  }
-  return {};
-}
 
 class Lines {
 public:
@@ -58,7 +45,8 @@ private:
 
   void before() {
     const bool jacket = d_.garment == Garment::Jacket;
-    put(LineKind::Title, d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover") : d_.title);
+    put(LineKind::Title,
+        d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover") : d_.title);
     if (!d_.wearer.empty()) note("for", {textParam("wearer", d_.wearer)});
     heading("before");
     const bool inches = words_.unit() == LengthUnit::Inch;
@@ -69,28 +57,40 @@ private:
     note("needles");
     note("yarn");
     if (!d_.notes.empty()) note("notes", {textParam("notes", d_.notes)});
+    note("hands");
     heading("finished");
     for (const FinishedSize& size : d_.finished)
       note("finished.size", {textParam("what", words_.sayPlain("knitted." + size.key)),
                              lengthParam("length", size.cm)});
     heading("reading");
-    for (const char* key : {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides", "hands"})
+    for (const char* key :
+         {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides"})
       note(key);
   }
 
   // Those that the lines use, in the order of the alphabet.
   void abbreviations(const std::vector<DirectionLine>& lines) {
     heading("abbreviations");
-    for (const std::string& name : words_.namesAfter("abbr.")) {
-      const bool used = std::any_of(lines.begin(), lines.end(),
-                                    [&](const DirectionLine& line) { return hasWord(line.text, name); });
+    std::vector<std::string> names = words_.namesAfter("abbr.");
+    const auto letters = [](std::string text) {
+      for (char& c : text) c = char(std::tolower(static_cast<unsigned char>(c)));
+      return text;
+    };
+    std::sort(names.begin(), names.end(),
+              [&](const std::string& a, const std::string& b) { return letters(a) < letters(b); });
+    for (const std::string& name : names) {
+      const bool used = std::any_of(lines.begin(), lines.end(), [&](const DirectionLine& line) {
+        return hasWord(line.text, name);
+      });
       if (used)
         note("abbreviation", {textParam("short", name), textParam("long", words_.say("abbr." + name))});
     }
   }
 
   static bool hasWord(const std::string& text, const std::string& word) {
-    const auto isWord = [&](std::size_t i) { return i < text.size() && std::isalnum(static_cast<unsigned char>(text[i])); };
+    const auto isWord = [&](std::size_t i) {
+      return i < text.size() && std::isalnum(static_cast<unsigned char>(text[i]));
+    };
     for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1))
       if (!(at > 0 && isWord(at - 1)) && !isWord(at + word.size())) return true;
     return false;
@@ -141,8 +141,8 @@ private:
   }
 
   void after() {
-    const PickUp pick = pickUpRatio(d_.size);
-    const Params ratio{countParam("a", pick.stitches), countParam("b", pick.rows)};
+    const auto [stitches, rows] = smallestRatio(d_.size.height / d_.size.width);
+    const Params ratio{countParam("a", stitches), countParam("b", rows)};
     const bool jacket = d_.garment == Garment::Jacket;
     heading("finishing");
     note("finishing.block");
@@ -151,7 +151,8 @@ private:
     note("finishing.neck", ratio);
     if (d_.capKnitted) {
       note("finishing.pin", {lengthParam("armhole", d_.armhole), lengthParam("cap", d_.cap)});
-      if (d_.cap - d_.armhole > 0.05) note("finishing.ease", {lengthParam("ease", d_.cap - d_.armhole)});
+      if (d_.cap - d_.armhole > 0.05)
+        note("finishing.ease", {lengthParam("ease", d_.cap - d_.armhole)});
       note("finishing.sew");
     }
     note("finishing.seams");
@@ -174,7 +175,8 @@ std::vector<DirectionLine> directionLines(const Directions& directions, const Wo
   return Lines(directions, wording).all();
 }
 
-std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece, const Wording& wording) {
+std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece,
+                                      const Wording& wording) {
   return Lines(directions, wording).one(piece);
 }
 

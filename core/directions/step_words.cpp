@@ -13,6 +13,10 @@ std::string sideKey(int row) { return isRightSide(row) ? "RS" : "WS"; }
 Param sideParam(const Words& words, int row) {
   return textParam("side", words.say("term." + sideKey(row)));
 }
+// "an RS"
+Param aSideParam(const Words& words, int row) {
+  return textParam("a side", words.say("a." + sideKey(row)));
+}
 EdgeSide startOf(int row) { return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left; }
 
 std::string shapeKey(Shapes s) {
@@ -47,7 +51,8 @@ public:
 
   std::string text() {
     for (const Action& a : actions_)
-      if (a.kind == ActKind::Rejoin) join(words_.say("row.rejoin", {countParam("k", a.stitches.value())}));
+      if (a.kind == ActKind::Rejoin)
+        join(words_.say("row.rejoin", {countParam("k", a.stitches.value())}));
     for (const Action& a : actions_)
       if (isBindOff(a)) join(bindOff(a));
     if (after_ == 0) return text_;
@@ -58,21 +63,27 @@ public:
     });
     join(middle(last == actions_.end() ? nullptr : &*last));
     if (last != actions_.end()) join(shaping(*last, "end"));
-    return rest_ > 0 ? words_.say("row.turn", {textParam("row", text_), countParam("k", rest_)}) : text_;
+    return rest_ > 0 ? words_.say("row.turn", {textParam("row", text_), countParam("k", rest_)})
+                     : text_;
   }
 
 private:
   static bool oneByOne(const Action& a) {
     return a.kind == ActKind::Increase || a.kind == ActKind::Decrease;
   }
-  static bool isBindOff(const Action& a) { return a.kind == ActKind::BindOff || a.kind == ActKind::Close; }
+  static bool isBindOff(const Action& a) {
+    return a.kind == ActKind::BindOff || a.kind == ActKind::Close;
+  }
 
   void join(const std::string& more) {
-    text_ = text_.empty() ? more : words_.say("row.join", {textParam("a", text_), textParam("b", more)});
+    text_ = text_.empty() ? more
+                          : words_.say("row.join", {textParam("a", text_), textParam("b", more)});
   }
 
   std::string bindOff(const Action& a) const {
-    const char* key = a.kind == ActKind::Close ? "row.close" : after_ == 0 ? "row.bindOffLast" : "row.bindOff";
+    const char* key = a.kind == ActKind::Close ? "row.close"
+                      : after_ == 0            ? "row.bindOffLast"
+                                               : "row.bindOff";
     return words_.say(key, {countParam("k", a.stitches.value())});
   }
 
@@ -105,7 +116,9 @@ std::string actText(const Words& words, const std::vector<Action>& actions) {
   const auto all = [&](ActKind kind) {
     return std::all_of(actions.begin(), actions.end(), [&](const Action& a) { return a.kind == kind; });
   };
-  return words.say(all(ActKind::Decrease) ? "act.decrease" : all(ActKind::Increase) ? "act.increase" : "act.shape");
+  return words.say(all(ActKind::Decrease)   ? "act.decrease"
+                   : all(ActKind::Increase) ? "act.increase"
+                                            : "act.shape");
 }
 
 std::string nthText(const Words& words, int n) {
@@ -121,7 +134,7 @@ std::string evenText(const Words& words, const Step& step, PieceId piece) {
     key = !above                                                   ? "even.piece"
           : piece == PieceId::Sleeve || piece == PieceId::LeftSleeve ? "even.cap"
                                                                      : "even.armhole";
-  return words.say(key, {countParam("n", step.rows()), sideParam(words, step.last),
+  return words.say(key, {countParam("n", step.rows()), aSideParam(words, step.last),
                          lengthParam("height", above ? step.fromUnderarm : step.fromCastOn)});
 }
 
@@ -129,22 +142,25 @@ std::string repeatText(const Words& words, const Step& step) {
   const char* key = step.every == 1 ? (step.times == 1 ? "repeat.eachOnce" : "repeat.each")
                                     : (step.times == 1 ? "repeat.once" : "repeat");
   const int n = step.times == 1 ? step.every - 1 : step.times;
-  std::string what = words.say(key, {textParam("act", actText(words, step.actions)), countParam("like", step.like),
-                                     countParam("n", n), textParam("nth", nthText(words, step.every))});
+  std::string what =
+      words.say(key, {textParam("act", actText(words, step.actions)), countParam("like", step.like),
+                      countParam("n", n), textParam("nth", nthText(words, step.every))});
   if (step.every % 2 == 0) return what;
   // Some of the rows are seen from the other side than the row that is named.
   const int other = step.like + 1;
-  return words.say("repeat.other", {textParam("what", what), sideParam(words, other),
-                                    textParam("row", rowText(words, step.actions, other, step.stitches))});
+  return words.say("repeat.other",
+                   {textParam("what", what), sideParam(words, other),
+                    textParam("row", rowText(words, step.actions, other, step.stitches))});
 }
 
 std::string whatText(const Words& words, const Step& step, PieceId piece) {
   const auto offParams = [&](int n) {
-    return Params{countParam("k", step.actions[0].stitches.value()), countParam("n", n), sideParam(words, step.first)};
+    return Params{countParam("k", step.actions[0].stitches.value()), countParam("n", n),
+                  sideParam(words, step.first)};
   };
   switch (step.kind) {
   case StepKind::CastOn: break;
-  case StepKind::Hem: return words.say("hem", {sideParam(words, step.last)});
+  case StepKind::Hem: return words.say("hem", {aSideParam(words, step.last)});
   case StepKind::Even: return evenText(words, step, piece);
   case StepKind::Row: {
     const std::string row = rowText(words, step.actions, step.first, step.stitches);
@@ -176,9 +192,10 @@ std::string edgesText(const Words& words, const Step& step) {
 std::string atText(const Words& words, const Step& step, const Part& part) {
   const std::string edges = part.together ? edgesText(words, step) : "";
   const bool one = step.first == step.last || step.kind == StepKind::Row;
-  const char* key = edges.empty() ? (one ? "at.row" : "at.rows") : (one ? "at.rowEdge" : "at.rowsEdge");
-  return words.say(key, {countParam("first", step.first), countParam("last", step.last),
-                         sideParam(words, step.first), textParam("edge", edges)});
+  const std::string rows = one ? "at.row" : step.rows() == 2 ? "at.two" : "at.rows";
+  return words.say(edges.empty() ? rows : rows + "Edge",
+                   {countParam("first", step.first), countParam("last", step.last),
+                    sideParam(words, step.first), textParam("edge", edges)});
 }
 
 std::string capitalised(std::string text) {
@@ -186,8 +203,11 @@ std::string capitalised(std::string text) {
   return text;
 }
 
-// "Armhole, shoulder and neck"
-std::string shapesText(const Words& words, const std::vector<Shapes>& shapes) {
+// "Armhole, neck and shoulder"
+std::string shapesText(const Words& words, std::vector<Shapes> shapes) {
+  const auto neck = std::find(shapes.begin(), shapes.end(), Shapes::Neck);
+  const auto shoulder = std::find(shapes.begin(), neck, Shapes::Shoulder);
+  if (neck != shapes.end()) std::rotate(shoulder, neck, neck + 1); // the neck is named first
   std::string text;
   for (std::size_t i = 0; i < shapes.size(); ++i) {
     const std::string name = words.say("shape." + shapeKey(shapes[i]));
@@ -221,13 +241,15 @@ std::string partText(const Words& words, const Part& part, PieceId piece) {
   case PartKind::Upper: title = shapesText(words, part.shapes); break;
   }
   if (part.section != SectionId::Body)
-    title = words.say(part.section == SectionId::Right ? "part.right" : "part.left", {textParam("title", title)});
+    title = words.say(part.section == SectionId::Right ? "part.right" : "part.left",
+                      {textParam("title", title)});
   const int first = std::max(part.first(), 1), rows = part.last() - first + 1;
   if (rows < 1) return title;
-  std::string range = words.say("part.range", {countParam("first", first), countParam("last", part.last())});
+  std::string range =
+      words.say("part.range", {countParam("first", first), countParam("last", part.last())});
   if (rows == 1) range = std::to_string(first);
-  return words.say("part", {textParam("title", title), textParam("range", range), countParam("rows", rows),
-                            lengthParam("height", part.height)});
+  return words.say("part", {textParam("title", title), textParam("range", range),
+                            countParam("rows", rows), lengthParam("height", part.height)});
 }
 
 std::string togetherText(const Words& words, const Part& part) {

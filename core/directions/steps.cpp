@@ -97,7 +97,8 @@ private:
   }
 
   bool repeat() {
-    if (steps_.empty() || i_ == 0 || rows_[i_ - 1].row != next_ - 1 || !comesAgain(i_ - 1)) return false;
+    if (steps_.empty() || i_ == 0 || rows_[i_ - 1].row != next_ - 1 || !comesAgain(i_ - 1))
+      return false;
     const Step& before = steps_.back();
     const int like = before.kind == StepKind::Repeat ? before.like : before.first;
     const int every = rows_[i_].row - rows_[i_ - 1].row, times = againAfter(i_ - 1);
@@ -112,7 +113,8 @@ private:
   bool stepsOff(std::size_t i) const {
     if (i >= end_ || rows_[i].actions.size() != 1) return false;
     const ShapedRow& r = rows_[i];
-    return r.actions[0].kind == ActKind::BindOff && (r.actions[0].side == EdgeSide::Right) == (r.row % 2 == 1) &&
+    return r.actions[0].kind == ActKind::BindOff &&
+           (r.actions[0].side == EdgeSide::Right) == (r.row % 2 == 1) &&
            lines_[r.row - section_.first].stitches() > Stitches(0);
   }
   bool sameStep(std::size_t i, std::size_t j) const {
@@ -146,7 +148,10 @@ private:
 
   void single() {
     const int row = rows_[i_].row, after = i_ + 1 < end_ ? rows_[i_ + 1].row : last_ + 1;
-    const bool oneEven = after == row + 2 && !comesAgain(i_);
+    const ActKind kind = rows_[i_].actions[0].kind;
+    const bool turns =
+        kind == ActKind::Rest || kind == ActKind::Rejoin; // long enough a sentence already
+    const bool oneEven = after == row + 2 && !comesAgain(i_) && !turns;
     add(StepKind::Row, oneEven ? row + 1 : row).actions = rows_[i_].actions;
     ++i_;
   }
@@ -175,8 +180,9 @@ void describe(Part& part, PieceId piece) {
       if (step.kind == StepKind::BindOffRows || a.side == EdgeSide::Left) note(left, s);
     }
   for (std::vector<Shapes>* all : {&part.shapes, &right, &left}) std::sort(all->begin(), all->end());
-  part.together = !right.empty() && !left.empty() &&
-                  std::find_first_of(right.begin(), right.end(), left.begin(), left.end()) == right.end();
+  part.together =
+      !right.empty() && !left.empty() &&
+      std::find_first_of(right.begin(), right.end(), left.begin(), left.end()) == right.end();
   if (part.together) part.right = right.front(), part.left = left.front();
 }
 
@@ -202,7 +208,10 @@ private:
     const std::vector<ShapedRow> rows = shapedRows(section);
     int first = section.first;
     if (section.id == SectionId::Body) first = hem(section, rows, lines);
-    const int above = firstRow(section, aboveBody), neck = firstRow(section, aboutNeck);
+    // An armhole that began below a divided neck goes on beside it.
+    const bool begun = section.id != SectionId::Body && underarm_ < section.first;
+    const int above = begun ? section.first : firstRow(section, aboveBody),
+              neck = firstRow(section, aboutNeck);
     for (const int start : {std::min(above, neck), std::max(above, neck), section.last + 1}) {
       if (start <= first || start > section.last + 1) continue;
       Part part;

@@ -1,9 +1,9 @@
-// What a knitter is told to do, as data: a piece is parts under headings, a part is steps. Every row of
-// every section belongs to exactly one step, and steps follow the rows; so where two edges are shaped at
-// the same time, the steps of a part are one merged list by row.
+// What a knitter is told to do, as data: a piece is parts under headings, a part is steps. Every
+// row of every section belongs to exactly one step, and steps follow the rows; so where two edges
+// are shaped at the same time, the steps of a part are one merged list by row.
 //
-// Derived from the acts of a piece alone, by making runs of equal acts at equal distances into one step:
-// any piece whose bind-offs come at the beginning of their rows can be told. Exact: see
+// Derived from the acts of a piece alone, by making runs of equal acts at equal distances into one
+// step: any piece whose bind-offs come at the beginning of their rows can be told. Exact: see
 // directions/virtual_knitter.h. Cost: about 5 us a piece.
 #pragma once
 
@@ -27,10 +27,13 @@ enum class StepKind : std::uint8_t {
   Hem,    // rib or hem, even
   Even,   // no shaping
   Row,    // `actions` in row `first`; a row after it, if there is one, is worked even
-  // `actions` as in the row `like`, every `every` rows, `times` times; the first after every - 1 even rows.
+  // `actions` as in the row `like`, every `every` rows, `times` times; the first after every - 1
+  // even rows.
   Repeat,
-  BindOffRows,  // `actions[0]` at the beginning of each of the rows first to last, whichever edge that is
-  BindOffEvery, // `actions[0]` at the beginning of every 2nd row, `times` times; a last row may be even
+  BindOffRows,  // `actions[0]` at the beginning of each of the rows first to last, whichever edge
+                // that is
+  BindOffEvery, // `actions[0]` at the beginning of every 2nd row, `times` times; a last row may be
+                // even
 };
 
 struct Step {

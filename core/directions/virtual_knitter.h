@@ -27,7 +27,8 @@ struct Knitted {
   std::vector<SnagAt> snags;
 };
 
-// `castOnLeft`: where the left end of the cast-on lies, in stitches from x = 0; it only shifts the edges.
+// `castOnLeft`: where the left end of the cast-on lies, in stitches from x = 0; it only shifts the
+// edges.
 [[nodiscard]] Knitted knit(const std::vector<Step>& steps, double castOnLeft);
 [[nodiscard]] Knitted knit(const PieceSteps& piece);
 

@@ -1,5 +1,5 @@
-// The phrases of one set of terms: "dir.<terms>.<key>", or "dir.us.<key>" where these terms have none of
-// their own. The words "dir.<terms>.term.<name>" fill the places {<name>} of every phrase.
+// The phrases of one set of terms: "dir.<terms>.<key>", or "dir.us.<key>" where these terms have
+// none of their own. The words "dir.<terms>.term.<name>" fill the places {<name>} of every phrase.
 #pragma once
 
 #include "directions/directions.h"
@@ -29,6 +29,8 @@ private:
 };
 
 // A number, as a parameter.
-[[nodiscard]] inline Param countParam(std::string name, int n) { return numberParam(std::move(name), n); }
+[[nodiscard]] inline Param countParam(std::string name, int n) {
+  return numberParam(std::move(name), n);
+}
 
 } // namespace scye

@@ -1,0 +1,153 @@
+#include "directions/directions.h"
+#include "directions/row_table_csv.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <sstream>
+
+namespace scye::documents {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::Not;
+
+struct Made {
+  GarmentDraft draft;
+  KnitGarment knit;
+  Directions directions;
+};
+Made made(const Design& design) {
+  Made m;
+  m.draft = draftGarment(design);
+  m.knit = knitGarment(m.draft);
+  m.directions = directionsFor(m.draft, m.knit);
+  return m;
+}
+Design jacket() {
+  Design design;
+  design.choose(Choice::Garment, Garment::Jacket).set(Field::Bust, 92).set(Field::UpperArm, 29);
+  return design;
+}
+
+std::size_t countOf(const std::string& text, const std::string& what) {
+  std::size_t n = 0;
+  for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) ++n;
+  return n;
+}
+
+TEST(DirectionLines, EachPieceIsWrittenOut) {
+  const Made m = made(jacket());
+  std::vector<PieceId> headings;
+  for (const DirectionLine& line : directionLines(m.directions))
+    if (line.kind == LineKind::Heading && line.piece) headings.push_back(*line.piece);
+  EXPECT_THAT(headings,
+              ElementsAre(PieceId::Back, PieceId::LeftFront, PieceId::RightFront, PieceId::Sleeve));
+  EXPECT_THAT(directionsText(m.directions), Not(HasSubstr("everse")));
+}
+
+TEST(DirectionLines, OfOnePieceAreThoseOfTheWhole) {
+  const Made m = made(jacket());
+  std::vector<std::string> whole, alone;
+  for (const DirectionLine& line : directionLines(m.directions))
+    if (line.piece == PieceId::LeftFront) whole.push_back(line.text);
+  for (const DirectionLine& line : pieceLines(m.directions, PieceId::LeftFront))
+    alone.push_back(line.text);
+  EXPECT_EQ(alone, whole);
+  EXPECT_TRUE(pieceLines(m.directions, PieceId::Front).empty());
+}
+
+// A line lights its rows: they are the piece's, each once.
+TEST(DirectionLines, KnowTheirRowsAndHeights) {
+  const Made m = made(jacket());
+  for (const KnitPiece& piece : m.knit.pieces) {
+    std::size_t row = 0;
+    for (const DirectionLine& line : pieceLines(m.directions, piece.id)) {
+      if (line.kind != LineKind::Step) continue;
+      EXPECT_DOUBLE_EQ(line.fromCastOn, line.last * m.knit.lattice.size.height);
+      for (int r = line.first; r <= line.last; ++r, ++row)
+        ASSERT_EQ(piece.rows[row].row, r) << line.text;
+      EXPECT_EQ(piece.rows[row - 1].section, line.section);
+      EXPECT_EQ(piece.rows[row - 1].stitches(), line.stitches);
+    }
+    EXPECT_EQ(row, piece.rows.size());
+  }
+}
+
+TEST(DirectionLines, TellOnlyAbbreviationsThatAreUsed) {
+  const std::string text = directionsText(made(jacket()).directions);
+  EXPECT_THAT(text, HasSubstr("\nssk: "));
+  EXPECT_THAT(text, Not(HasSubstr("\nM1LP: ")));
+}
+
+TEST(DirectionLines, ChildrenAreLookedAfter) {
+  Design design = jacket();
+  const std::string caution = builtinPhrases().say("finding.child.safety");
+  const auto says = [&](Figure figure) {
+    const auto lines = directionLines(made(design.choose(Choice::Figure, figure)).directions);
+    return std::any_of(lines.begin(), lines.end(),
+                       [&](const DirectionLine& l) { return l.text == caution; });
+  };
+  EXPECT_TRUE(says(Figure::Child));
+  EXPECT_TRUE(says(Figure::Baby));
+  EXPECT_FALSE(says(Figure::Woman));
+}
+
+TEST(DirectionsText, IsNoWiderThanAPage) {
+  std::istringstream in(directionsText(made(jacket()).directions));
+  for (std::string line; std::getline(in, line);) {
+    EXPECT_LE(line.size(), 100u) << line;
+    EXPECT_THAT(line, Not(testing::StartsWith("    sts)"))) << "a count is torn";
+  }
+}
+
+TEST(DirectionsHtml, EscapesWhatTheKnitterWrote) {
+  Design design = jacket();
+  design.title = "A <b>\"bold\"</b> jacket & more";
+  design.notes = "one\n<script>two</script>";
+  const std::string html = directionsHtml(made(design).directions);
+  EXPECT_THAT(html, HasSubstr("<h1>A &lt;b&gt;&quot;bold&quot;&lt;/b&gt; jacket &amp; more</h1>"));
+  EXPECT_THAT(html, HasSubstr("one<br>&lt;script&gt;two&lt;/script&gt;"));
+  EXPECT_THAT(html, Not(HasSubstr("<script")));
+}
+
+TEST(DirectionsHtml, ClosesWhatItOpens) {
+  const Made m = made(jacket());
+  const std::string html = directionsHtml(m.directions);
+  for (const std::string tag : {"section", "ol", "li", "h1", "h2", "h3", "p", "body", "html", "style"})
+    EXPECT_EQ(countOf(html, "<" + tag + ">") + countOf(html, "<" + tag + " "),
+              countOf(html, "</" + tag + ">"))
+        << tag;
+  const auto lines = directionLines(m.directions);
+  const auto steps = std::count_if(lines.begin(), lines.end(),
+                                   [](const DirectionLine& l) { return l.kind == LineKind::Step; });
+  EXPECT_EQ(countOf(html, "<li "), std::size_t(steps));
+  EXPECT_THAT(html, HasSubstr("<section class=\"piece\" id=\"leftFront\">"));
+}
+
+TEST(RowTableCsv, HasALineARow) {
+  const Made m = made(jacket());
+  const std::string csv = rowTableCsv(m.knit);
+  std::size_t rows = 0;
+  for (const KnitPiece& piece : m.knit.pieces) rows += piece.rows.size();
+  EXPECT_EQ(countOf(csv, "\n"), rows + 1);
+  EXPECT_TRUE(csv.starts_with(
+      "piece,section,row,side,action,stitches,left_edge,right_edge\nback,body,0,WS,cast on "));
+  // The edges of a line are as far apart as its stitches, to the digit.
+  std::istringstream in(csv);
+  std::string line;
+  std::getline(in, line);
+  while (std::getline(in, line)) {
+    std::vector<std::string> ends;
+    for (int i = 0; i < 3; ++i) {
+      const auto comma = line.rfind(',');
+      ends.push_back(line.substr(comma + 1));
+      line.resize(comma);
+    }
+    EXPECT_EQ(std::stod(ends[0]) - std::stod(ends[1]), std::stod(ends[2])) << line;
+  }
+}
+
+} // namespace
+} // namespace scye::documents

@@ -1,0 +1,149 @@
+// The sentences as they are read; their patterns stand in resources/phrases/en_directions.txt.
+#include "core/directions/random_pieces.h"
+#include "directions/step_words.h"
+
+#include <gmock/gmock.h>
+
+#include <regex>
+
+namespace scye::wording {
+namespace {
+
+using testing::ContainsRegex;
+using testing::HasSubstr;
+using testing::Not;
+
+Action act(ActKind kind, EdgeSide side, int k = 1) {
+  return {kind, side, Stitches(k), Shapes::Armhole};
+}
+constexpr EdgeSide R = EdgeSide::Right, L = EdgeSide::Left;
+constexpr ActKind kDec = ActKind::Decrease, kInc = ActKind::Increase, kOff = ActKind::BindOff;
+
+std::string row(std::vector<Action> actions, int number, int after, const Wording& wording = {}) {
+  return rowText(Words(wording), actions, number, Stitches(after));
+}
+
+// Place and name of decreases one stitch in from the edge, leaning with it; increases likewise: common
+// practice.
+TEST(Wording, DecreasesAreNamedAndPlaced) {
+  EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 30), "k1, ssk, work to last 3 sts, k2tog, k1");
+  EXPECT_EQ(row({act(kDec, R)}, 17, 30), "k1, ssk, work to end");
+  EXPECT_EQ(row({act(kDec, L)}, 17, 30), "work to last 3 sts, k2tog, k1");
+  EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 18, 30), "p1, p2tog, work to last 3 sts, ssp, p1");
+  EXPECT_EQ(row({act(kDec, L)}, 18, 30), "p1, p2tog, work to end");
+  EXPECT_EQ(row({act(kDec, R)}, 18, 30), "work to last 3 sts, ssp, p1");
+}
+
+TEST(Wording, IncreasesAreNamedAndPlaced) {
+  EXPECT_EQ(row({act(kInc, R), act(kInc, L)}, 17, 30), "k1, M1R, work to last st, M1L, k1");
+  EXPECT_EQ(row({act(kInc, L)}, 18, 30), "p1, M1LP, work to end");
+  EXPECT_EQ(row({act(kDec, R), act(kInc, L)}, 17, 30), "k1, ssk, work to last st, M1L, k1");
+}
+
+TEST(Wording, WithTooFewStitchesNoneIsKeptBeside) {
+  EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 4), "k1, ssk, work to last 3 sts, k2tog, k1");
+  EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 3), "ssk, work to last 2 sts, k2tog");
+  EXPECT_EQ(row({act(kDec, L)}, 18, 1), "p2tog, work to end");
+  EXPECT_EQ(row({act(kOff, R, 5), act(kDec, L)}, 17, 2), "bind off 5 sts, work to last 2 sts, k2tog");
+}
+
+TEST(Wording, BindOffsComeFirstInTheirRow) {
+  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30), "bind off 5 sts, work to end");
+  EXPECT_EQ(row({act(kOff, R, 1), act(kInc, L)}, 17, 30), "bind off 1 st, work to last st, M1L, k1");
+  EXPECT_EQ(row({act(kOff, L, 6)}, 18, 0), "bind off the last 6 sts and fasten off");
+  EXPECT_EQ(row({act(ActKind::Close, R, 20)}, 17, 0), "bind off the remaining 20 sts and fasten off");
+}
+
+TEST(Wording, ADividedPieceTellsWhatIsHeld) {
+  EXPECT_EQ(row({act(ActKind::Rest, L, 54), act(kOff, R, 6)}, 17, 14),
+            "bind off 6 sts, work until there are 14 sts on the right needle, turn; leave the "
+            "other 54 sts on a holder");
+  EXPECT_EQ(row({act(ActKind::Rest, L, 54), act(kDec, L)}, 17, 14),
+            "work until there are 12 sts on the right needle, k2tog, k1, turn; leave the other 54 "
+            "sts on a holder");
+  EXPECT_EQ(row({act(ActKind::Rejoin, R, 54), act(kOff, R, 34)}, 17, 20),
+            "with RS facing, return the 54 held sts to the needle and join the yarn, bind off 34 "
+            "sts, work to end");
+}
+
+TEST(Wording, TermsAreData) {
+  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "uk"}), "cast off 5 sts, work to end");
+  Phrases phrases = builtinPhrases();
+  EXPECT_TRUE(
+      phrases
+          .add("dir.de.row.bindOff = {k} {k|M.|M.} abketten\ndir.de.row.toEnd = die R. beenden\n")
+          .empty());
+  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "de", .phrases = &phrases}),
+            "5 M. abketten, die R. beenden");
+  EXPECT_EQ(row({act(kDec, R)}, 17, 30, {.terms = "de", .phrases = &phrases}),
+            "k1, ssk, die R. beenden");
+}
+
+Step repeated(int every, int times) {
+  Step step;
+  step.kind = StepKind::Repeat, step.first = 18, step.last = 17 + every * times, step.like = 17;
+  step.every = every, step.times = times, step.actions = {act(kDec, R)}, step.stitches = Stitches(1);
+  return step;
+}
+
+TEST(Wording, RepeatsNameTheRowTheyRepeat) {
+  const Words words{Wording{}};
+  const auto text = [&](int every, int times) {
+    return stepText(words, repeated(every, times), {}, PieceId::Back);
+  };
+  EXPECT_EQ(text(2, 3), "Rows 18 to 23: decrease as on row 17 on every 2nd row, 3 times more (1 st).");
+  EXPECT_EQ(text(22, 2),
+            "Rows 18 to 61: decrease as on row 17 on every 22nd row, 2 times more (1 st).");
+  EXPECT_EQ(text(6, 1), "Rows 18 to 23: work 5 rows even, then decrease as on row 17 (1 st).");
+  EXPECT_EQ(text(1, 1),
+            "Row 18 (WS): decrease as on row 17; on WS rows: work to last 2 sts, ssp (1 st).");
+  EXPECT_EQ(text(1, 2), "Rows 18 and 19: decrease as on row 17 on every row, 2 times more; on WS "
+                        "rows: work to last 2 sts, "
+                        "ssp (1 st).");
+}
+
+// Every text that can come out, in both terms and units.
+class EveryText : public testing::Test {
+protected:
+  void check(const Directions& d) {
+    for (const char* terms : {"us", "uk"})
+      for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch}) {
+        const Wording wording{.terms = terms, .unit = unit};
+        for (const DirectionLine& line : directionLines(d, wording)) check(line, terms);
+      }
+  }
+
+private:
+  static void check(const DirectionLine& line, const std::string& terms) {
+    EXPECT_EQ(line.text.find_first_of("[]{}"), std::string::npos) << line.text;
+    EXPECT_FALSE(line.text.empty());
+    EXPECT_THAT(line.text, Not(HasSubstr(terms == "uk" ? "bind off" : "cast off")));
+    if (line.kind != LineKind::Step) return;
+    const std::string n = std::to_string(line.stitches.value());
+    EXPECT_TRUE(line.text.ends_with("(" + n + (n == "1" ? " st)." : " sts)."))) << line.text;
+    if (line.last == 0) return;
+    const std::string start = "Rows? " + std::to_string(line.first) + "( |:)";
+    EXPECT_TRUE(std::regex_search(line.text, std::regex("^" + start))) << line.text;
+  }
+};
+
+TEST_F(EveryText, OfGarmentsIsComplete) {
+  test::RandomDesigns designs(test::propertySeed(41));
+  for (int i = 0; i < 60; ++i) {
+    const GarmentDraft draft = draftGarment(designs.plausible());
+    check(directionsFor(draft, knitGarment(draft)));
+  }
+}
+
+TEST_F(EveryText, OfInventedPiecesIsComplete) {
+  test::RandomPieces pieces(test::propertySeed(42));
+  Directions d;
+  d.size = {0.45, 0.33};
+  for (int i = 0; i < 200; ++i) {
+    d.pieces = {stepsOf(pieces.next(), d.size)};
+    check(d);
+  }
+}
+
+} // namespace
+} // namespace scye::wording
