@@ -48,9 +48,19 @@ private:
       say(Severity::Warning, "knit.mismatch", {Field::CapEase, Field::CrownWidth},
           {lengthParam("off", std::abs(k_.mismatch())),
            phraseParam("longer", k_.mismatch() > 0 ? "knit.longer" : "knit.shorter")});
+    if (k_.cap.beyondStyle)
+      say(Severity::Note, "knit.wideSteps", {Field::EaseUpperArm, Field::CrownWidth},
+          {numberParam("stitches", widestStep())});
     constexpr double kFarOff = 1.5; // stitches
     if (k_.deviation > kFarOff)
       say(Severity::Note, "knit.deviation", {Field::Fidelity}, {numberParam("stitches", std::round(10 * k_.deviation) / 10)});
+  }
+
+  [[nodiscard]] int widestStep() const {
+    int widest = 0;
+    for (const Run& run : k_.cap.schedule.runs)
+      if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
+    return widest;
   }
 
   void shaping() {
@@ -92,6 +102,9 @@ private:
 
 } // namespace
 
+// The crown is searched together with rows and schedule: it may give way by this much, cm.
+constexpr double kCrownGrain = 2.5;
+
 std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const Lattice& l = k.lattice;
   const Bodice& b = g.bodice;
@@ -117,6 +130,9 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve))
     add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
+  if (k.capKnitted)
+    out.push_back({"crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
+                   2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, kCrownGrain});
   if (k.capKnitted)
     add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, rows);
   return out;

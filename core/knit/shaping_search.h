@@ -80,6 +80,8 @@ private:
       const Rung& rung = ladder_[next];
       // The first shaping comes on the second row after the underarm bind-off.
       if (start.rung < 0 && rung.every != 2) continue;
+      // On the left edge a bind-off comes a row later: a decrease in the row after it would meet it.
+      if (start.rung >= 0 && ladder_[start.rung].bindOff() && rung.every == 1) continue;
       runs_.push_back({next, 0});
       const bool any = repeat(start, next, bindOffs);
       runs_.pop_back();

@@ -85,6 +85,8 @@ const std::vector<Recipe>& recipes() {
       {"knit.mismatch", "more.depth", {Field::EaseArmholeDepth}, 1},
       {"knit.deviation", "more.fidelity", {Field::Fidelity}, 1},
       {"knit.deviation", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
+      {"knit.wideSteps", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
+      {"knit.wideSteps", "less.upperArm", {Field::EaseUpperArm}, -1},
       {"knit.armholeRows", "more.depth", {Field::EaseArmholeDepth}, 1},
       {"knit.armholeRows", "more.underarm", {Field::UnderarmBack, Field::UnderarmFront}, 1},
       {"knit.armholeRows", "less.bust", {Field::EaseBust}, -1},
