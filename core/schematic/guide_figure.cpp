@@ -8,7 +8,8 @@ namespace {
 
 Path joined(std::initializer_list<Path> parts) {
   Path all(parts.begin()->start());
-  for (const Path& part : parts) all.append(part);
+  for (const Path& part : parts)
+    all.append(part);
   return all;
 }
 
@@ -23,20 +24,25 @@ Vec2 toward(const Vec2& from, double length, double tilt) {
 }
 
 // Hand and fingers as one, the thumb apart: shares of its length and of its half width.
-const std::vector<Vec2> kHandOutside{{0.16, 0.80}, {0.34, 0.98}, {0.52, 0.96}, {0.78, 0.72}, {0.94, 0.38}, {0.99, 0.0}, {0.955, -0.36},
-                                     {0.84, -0.62}, {0.66, -0.78}, {0.47, -0.86}};
-const std::vector<Vec2> kThumb{{0.47, -0.86}, {0.54, -1.06}, {0.58, -1.26}, {0.56, -1.42}, {0.48, -1.42}, {0.36, -1.26}, {0.22, -1.02}, {0.10, -0.82}};
+const std::vector<Vec2> kHandOutside{{0.16, 0.80},  {0.34, 0.98}, {0.52, 0.96},   {0.78, 0.72},
+                                     {0.94, 0.38},  {0.99, 0.0},  {0.955, -0.36}, {0.84, -0.62},
+                                     {0.66, -0.78}, {0.47, -0.86}};
+const std::vector<Vec2> kThumb{{0.47, -0.86}, {0.54, -1.06}, {0.58, -1.26}, {0.56, -1.42},
+                               {0.48, -1.42}, {0.36, -1.26}, {0.22, -1.02}, {0.10, -0.82}};
 
 std::vector<Vec2> placed(const std::vector<Vec2>& shares, const Frame& hand, double half) {
   std::vector<Vec2> points;
-  for (const Vec2& s : shares) points.push_back(hand.at(s.x(), s.y() * half));
+  for (const Vec2& s : shares)
+    points.push_back(hand.at(s.x(), s.y() * half));
   return points;
 }
 
-// One line without a corner: 2 spans down the neck, 3 along the shoulder, 7 down the arm, the rest the hand.
+// One line without a corner: 2 spans down the neck, 3 along the shoulder, 7 down the arm, the rest
+// the hand.
 Path neckToFingers(const Proportions& p, const FigurePlaces& f) {
   double jaw = 0.5 * (p.chin + p.crown);
-  while (jaw > p.chin && outermostAt(f.head, jaw).value_or(0) > p.neckHalf) jaw -= 0.1;
+  while (jaw > p.chin && outermostAt(f.head, jaw).value_or(0) > p.neckHalf)
+    jaw -= 0.1;
   const Vec2 fall = p.tip - p.neckPoint;
   std::vector<Vec2> points{{p.neckHalf, jaw},
                            {0.985 * p.neckHalf, 0.5 * (jaw + p.neckPoint.y()) + 0.1 * p.neckHalf},
@@ -51,41 +57,133 @@ Path neckToFingers(const Proportions& p, const FigurePlaces& f) {
                            f.foreArm.at(0.28, p.foreArmHalf),
                            f.foreArm.at(0.68, 0.8 * p.foreArmHalf),
                            f.foreArm.at(1, p.wristHalf)};
-  for (const Vec2& v : placed(kHandOutside, f.hand, p.handHalf)) points.push_back(v);
+  for (const Vec2& v : placed(kHandOutside, f.hand, p.handHalf))
+    points.push_back(v);
   return smooth(points);
 }
 
 } // namespace
 
+// clang-format off: a row a part of the body
 const Proportions& proportions(Figure figure) {
-  static const Proportions woman{
-      162.9, 141.4, 7.2, 5.0, {6.0, 138.6}, {18.1, 133.3}, 140.8,
-      {123.3, 14.6}, {117.5, 14.4}, {111, 13.0}, {105.6, 11.9}, {85, 17.3}, {57, 15.2}, 76,
-      31.2, 24.4, 17.6, 12, 15, 4.6, 3.7, 3.9, 2.55, 3.5};
-  static const Proportions man{
-      175.8, 152.8, 7.7, 6.3, {7.4, 150.2}, {19.9, 144.4}, 152.1,
-      {132.3, 16.9}, {127.8, 16.8}, {120, 15.6}, {110, 14.6}, {90, 16.9}, {61, 16.2}, 80,
-      34.1, 27.0, 19.2, 12, 15, 5.5, 4.4, 4.8, 3.0, 4.1};
-  static const Proportions child{
-      128, 107.2, 7.0, 4.1, {4.9, 105.2}, {13.6, 101.6}, 106.4,
-      {94.2, 10.7}, {90.5, 10.6}, {85, 10.1}, {79.5, 9.6}, {64, 11.6}, {43, 10.6}, 58,
-      23.6, 18.6, 13.4, 12, 15, 3.3, 2.8, 2.9, 2.05, 2.75};
-  static const Proportions baby{
-      75, 57.2, 6.7, 3.9, {4.3, 56.6}, {8.9, 54.2}, 57.2,
-      {49.2, 7.5}, {47, 7.7}, {44, 8.0}, {40.5, 8.2}, {33.5, 8.4}, {23.5, 7.6}, 29.5,
-      12.6, 9.8, 8.0, 17, 21, 2.6, 2.25, 2.25, 1.75, 2.1};
+  static const Proportions woman{.crown = 162.9,
+                                 .chin = 141.4,
+                                 .headHalf = 7.2,
+                                 .hair = 1.08,
+                                 .neckHalf = 5.0,
+                                 .neckPoint = {6.0, 139.6},
+                                 .tip = {18.1, 133.3},
+                                 .nape = 140.8,
+                                 .armpit = {123.3, 14.6},
+                                 .bust = {117.5, 14.4},
+                                 .underBust = {111, 13.0},
+                                 .waist = {105.6, 11.9},
+                                 .hip = {85, 17.3},
+                                 .cut = {57, 15.2},
+                                 .crotch = 76,
+                                 .upperArm = 31.2,
+                                 .foreArm = 24.4,
+                                 .hand = 17.6,
+                                 .tilt = 12,
+                                 .foreTilt = 15,
+                                 .armHalf = 4.6,
+                                 .elbowHalf = 3.7,
+                                 .foreArmHalf = 3.9,
+                                 .wristHalf = 2.55,
+                                 .handHalf = 3.5};
+  static const Proportions man{.crown = 175.8,
+                               .chin = 152.8,
+                               .headHalf = 7.7,
+                               .hair = 1.08,
+                               .neckHalf = 6.3,
+                               .neckPoint = {7.4, 151.1},
+                               .tip = {19.9, 144.4},
+                               .nape = 152.1,
+                               .armpit = {132.3, 16.9},
+                               .bust = {127.8, 16.8},
+                               .underBust = {121, 15.5},
+                               .waist = {112.9, 14.6},
+                               .hip = {90, 16.9},
+                               .cut = {61, 16.2},
+                               .crotch = 80,
+                               .upperArm = 34.1,
+                               .foreArm = 27.0,
+                               .hand = 19.2,
+                               .tilt = 12,
+                               .foreTilt = 15,
+                               .armHalf = 5.5,
+                               .elbowHalf = 4.4,
+                               .foreArmHalf = 4.8,
+                               .wristHalf = 3.0,
+                               .handHalf = 4.1};
+  static const Proportions child{.crown = 128,
+                                 .chin = 107.2,
+                                 .headHalf = 7.0,
+                                 .hair = 1.12,
+                                 .neckHalf = 4.1,
+                                 .neckPoint = {4.9, 105.2},
+                                 .tip = {13.6, 101.6},
+                                 .nape = 106.4,
+                                 .armpit = {94.2, 10.7},
+                                 .bust = {90.5, 10.6},
+                                 .underBust = {85, 10.1},
+                                 .waist = {79.5, 9.6},
+                                 .hip = {64, 11.6},
+                                 .cut = {43, 10.6},
+                                 .crotch = 58,
+                                 .upperArm = 23.6,
+                                 .foreArm = 18.6,
+                                 .hand = 13.4,
+                                 .tilt = 12,
+                                 .foreTilt = 15,
+                                 .armHalf = 3.3,
+                                 .elbowHalf = 2.8,
+                                 .foreArmHalf = 2.9,
+                                 .wristHalf = 2.05,
+                                 .handHalf = 2.75};
+  static const Proportions baby{.crown = 75,
+                                .chin = 57.2,
+                                .headHalf = 6.7,
+                                .hair = 1.01,
+                                .neckHalf = 3.9,
+                                .neckPoint = {4.3, 56.6},
+                                .tip = {8.9, 54.2},
+                                .nape = 57.2,
+                                .armpit = {49.2, 7.5},
+                                .bust = {47, 7.7},
+                                .underBust = {44, 8.0},
+                                .waist = {40.5, 8.2},
+                                .hip = {33.5, 8.4},
+                                .cut = {23.5, 7.6},
+                                .crotch = 29.5,
+                                .upperArm = 12.6,
+                                .foreArm = 9.8,
+                                .hand = 8.0,
+                                .tilt = 17,
+                                .foreTilt = 21,
+                                .armHalf = 2.6,
+                                .elbowHalf = 2.25,
+                                .foreArmHalf = 2.25,
+                                .wristHalf = 1.75,
+                                .handHalf = 2.1};
+  // clang-format on
   switch (figure) {
-  case Figure::Woman: return woman;
-  case Figure::Man: return man;
-  case Figure::Child: return child;
-  case Figure::Baby: break;
+  case Figure::Woman:
+    return woman;
+  case Figure::Man:
+    return man;
+  case Figure::Child:
+    return child;
+  case Figure::Baby:
+    break;
   }
   return baby;
 }
 
 FigurePlaces figurePlaces(const Proportions& p) {
   FigurePlaces f;
-  f.nape = {0, p.nape}, f.neckPoint = p.neckPoint, f.tip = p.tip, f.armpit = {p.armpit.half, p.armpit.y};
+  f.nape = {0, p.nape}, f.neckPoint = p.neckPoint, f.tip = p.tip,
+  f.armpit = {p.armpit.half, p.armpit.y};
   f.crease = {1.01 * p.armpit.half, 0.5 * (p.tip.y() + p.armpit.y)};
   // The joint lies a little below the tip and inside it, by half the arm's width.
   const Vec2 joint = p.tip + Vec2(0.25 * p.armHalf - 0.35 * p.armHalf, -0.5 * p.armHalf);
@@ -95,20 +193,29 @@ FigurePlaces figurePlaces(const Proportions& p) {
   f.foreArm = {elbow, wrist};
   f.hand = {wrist, toward(wrist, p.hand, 0.6 * p.foreTilt)};
 
-  f.side = smooth({f.armpit, {p.bust.half, p.bust.y}, {p.underBust.half, p.underBust.y}, {p.waist.half, p.waist.y},
-                   {0.42 * p.waist.half + 0.58 * p.hip.half, 0.5 * (p.waist.y + p.hip.y) + 0.5}, {p.hip.half, p.hip.y},
-                   {0.35 * p.hip.half + 0.65 * p.cut.half + 0.35, 0.42 * p.hip.y + 0.58 * p.cut.y}, {p.cut.half, p.cut.y}});
+  f.side = smooth({f.armpit,
+                   {p.bust.half, p.bust.y},
+                   {p.underBust.half, p.underBust.y},
+                   {p.waist.half, p.waist.y},
+                   {0.42 * p.waist.half + 0.58 * p.hip.half, 0.5 * (p.waist.y + p.hip.y) + 0.5},
+                   {p.hip.half, p.hip.y},
+                   {0.35 * p.hip.half + 0.65 * p.cut.half + 0.35, 0.42 * p.hip.y + 0.58 * p.cut.y},
+                   {p.cut.half, p.cut.y}});
   const double tall = p.crown - p.chin, w = p.headHalf;
   const auto head = [&](double x, double y) { return Vec2(x * w, p.chin + y * tall); };
-  f.head = smoothHalf({head(0, 1), head(0.57, 0.93), head(0.91, 0.76), head(1, 0.56), head(0.92, 0.32), head(0.62, 0.1), head(0.27, 0.012), head(0, 0)});
-  f.armInside = smooth({f.armpit, f.upperArm.at(0.55, -0.95 * p.armHalf), f.upperArm.at(0.97, -0.98 * p.elbowHalf),
-                        f.foreArm.at(0.25, -p.foreArmHalf), f.foreArm.at(0.65, -0.84 * p.foreArmHalf),
-                        f.foreArm.at(1, -p.wristHalf)});
+  f.head = smoothHalf({head(0, 1), head(0.57, 0.93), head(0.91, 0.76), head(1, 0.56),
+                       head(0.92, 0.32), head(0.62, 0.1), head(0.27, 0.012), head(0, 0)});
+  std::vector<Vec2> inside = placed(kThumb, f.hand, p.handHalf);
+  const std::size_t wristAt = inside.size();
+  for (const Vec2& v :
+       {f.foreArm.at(1, -p.wristHalf), f.foreArm.at(0.65, -0.84 * p.foreArmHalf),
+        f.foreArm.at(0.25, -p.foreArmHalf), f.upperArm.at(0.97, -0.98 * p.elbowHalf),
+        f.upperArm.at(0.55, -0.95 * p.armHalf), f.armpit})
+    inside.push_back(v);
+  f.inside = smooth(inside);
+  f.armInside = part(f.inside, wristAt, inside.size() - 1).reversed();
   f.outside = neckToFingers(p, f);
   f.shoulder = part(f.outside, 2, 5), f.armOutside = part(f.outside, 5, 12);
-  std::vector<Vec2> thumbToArmpit = placed(kThumb, f.hand, p.handHalf);
-  for (const Vec2& v : f.armInside.reversed().flattened(1)) thumbToArmpit.push_back(v);
-  f.inside = smooth(thumbToArmpit);
   return f;
 }
 
@@ -117,10 +224,11 @@ namespace {
 // What bounds the body on the side x > 0.
 std::vector<Path> skinLines(const Proportions& p, const FigurePlaces& f, GuideView view) {
   const Vec2 inseam(0.05 * p.cut.half, p.cut.y);
-  std::vector<Path> lines{f.outside, f.inside, f.side,
-                          smooth({{0, p.crotch}, {0.3 * inseam.x(), 0.6 * p.crotch + 0.4 * p.cut.y}, inseam}),
-                          // The fold between body and arm runs up from the armpit.
-                          smooth({f.armpit, 0.6 * f.armpit + 0.4 * f.crease + Vec2(-0.15, 0), f.crease})};
+  std::vector<Path> lines{
+      f.outside, f.inside, f.side,
+      smooth({{0, p.crotch}, {0.3 * inseam.x(), 0.6 * p.crotch + 0.4 * p.cut.y}, inseam}),
+      // The fold between body and arm runs up from the armpit.
+      smooth({f.armpit, 0.6 * f.armpit + 0.4 * f.crease + Vec2(-0.15, 0), f.crease})};
   if (view == GuideView::Back) { // seen up to the hair
     const Vec2& top = f.outside.start();
     lines.push_back(Path::polyline({top, {top.x(), p.chin + 0.25 * (p.crown - p.chin)}}));
@@ -132,19 +240,27 @@ std::vector<Path> skinLines(const Proportions& p, const FigurePlaces& f, GuideVi
 std::vector<Path> innerLines(Figure figure, GuideView view, const Proportions& p) {
   const double y = p.bust.y, x = p.bust.half, deep = p.bust.y - p.underBust.y;
   if (view == GuideView::Back)
-    return {smooth({{0.30 * x, y + 0.9 * deep}, {0.40 * x, y + 0.25 * deep}, {0.62 * x, y + 0.1 * deep}}),
-            Path::polyline({{0, p.underBust.y}, {0, 0.7 * p.waist.y + 0.3 * p.hip.y}})};
+    return {
+        smooth(
+            {{0.30 * x, y + 0.9 * deep}, {0.40 * x, y + 0.25 * deep}, {0.62 * x, y + 0.1 * deep}}),
+        Path::polyline({{0, p.underBust.y}, {0, 0.7 * p.waist.y + 0.3 * p.hip.y}})};
   if (figure == Figure::Woman)
-    return {smooth({{0.14 * x, y - 0.35 * deep}, {0.34 * x, y - 0.78 * deep}, {0.62 * x, y - 0.7 * deep}, {0.84 * x, y - 0.1 * deep}})};
+    return {smooth({{0.14 * x, y - 0.35 * deep},
+                    {0.34 * x, y - 0.78 * deep},
+                    {0.62 * x, y - 0.7 * deep},
+                    {0.84 * x, y - 0.1 * deep}})};
   if (figure == Figure::Man)
-    return {smooth({{0.10 * x, y - 0.55 * deep}, {0.42 * x, y - 0.62 * deep}, {0.78 * x, y - 0.05 * deep}})};
+    return {smooth(
+        {{0.10 * x, y - 0.55 * deep}, {0.42 * x, y - 0.62 * deep}, {0.78 * x, y - 0.05 * deep}})};
   return {};
 }
 
 std::vector<Path> fingerLines(const Proportions& p, const FigurePlaces& f) {
   std::vector<Path> lines;
   for (const double aside : {0.45, 0.02, -0.40})
-    lines.push_back(Path::polyline(placed({{0.58, 1.05 * aside + 0.04}, {0.90 - 0.10 * std::abs(aside), 0.75 * aside}}, f.hand, p.handHalf)));
+    lines.push_back(Path::polyline(
+        placed({{0.58, 1.05 * aside + 0.04}, {0.90 - 0.10 * std::abs(aside), 0.75 * aside}}, f.hand,
+               p.handHalf)));
   return lines;
 }
 
@@ -156,13 +272,20 @@ struct Suit {
 
 Suit suit(const Proportions& p, const FigurePlaces& f, GuideView view) {
   const std::vector<Vec2> shoulder = f.shoulder.flattened(16);
-  const auto along = [&](double share) { return shoulder[std::size_t(share * double(shoulder.size() - 1))]; };
+  const auto along = [&](double share) {
+    return shoulder[std::size_t(share * double(shoulder.size() - 1))];
+  };
   const Vec2 inner = along(0.4), outer = along(0.68);
   const double drop = (view == GuideView::Front ? 0.85 : 0.5) * (p.tip.y() - p.armpit.y);
   const double hem = p.cut.y + 0.15 * (p.crotch - p.cut.y);
   Suit s;
-  s.neck = smoothHalf({{0, inner.y() - drop}, {0.55 * inner.x(), inner.y() - 0.86 * drop}, {0.9 * inner.x(), inner.y() - 0.45 * drop}, inner});
-  s.arm = smooth({outer, {outer.x() - 0.02 * p.tip.x(), 0.6 * outer.y() + 0.4 * p.armpit.y}, {0.93 * p.armpit.half, 0.2 * outer.y() + 0.8 * p.armpit.y},
+  s.neck = smoothHalf({{0, inner.y() - drop},
+                       {0.55 * inner.x(), inner.y() - 0.86 * drop},
+                       {0.9 * inner.x(), inner.y() - 0.45 * drop},
+                       inner});
+  s.arm = smooth({outer,
+                  {outer.x() - 0.02 * p.tip.x(), 0.6 * outer.y() + 0.4 * p.armpit.y},
+                  {0.93 * p.armpit.half, 0.2 * outer.y() + 0.8 * p.armpit.y},
                   f.side.segments().front().at(0.3)});
   const double out = outermostAt(f.side, hem).value_or(p.cut.half);
   s.leg = smooth({{0.05 * p.cut.half, hem}, {0.5 * out, hem - 0.05 * out}, {out, hem}});
@@ -176,16 +299,22 @@ std::vector<Stroke> figureStrokes(Figure figure, GuideView view) {
   const FigurePlaces f = figurePlaces(p);
   const Suit s = suit(p, f, view);
   const auto shoulderBetween = Path::polyline({s.neck.end(), s.arm.start()});
-  const Path half = joined({s.neck, shoulderBetween, s.arm, f.side, s.leg.reversed(), Path::polyline({s.leg.start(), {0, p.crotch}})});
-  std::vector<Stroke> out{{closed(joined({half, half.mirroredX().reversed()})), Role::Fabric, true}};
+  const Path half = joined({s.neck, shoulderBetween, s.arm, f.side, s.leg.reversed(),
+                            Path::polyline({s.leg.start(), {0, p.crotch}})});
+  std::vector<Stroke> out{
+      {closed(joined({half, half.mirroredX().reversed()})), Role::Fabric, true}};
   const auto both = [&](const Path& path, Role role) {
     out.push_back({path, role, false});
     out.push_back({path.mirroredX(), role, false});
   };
-  for (const Path& line : {s.neck, s.arm, s.leg}) both(line, Role::Pair);
-  for (const Path& line : innerLines(figure, view, p)) both(line, Role::Pair);
-  for (const Path& line : fingerLines(p, f)) both(line, Role::Pair);
-  for (const Path& line : skinLines(p, f, view)) both(line, Role::Outline);
+  for (const Path& line : {s.neck, s.arm, s.leg})
+    both(line, Role::Pair);
+  for (const Path& line : innerLines(figure, view, p))
+    both(line, Role::Pair);
+  for (const Path& line : fingerLines(p, f))
+    both(line, Role::Pair);
+  for (const Path& line : skinLines(p, f, view))
+    both(line, Role::Outline);
   const std::vector<Stroke> head = headStrokes(figure, view, p, f);
   out.insert(out.end(), head.begin(), head.end());
   return out;

@@ -15,7 +15,8 @@ Path smooth(const std::vector<Vec2>& p) {
   const std::size_t n = p.size();
   if (n < 3) return Path::polyline(p);
   std::vector<double> h(n - 1);
-  for (std::size_t i = 0; i + 1 < n; ++i) h[i] = (p[i + 1] - p[i]).norm();
+  for (std::size_t i = 0; i + 1 < n; ++i)
+    h[i] = (p[i + 1] - p[i]).norm();
   // Rows of the system for the velocities v: below v[i-1] + diagonal v[i] + above v[i+1] = right.
   std::vector<double> above(n, 1);
   std::vector<Vec2> v(n);
@@ -23,14 +24,17 @@ Path smooth(const std::vector<Vec2>& p) {
   v[0] = 1.5 * (p[1] - p[0]) / h[0];
   for (std::size_t i = 1; i < n; ++i) {
     const bool inner = i + 1 < n;
-    const double below = inner ? h[i] : 1, diagonal = inner ? 2 * (h[i - 1] + h[i]) : 2, next = inner ? h[i - 1] : 0;
+    const double below = inner ? h[i] : 1, diagonal = inner ? 2 * (h[i - 1] + h[i]) : 2,
+                 next = inner ? h[i - 1] : 0;
     const Vec2 before = (p[i] - p[i - 1]) / h[i - 1];
-    const Vec2 right = inner ? Vec2(3 * (h[i] * before + h[i - 1] / h[i] * (p[i + 1] - p[i]))) : Vec2(3 * before);
+    const Vec2 right =
+        inner ? Vec2(3 * (h[i] * before + h[i - 1] / h[i] * (p[i + 1] - p[i]))) : Vec2(3 * before);
     const double pivot = diagonal - below * above[i - 1];
     above[i] = next / pivot;
     v[i] = (right - below * v[i - 1]) / pivot;
   }
-  for (std::size_t i = n - 1; i-- > 0;) v[i] -= above[i] * v[i + 1];
+  for (std::size_t i = n - 1; i-- > 0;)
+    v[i] -= above[i] * v[i + 1];
   Path path(p[0]);
   for (std::size_t i = 1; i < n; ++i)
     path.cubicTo(p[i - 1] + h[i - 1] / 3 * v[i - 1], p[i] - h[i - 1] / 3 * v[i], p[i]);
@@ -40,7 +44,8 @@ Path smooth(const std::vector<Vec2>& p) {
 Path smoothHalf(const std::vector<Vec2>& p) {
   // With its mirror image as neighbour: (-x, y) of all but the end itself.
   const auto mirrored = [&](std::vector<Vec2> points) {
-    for (Vec2& v : points) v.x() = -v.x();
+    for (Vec2& v : points)
+      v.x() = -v.x();
     return std::vector<Vec2>(points.rbegin(), points.rend());
   };
   std::vector<Vec2> more = p;
@@ -60,7 +65,15 @@ Path smoothHalf(const std::vector<Vec2>& p) {
 Path part(const Path& path, std::size_t from, std::size_t to) {
   const std::vector<Cubic>& spans = path.segments();
   Path out(spans[from].start());
-  for (std::size_t i = from; i < to; ++i) out.cubicTo(spans[i].p[1], spans[i].p[2], spans[i].p[3]);
+  for (std::size_t i = from; i < to; ++i)
+    out.cubicTo(spans[i].p[1], spans[i].p[2], spans[i].p[3]);
+  return out;
+}
+
+Path scaled(const Path& path, double by) {
+  Path out(by * path.start());
+  for (const Cubic& c : path.segments())
+    out.cubicTo(by * c.p[1], by * c.p[2], by * c.p[3]);
   return out;
 }
 
