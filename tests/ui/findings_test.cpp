@@ -74,6 +74,11 @@ TEST_F(FindingsShown, goingToAFindingLeadsToTheValueItConcerns) {
   EXPECT_EQ(box->accessibleName(), name);
 }
 
+TEST_F(FindingsShown, theGravestFindingIsInViewWithItsRemedies) {
+  for (const QPushButton* remedy : firstCard()->findChildren<QPushButton*>())
+    EXPECT_FALSE(remedy->visibleRegion().isEmpty()) << remedy->text().toStdString();
+}
+
 TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
   EXPECT_TRUE(firstCard()->accessibleName().startsWith(severityName(Severity::Blocking)));
   bool marked = false;

@@ -70,7 +70,9 @@ void PictureWidget::resizeEvent(QResizeEvent*) {
 
 void PictureWidget::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) refresh();
+  if (event->type() != QEvent::FontChange) return;
+  room_ = {};
+  refresh();
 }
 
 } // namespace scye

@@ -54,6 +54,7 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remed
     button->installEventFilter(this);
     connect(button, &QPushButton::clicked, this, [this, at = int(remedies_.size())] { apply(at); });
     buttons_->addWidget(button);
+    button->show();
     remedies_.append(button);
   }
   for (int i = 0; i < remedies_.size(); ++i) {

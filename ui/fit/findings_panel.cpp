@@ -55,6 +55,7 @@ void FindingsPanel::refresh() {
   while (cards_.size() < qsizetype(findings.size())) {
     auto* card = new FindingCard(document_, attention_, content_);
     column_->insertWidget(2 + int(cards_.size()), card);
+    card->show(); // at once, so that it counts in heightWanted
     cards_.append(card);
   }
   for (int i = 0; i < cards_.size(); ++i)
