@@ -113,13 +113,10 @@ void Document::replace(const Design& design, const QString& path, bool modified)
   unsavedFromStart_ = modified;
   stale_ = true;
   frame_.stop();
-  pause_.stop();
   sinceFrame_.start();
   (void)derived();
-  deriveRemedies(design_, *derived_);
-  remediesFound_ = true;
-  Q_EMIT changed(
-      {.design = true, .derived = true, .remedies = true, .file = true, .replaced = true});
+  pause_.start(); // a design is on the drawing table before its remedies are looked for
+  Q_EMIT changed({.design = true, .derived = true, .file = true, .replaced = true});
 }
 
 void Document::markSaved(const QString& path) {
