@@ -169,8 +169,8 @@ private:
 
   void swatch() {
     fill(Field::SwatchStitches, 22);
-    fill(Field::SwatchWidth, 10);
-    fill(Field::SwatchHeight, 10);
+    fill(Field::SwatchWidth, kSwatchSide);
+    fill(Field::SwatchHeight, kSwatchSide);
     fill(Field::SwatchWeight, 0);
     const GaugeReport gauge = gaugeReport(design_);
     const double width = gauge.across ? gauge.across->size.value

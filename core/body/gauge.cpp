@@ -22,7 +22,8 @@ double squareWeight(const Design& design) {
     if (weight > 0) grams += weight, area += width * height;
   };
   const auto given = [&](Field f, double otherwise) { return design.given(f).value_or(otherwise); };
-  add(given(Field::SwatchWeight, 0), given(Field::SwatchWidth, 10), given(Field::SwatchHeight, 10));
+  add(given(Field::SwatchWeight, 0), given(Field::SwatchWidth, kSwatchSide),
+      given(Field::SwatchHeight, kSwatchSide));
   for (const SwatchReading& s : design.swatches)
     if (s.use == Use::Same) add(s.weight, s.width, s.height);
   constexpr double kSquareMetre = 1e4; // cm2

@@ -12,9 +12,9 @@ constexpr double kBustTolerance = 1; // cm
 constexpr double kDisagree = 2;
 
 std::optional<SwatchCount> countOf(const Design& design, Field count, Field length) {
-  const auto n = design.given(count), cm = design.given(length);
-  if (!n || !cm) return std::nullopt;
-  return SwatchCount{*n, *cm};
+  const auto n = design.given(count);
+  if (!n) return std::nullopt;
+  return SwatchCount{*n, design.given(length).value_or(kSwatchSide)};
 }
 
 } // namespace

@@ -15,6 +15,7 @@
 
 namespace scye {
 
+inline constexpr double kSwatchSide = 10; // cm: what a count is taken over until she says otherwise
 inline constexpr double kReadingError = 0.5; // stitches or rows: 90 % of readings err less
 
 // One reading of one swatch, in one direction.

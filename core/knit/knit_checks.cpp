@@ -85,6 +85,7 @@ private:
   void rounding() {
     const double multiple = g_.sizes[Field::PatternMultiple];
     for (const Rounded& r : k_.rounded) {
+      if (r.grain == 0) continue;
       const double off = std::abs(r.knitted - r.wanted);
       const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
       const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
@@ -101,9 +102,6 @@ private:
 };
 
 } // namespace
-
-// The crown is searched together with rows and schedule: it may give way by this much, cm.
-constexpr double kCrownGrain = 2.5;
 
 std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const Lattice& l = k.lattice;
@@ -130,11 +128,12 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve))
     add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
-  if (k.capKnitted)
-    out.push_back({"crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
-                   2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, kCrownGrain});
-  if (k.capKnitted)
-    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, rows);
+  if (k.capKnitted) {
+    // Searched together with the schedule: told, but giving way is what they are for.
+    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, 0);
+    add("crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
+        2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, 0);
+  }
   return out;
 }
 

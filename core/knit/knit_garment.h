@@ -30,7 +30,7 @@ struct Rounded {
   std::string key; // phrase "knitted.<key>"
   Field field;     // where it is set
   double wanted = 0, knitted = 0;
-  double grain = 0; // size of one stitch or row
+  double grain = 0; // size of one stitch or row; 0: free to give way
 };
 
 struct ArmholeFit {

@@ -14,13 +14,18 @@ int inPattern(double wanted, int beside, const Sizes& s) {
   return repeats * multiple + extra + beside;
 }
 
-// Offsets of a seam's corners from its upper end, and their rows.
-std::vector<SeamPlace> placesOf(const Path& seam, const StitchSize& size, int lastRow) {
+// Offsets of a seam's corners from its upper end, and their rows. `end`: where the seam's upper end came to
+// lie, in stitches without selvedge; the corners are rounded to where they are drafted, not to the end,
+// unless the pattern has moved it.
+std::vector<SeamPlace> placesOf(const Path& seam, const StitchSize& size, int lastRow, double end,
+                                const Sizes& s) {
   std::vector<SeamPlace> places;
   const double endX = seam.end().x(), endY = seam.end().y();
+  const double shift = s[Field::PatternMultiple] > 1 ? 0 : endX / size.width - end;
   const auto add = [&](const Vec2& p) {
     const int row = endY > 0 ? int(std::lround(p.y() / endY * lastRow)) : 0;
-    places.push_back({std::clamp(row, 0, lastRow), int(std::lround((p.x() - endX) / size.width))});
+    const double out = p.x() == endX ? 0 : (p.x() - endX) / size.width + shift;
+    places.push_back({std::clamp(row, 0, lastRow), int(std::lround(out))});
   };
   add(seam.start());
   for (const Cubic& c : seam.segments()) add(c.end());
@@ -88,18 +93,22 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   l.sleeveUnderarmRow = std::max(2, nearestEven(sl.length / l.size.height)) + 1;
   l.cuffRows = std::min(nearestEven(sl.cuff / l.size.height), l.sleeveUnderarmRow - 1);
   const Path seam = sleeveSeam(g.design, g.sizes, sl);
-  l.sleeveSeam = placesOf(seam, l.size, l.sleeveUnderarmRow - 1);
   // The pattern is whole where the sleeve is cast on; the upper arm then keeps the parity.
   const double wanted = w.across(sl.halfWidth);
+  const auto seamUpTo = [&](int width) {
+    return placesOf(seam, l.size, l.sleeveUnderarmRow - 1, 0.5 * width - w.selvedge, g.sizes);
+  };
   if (g.sizes[Field::PatternMultiple] > 1) {
     const int cuff = inPattern(w.across(sl.halfCuff), 2 * w.selvedge, g.sizes);
     l.sleeveWidth = nearestOfParity(wanted, cuff);
+    l.sleeveSeam = seamUpTo(l.sleeveWidth);
     const int off = (cuff - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
     for (SeamPlace& p : l.sleeveSeam)
       if (p.outward == l.sleeveSeam.front().outward && &p != &l.sleeveSeam.front()) p.outward += off;
     l.sleeveSeam.front().outward += off;
   } else {
     l.sleeveWidth = std::max(4, int(std::lround(wanted)));
+    l.sleeveSeam = seamUpTo(l.sleeveWidth);
   }
 }
 
@@ -139,8 +148,10 @@ Lattice latticeOf(const GarmentDraft& g) {
   l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w, underarmFront)
                      : halfFront(g.bodice, g.sizes, w, underarmFront, pickedUp, l.pickUp);
   const auto sidePath = [](const std::vector<PieceEdge>& half) { return half[1].path; };
-  l.back.side = placesOf(sidePath(g.bodice.backHalf), l.size, l.underarmRow - 1);
-  l.front.side = placesOf(sidePath(g.bodice.frontHalf), l.size, l.underarmRow - 1);
+  l.back.side = placesOf(sidePath(g.bodice.backHalf), l.size, l.underarmRow - 1, l.back.right - l.selvedge,
+                         g.sizes);
+  l.front.side = placesOf(sidePath(g.bodice.frontHalf), l.size, l.underarmRow - 1,
+                          l.front.right - l.selvedge, g.sizes);
   shoulders(l, g);
   sleeve(l, g, w);
   return l;

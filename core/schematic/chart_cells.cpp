@@ -148,8 +148,14 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     std::vector<Span> stretches = y.drawn();
     for (Span& s : stretches) s.to = std::max(s.from, std::min(s.to, top));
     const Span s = widestOf(stretches);
-    label({{0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text, 0.5 * (y.at(s.from) + y.at(s.to))}},
-          phrases.say("chart.alike", {numberParam("stitches", cut.size())}), 90);
+    // Where all the rows together are lower than the words are long they stand beyond the row numbers.
+    const std::string text = phrases.say("chart.alike", {numberParam("stitches", cut.size())});
+    const bool inside = textWidth(text, m.text) <= y.at(grid.rows) - y.at(0);
+    const double numbers = textWidth(std::to_string(grid.rows), m.text) + 2 * m.text;
+    label({{inside ? 0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text
+                   : x.at(x.drawn().front().from) - numbers,
+            0.5 * (y.at(s.from) + y.at(s.to))}},
+          text, 90);
   }
   for (const Span& cut : y.cuts()) {
     std::vector<Span> cells; // of both sides of a neck

@@ -103,9 +103,11 @@ TEST(Swatch, WithoutAUsableSwatchThereIsNoGauge) {
   EXPECT_FALSE(swatchAcross(Design{}));
   Design design;
   design.set(Field::SwatchStitches, 22);
-  EXPECT_FALSE(swatchAcross(design));
-  design.set(Field::SwatchWidth, 10);
+  ASSERT_TRUE(swatchAcross(design));
+  EXPECT_EQ(swatchAcross(design)->length, kSwatchSide) << "counted over what the form shows";
+  design.set(Field::SwatchWidth, 12);
   EXPECT_EQ(swatchAcross(design)->count, 22);
+  EXPECT_EQ(swatchAcross(design)->length, 12);
   EXPECT_FALSE(swatchAlong(design));
 }
 

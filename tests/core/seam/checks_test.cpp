@@ -61,6 +61,8 @@ std::vector<Provoked> provoked() {
       {"capEase.negative", warning, with(CapEase, -0.5)},
       {"halfCap.uneven", warning,
        with(CrownWidth, 1).set(CrossFront, 30).set(UnderarmFront, 1).set(UnderarmBack, 5)},
+      {"lean.notNow", note,
+       sound().choose(Choice::CapLean, CapLean::Leaning).choose(Choice::WorkedOut, WorkedOut::CapEase)},
       {"upperArm.tight", warning, with(EaseUpperArm, 0.5)},
       {"wrist.hand", warning, with(EaseWrist, -4)},
       {"sleeve.short", note, with(SleeveLength, 8)},
