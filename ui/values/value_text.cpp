@@ -86,6 +86,9 @@ QString valueText(FieldKind kind, double value, const ValueStyle& style) {
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);
     unit = QStringLiteral("%");
+  } else if (kind == FieldKind::Weight) {
+    text = plain(value, 1);
+    unit = QStringLiteral("g");
   } else {
     text = plain(value, 2);
   }
@@ -104,6 +107,11 @@ std::optional<double> readValue(FieldKind kind, const QString& typed, LengthUnit
   text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
   if (isLength(kind)) return readLength(text, unit);
   if (kind == FieldKind::Count) return readNumber(text);
+  if (kind == FieldKind::Weight) {
+    text = text.trimmed();
+    if (text.endsWith(u'g', Qt::CaseInsensitive)) text.chop(1);
+    return readNumber(text);
+  }
   text.remove(u'%');
   const auto percent = readNumber(text);
   if (!percent) return std::nullopt;
@@ -116,6 +124,8 @@ double keyStep(FieldKind kind, LengthUnit unit) {
     return 0.01;
   case FieldKind::Count:
     return 1;
+  case FieldKind::Weight:
+    return 0.5;
   default:
     return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
   }
@@ -127,6 +137,8 @@ double sliderStep(FieldKind kind, LengthUnit unit) {
     return 0.01;
   case FieldKind::Count:
     return 1;
+  case FieldKind::Weight:
+    return 0.1;
   default:
     return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
   }
