@@ -66,6 +66,7 @@ void fillSleeveRarer(FieldTable& t) {
 }
 
 void fillMeasurements(FieldTable& t) {
+  t.addChoice(Choice::FillFrom);
   t.addHeads();
   for (const Field f :
        {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
@@ -119,8 +120,10 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   addSection(tr("Swatch"), true, [this](FieldTable& t) {
     t.addCount(tr("Stitches"), Field::SwatchStitches, Field::SwatchWidth);
     t.addCount(tr("Rows"), Field::SwatchRows, Field::SwatchHeight);
+    t.addValue(Field::SwatchWeight);
     t.addWide(makeGaugeLine(context_));
     t.addChoice(Choice::Washed);
+    t.addChoice(Choice::YarnClass);
   });
   addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
   addSection(tr("Sleeve and cap"), true, fillSleeve, fillSleeveRarer, tr("Shape of the cap"));
