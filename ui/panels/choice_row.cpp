@@ -1,25 +1,11 @@
 #include "panels/choice_row.h"
 
-#include <QComboBox>
+#include "values/choice_box.h"
+
 #include <QGridLayout>
 #include <QLabel>
-#include <QWheelEvent>
 
 namespace scye {
-namespace {
-
-// The wheel scrolls the panel; it changes a choice only when the box is in use.
-class ChoiceBox : public QComboBox {
-protected:
-  void wheelEvent(QWheelEvent* event) override {
-    if (hasFocus())
-      QComboBox::wheelEvent(event);
-    else
-      event->ignore();
-  }
-};
-
-} // namespace
 
 ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, When when,
                      QObject* parent)
@@ -28,12 +14,13 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
   const int line = grid->rowCount();
   for (int i = 0; i < int(info(choice).options.size()); ++i)
     box_->addItem(optionName(choice, i));
-  box_->setFocusPolicy(Qt::StrongFocus);
   box_->setAccessibleName(name_->text());
   name_->setBuddy(box_);
   name_->setWordWrap(true);
   grid->addWidget(name_, line, column::kName);
-  grid->addWidget(box_, line, column::kFirst, 1, column::kSource - column::kFirst);
+  // The longest options take the sources' column too, rather than widening those of the figures.
+  const int end = choice == Choice::FillFrom ? column::kAll : column::kSource;
+  grid->addWidget(box_, line, column::kFirst, 1, end - column::kFirst);
   connect(box_, &QComboBox::activated, this, [this](int option) {
     context_.document.edit(choiceName(choice_),
                            Design(context_.document.design()).choose(choice_, option));

@@ -1,6 +1,9 @@
 #include "panels/edit_panel.h"
 
+#include "panels/estimate_note.h"
 #include "panels/person_rows.h"
+#include "panels/swatch_list.h"
+#include "panels/swatch_report.h"
 
 #include <QApplication>
 #include <QGridLayout>
@@ -65,8 +68,13 @@ void fillSleeveRarer(FieldTable& t) {
   t.addChoice(Choice::Gathers);
 }
 
-void fillMeasurements(FieldTable& t) {
-  t.addChoice(Choice::FillFrom);
+bool isAdult(const Design& d) {
+  return !isChild(d);
+}
+
+void fillMeasurements(FieldTable& t, const PanelContext& context) {
+  t.addChoice(Choice::FillFrom, isAdult);
+  t.addWide(new EstimateNote(context));
   t.addHeads();
   for (const Field f :
        {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
@@ -115,15 +123,17 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
     t.addNamed(tr("Title"), makeTextBox(context_, tr("Title"), &Design::title));
     t.addNamed(tr("Wearer"), makeTextBox(context_, tr("Wearer"), &Design::wearer));
   });
-  addSection(tr("Measurements and ease"), true, fillMeasurements, fillMeasurementsRarer,
+  addSection(tr("Measurements and ease"), true,
+             [this](FieldTable& t) { fillMeasurements(t, context_); }, fillMeasurementsRarer,
              tr("More measurements"));
   addSection(tr("Swatch"), true, [this](FieldTable& t) {
     t.addCount(tr("Stitches"), Field::SwatchStitches, Field::SwatchWidth);
     t.addCount(tr("Rows"), Field::SwatchRows, Field::SwatchHeight);
     t.addValue(Field::SwatchWeight);
-    t.addWide(makeGaugeLine(context_));
     t.addChoice(Choice::Washed);
     t.addChoice(Choice::YarnClass);
+    t.addWide(new SwatchList(context_));
+    t.addWide(new SwatchReport(context_));
   });
   addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
   addSection(tr("Sleeve and cap"), true, fillSleeve, fillSleeveRarer, tr("Shape of the cap"));

@@ -138,7 +138,9 @@ void FieldRow::refresh() {
     const bool workedOut = !c.spec.finished && isWorkedOut(design, f);
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
-    c.box->setToolTip(workedOut ? tr("Worked out so that the cap fits") : QString());
+    const QString from = c.spec.finished ? QString() : estimateText(design, s, f, unit);
+    c.box->setToolTip(workedOut ? tr("Worked out so that the cap fits") : from);
+    c.box->setAccessibleDescription(c.box->toolTip());
   }
   if (!wanted) close();
   const Field first = cells_.front().spec.field;

@@ -3,41 +3,62 @@
 #include "body/complete.h"
 
 namespace scye {
-namespace {
-
-QString said(const std::string& key, const Params& params = {}) {
-  return QString::fromStdString(builtinPhrases().say(key, params));
+QString phraseText(const std::string& key, const Params& params, LengthUnit unit) {
+  return unbroken(builtinPhrases().say(key, params, unit));
 }
-
-} // namespace
 
 QString fieldName(Field field) {
-  return said("field." + std::string(info(field).key));
+  return phraseText("field." + std::string(info(field).key));
 }
 QString choiceName(Choice choice) {
-  return said("choice." + std::string(info(choice).key));
+  return phraseText("choice." + std::string(info(choice).key));
 }
 QString optionName(Choice choice, int option) {
   const ChoiceInfo& i = info(choice);
-  return said("choice." + std::string(i.key) + "." + std::string(i.options.begin()[option]));
+  return phraseText("choice." + std::string(i.key) + "." + std::string(i.options.begin()[option]));
 }
 
 QString originName(const Sizes& sizes, Field field) {
   switch (sizes.origin(field)) {
   case Origin::GivenBody:
-    return said("origin.body");
+    return phraseText("origin.body");
   case Origin::GivenGarment:
-    return said("origin.garment");
+    return phraseText("origin.garment");
   case Origin::Set:
-    return said("origin.set");
+    return phraseText("origin.set");
   case Origin::Table:
-    return said("origin.table", {textParam("size", sizes.tableSize)});
+    return phraseText("origin.table", {textParam("size", sizes.tableSize)});
   case Origin::Estimate:
-    return said("origin.estimate");
+    return phraseText("origin.estimate");
   case Origin::Rule:
     break;
   }
-  return said("origin.rule");
+  return phraseText("origin.rule");
+}
+
+bool isChild(const Design& design) {
+  const auto figure = design.as<Figure>(Choice::Figure);
+  return figure == Figure::Child || figure == Figure::Baby;
+}
+
+QString estimateText(const Design& design, const Sizes& sizes, Field measurement, LengthUnit unit) {
+  const Origin origin = sizes.origin(measurement);
+  if (!isMeasurement(measurement) || design.has(measurement)) return {};
+  const auto& likely = sizes.likely[std::size_t(measurement)];
+  Params params{textParam("size", sizes.tableSize)};
+  if (likely) {
+    params.push_back(lengthParam("low", likely->low));
+    params.push_back(lengthParam("high", likely->high));
+  }
+  QString text;
+  if (isChild(design))
+    text = origin == Origin::Table ? phraseText("estimate.child", params) : QString();
+  else if (origin == Origin::Estimate && likely)
+    text = phraseText("estimate.source", params, unit);
+  else if (origin == Origin::Table)
+    text = phraseText(likely ? "estimate.table" : "estimate.tableAlone", params, unit);
+  if (likely && sizes.beyondSurvey) text += u' ' + phraseText("estimate.beyond");
+  return text;
 }
 
 double filledIn(const Design& design, Field field) {

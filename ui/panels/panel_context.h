@@ -14,11 +14,18 @@ struct PanelContext {
   Settings& settings;
 };
 
+// A phrase of the catalogue, figures kept with their units.
+[[nodiscard]] QString phraseText(const std::string& key, const Params& params = {},
+                                 LengthUnit unit = LengthUnit::Centimetre);
 [[nodiscard]] QString fieldName(Field field);
 [[nodiscard]] QString choiceName(Choice choice);
 [[nodiscard]] QString optionName(Choice choice, int option);
 [[nodiscard]] QString originName(const Sizes& sizes, Field field);
 
+// Where a filled-in measurement came from and where it likely lies; empty for one she has taken.
+[[nodiscard]] QString estimateText(const Design& design, const Sizes& sizes, Field measurement,
+                                   LengthUnit unit);
+[[nodiscard]] bool isChild(const Design& design);
 // What the field would hold if she had said nothing.
 [[nodiscard]] double filledIn(const Design& design, Field field);
 [[nodiscard]] QString shownValue(Field field, double value, LengthUnit unit);

@@ -4,7 +4,6 @@
 
 #include <QCoreApplication>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPlainTextEdit>
 
 namespace scye {
@@ -80,30 +79,6 @@ QWidget* makeNotes(const PanelContext& context) {
   auto* notes = new NotesBox(context.document);
   notes->setFixedHeight(6 * notes->fontMetrics().lineSpacing());
   return notes;
-}
-
-QWidget* makeGaugeLine(const PanelContext& context) {
-  auto* label = new QLabel;
-  label->setForegroundRole(QPalette::PlaceholderText);
-  label->setAlignment(Qt::AlignRight);
-  const auto show = [label, context] {
-    const StitchSize stitch = context.document.derived().draft.sizes.stitch;
-    const bool inches = context.settings.unit() == LengthUnit::Inch;
-    const double over = inches ? 4 * kCmPerInch : 10;
-    const auto count = [over](double size) {
-      return QString::fromStdString(numberText(over / size, 1));
-    };
-    label->setText(RowText::tr("%1 stitches and %2 rows in %3")
-                       .arg(count(stitch.width), count(stitch.height),
-                            valueText(FieldKind::Length, over, {context.settings.unit()})));
-  };
-  show();
-  QObject::connect(&context.document, &Document::changed, label,
-                   [show](const Document::Event& event) {
-                     if (event.derived) show();
-                   });
-  QObject::connect(&context.settings, &Settings::changed, label, show);
-  return label;
 }
 
 } // namespace scye

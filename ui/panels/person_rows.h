@@ -10,7 +10,5 @@ namespace scye {
 [[nodiscard]] QWidget* makeTextBox(const PanelContext& context, const QString& name,
                                    std::string Design::*member);
 [[nodiscard]] QWidget* makeNotes(const PanelContext& context);
-// "22 stitches and 30 rows in 10 cm", and whether that can be trusted.
-[[nodiscard]] QWidget* makeGaugeLine(const PanelContext& context);
 
 } // namespace scye

@@ -20,7 +20,8 @@ QLabel* smallLabel(QWidget* parent) {
 
 RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
-      slider_(new ValueSlider(this)), high_(smallLabel(this)), refusal_(new QLabel(this)) {
+      slider_(new ValueSlider(this)), high_(smallLabel(this)),
+      likely_(smallLabel(this)), refusal_(new QLabel(this)) {
   auto* grid = new QGridLayout(this);
   const int gap = fontMetrics().averageCharWidth();
   grid->setContentsMargins(2 * gap, 0, 0, gap);
@@ -30,7 +31,8 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
   grid->addWidget(low_, 0, 1);
   grid->addWidget(slider_, 0, 2);
   grid->addWidget(high_, 0, 3);
-  grid->addWidget(refusal_, 1, 0, 1, 4);
+  grid->addWidget(likely_, 1, 0, 1, 4, Qt::AlignRight);
+  grid->addWidget(refusal_, 2, 0, 1, 4);
   grid->setColumnStretch(2, 1);
   refusal_->setWordWrap(true);
   refusal_->hide();
@@ -75,6 +77,27 @@ void RowSlider::refresh() {
   if (now < slider_->low() || now > slider_->high()) setSpan();
   slider_->showValue(now);
   slider_->setEnabled(!isWorkedOut(context_.document.design(), field_));
+  showLikely();
+}
+
+void RowSlider::showLikely() {
+  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const LengthUnit unit = context_.settings.unit();
+  const auto& likely = sizes.likely[std::size_t(field_)];
+  likely_->setVisible(likely.has_value());
+  if (!likely) {
+    slider_->setLikely({});
+    slider_->setAccessibleDescription({});
+    return;
+  }
+  slider_->setLikely(std::pair(likely->low, likely->high));
+  likely_->setText(phraseText("estimate.likely",
+                              {lengthParam("low", likely->low), lengthParam("high", likely->high)},
+                              unit));
+  const QString source = estimateText(context_.document.design(), sizes, field_, unit);
+  likely_->setToolTip(source);
+  slider_->setToolTip(source);
+  slider_->setAccessibleDescription(source);
 }
 
 void RowSlider::move(double value) {

@@ -27,6 +27,7 @@ public:
 private:
   void setSpan();
   void move(double value);
+  void showLikely();
 
   PanelContext context_;
   Field field_ = Field::Bust;
@@ -35,6 +36,7 @@ private:
   QLabel* low_;
   ValueSlider* slider_;
   QLabel* high_;
+  QLabel* likely_; // the slider's band in words
   QLabel* refusal_;
 };
 

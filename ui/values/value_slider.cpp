@@ -1,10 +1,14 @@
 #include "values/value_slider.h"
 
+#include "paint/picture_colours.h"
+
 #include <QMouseEvent>
+#include <QPainter>
 #include <QSignalBlocker>
 #include <QStyle>
 #include <QStyleOptionSlider>
 
+#include <algorithm>
 #include <cmath>
 
 namespace scye {
@@ -27,6 +31,35 @@ void ValueSlider::showValue(double value) {
   if (held_) return;
   const QSignalBlocker quiet(this);
   QSlider::setValue(int(std::lround(value / step_)));
+}
+
+void ValueSlider::setLikely(std::optional<std::pair<double, double>> range) {
+  if (likely_ == range) return;
+  likely_ = range;
+  update();
+}
+
+double ValueSlider::placeOf(double value) const {
+  const int handle = style()->pixelMetric(QStyle::PM_SliderLength, nullptr, this);
+  const double share = std::clamp((value - low()) / std::max(step_, high() - low()), 0.0, 1.0);
+  return handle / 2.0 + share * (width() - handle);
+}
+
+void ValueSlider::paintEvent(QPaintEvent* event) {
+  if (likely_) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double left = placeOf(likely_->first), right = placeOf(likely_->second);
+    const double tick = height() / 4.0, below = height() - 1;
+    painter.setPen(QPen(accent(isDark(palette())), 1.6));
+    painter.drawLine(QPointF(left, below - tick / 2), QPointF(right, below - tick / 2));
+    // No tick at an end that lies beyond the slider's.
+    if (likely_->first >= low())
+      painter.drawLine(QPointF(left, below - tick), QPointF(left, below));
+    if (likely_->second <= high())
+      painter.drawLine(QPointF(right, below - tick), QPointF(right, below));
+  }
+  QSlider::paintEvent(event);
 }
 
 void ValueSlider::mousePressEvent(QMouseEvent* event) {

@@ -6,6 +6,8 @@
 
 #include <QSlider>
 
+#include <optional>
+
 namespace scye {
 
 class ValueSlider : public QSlider {
@@ -16,6 +18,8 @@ public:
   // Both ends are put on the grid of `step`. Has no effect while the slider is held.
   void setSpan(double low, double high, double step);
   void showValue(double value); // says nothing; ignored while held
+  // A band with a tick at either end, under the groove: where the value is likely to lie.
+  void setLikely(std::optional<std::pair<double, double>> range);
 
   [[nodiscard]] double low() const { return step_ * minimum(); }
   [[nodiscard]] double high() const { return step_ * maximum(); }
@@ -28,6 +32,7 @@ Q_SIGNALS:
   void focusChanged(bool has);
 
 protected:
+  void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
@@ -39,7 +44,9 @@ protected:
 
 private:
   void giveUp();
+  [[nodiscard]] double placeOf(double value) const; // px from the left
 
+  std::optional<std::pair<double, double>> likely_;
   double step_ = 0.1;
   bool held_ = false;
   int pressX_ = 0, pressValue_ = 0;

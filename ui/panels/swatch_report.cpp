@@ -1,0 +1,174 @@
+#include "panels/swatch_report.h"
+
+#include "body/yarn_classes.h"
+#include "panels/swatch_band.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+// Gauge is told over 10 cm, or over 4 in.
+double gaugeLength(LengthUnit unit) {
+  return unit == LengthUnit::Inch ? 4 * kCmPerInch : 10;
+}
+
+std::string plainCount(double count) {
+  return numberText(count, 1);
+}
+
+// How many stitches or rows the count may be off, 90 of 100 readings.
+std::string countReach(const Spread& size, double over) {
+  const double reach = over * size.reach() / (size.value * size.value);
+  return numberText(reach, reach < 0.1 ? 2 : 1);
+}
+
+// A reach is small: in inches it is told in hundredths, not in the quarters of a tape.
+QString reachText(double cm, LengthUnit unit) {
+  const double shown = unit == LengthUnit::Inch ? cm / kCmPerInch : cm;
+  return QStringLiteral("± %1").arg(
+      QString::fromStdString(numberText(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
+      QChar(0x202f) + unitText(unit);
+}
+
+std::string percentChange(double share) {
+  return numberText(100 * std::abs(share), 1) + " %";
+}
+
+} // namespace
+
+SwatchReport::SwatchReport(const PanelContext& context, QWidget* parent)
+    : QWidget(parent), context_(context), gauge_(new QLabel), more_(new QLabel),
+      effects_(new QWidget), wider_(new QLabel) {
+  const int gap = fontMetrics().averageCharWidth();
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, gap / 2, 0, gap / 2);
+  column->setSpacing(gap / 2);
+  for (QLabel* label : {gauge_, more_, wider_})
+    label->setWordWrap(true);
+  more_->setForegroundRole(QPalette::PlaceholderText);
+  wider_->setForegroundRole(QPalette::PlaceholderText);
+  gauge_->setToolTip(phraseText("swatch.reading"));
+  auto* grid = new QGridLayout(effects_);
+  grid->setContentsMargins({});
+  grid->setHorizontalSpacing(gap);
+  grid->setVerticalSpacing(gap / 3);
+  grid->setColumnStretch(2, 1);
+  auto* head = new QLabel(phraseText("swatch.effects"));
+  head->setWordWrap(true);
+  head->setForegroundRole(QPalette::PlaceholderText);
+  grid->addWidget(head, 0, 0, 1, 3);
+  addEffect(tr("Bust, finished"), grid);
+  addEffect(fieldName(Field::HemToUnderarm), grid);
+  addEffect(fieldName(Field::SleeveLength), grid);
+  addEffect(tr("Cap against armhole"), grid);
+  for (QWidget* part : {static_cast<QWidget*>(gauge_), static_cast<QWidget*>(more_), effects_,
+                        static_cast<QWidget*>(wider_)})
+    column->addWidget(part);
+
+  connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.derived) refresh();
+  });
+  connect(&context_.settings, &Settings::changed, this, &SwatchReport::refresh);
+  refresh();
+}
+
+void SwatchReport::addEffect(const QString& name, QGridLayout* grid) {
+  const int line = grid->rowCount();
+  const Effect row{new QLabel(name), new QLabel, new SwatchBand};
+  grid->addWidget(row.name, line, 0);
+  grid->addWidget(row.figure, line, 1, Qt::AlignRight);
+  grid->addWidget(row.band, line, 2);
+  rows_.push_back(row);
+}
+
+QString SwatchReport::gaugeText(const std::optional<SwatchGauge>& across,
+                                const std::optional<SwatchGauge>& along) const {
+  const LengthUnit unit = context_.settings.unit();
+  const double over = gaugeLength(unit);
+  Params params{lengthParam("over", over)};
+  if (across) {
+    params.push_back(textParam("stitches", plainCount(over / across->size.value)));
+    params.push_back(textParam("stitchesReach", countReach(across->size, over)));
+  }
+  if (along) {
+    params.push_back(textParam("rows", plainCount(over / along->size.value)));
+    params.push_back(textParam("rowsReach", countReach(along->size, over)));
+  }
+  if (across && along) return phraseText("swatch.gauge", params, unit);
+  if (across) return phraseText("swatch.gauge.stitches", params, unit);
+  if (along) return phraseText("swatch.gauge.rows", params, unit);
+  const StitchSize usual = context_.document.derived().draft.sizes.stitch;
+  params.push_back(textParam("stitches", plainCount(over / usual.width)));
+  params.push_back(textParam("rows", plainCount(over / usual.height)));
+  return phraseText("swatch.gauge.usual", params, unit);
+}
+
+QStringList SwatchReport::sentences() const {
+  const Derived& derived = context_.document.derived();
+  const GaugeReport& gauge = derived.gauge;
+  QStringList out;
+  if (gauge.across) {
+    out.append(phraseText("swatch.reading"));
+    const double perCm = 1 / derived.draft.sizes.stitch.width;
+    if (const YarnClass* named = yarnClassByGauge(perCm))
+      out.append(phraseText("swatch.class", {phraseParam("class", "yarn." + std::string(named->key)),
+                                             numberParam("number", named->number)}));
+  }
+  const auto washed = [&](const std::optional<double>& share, const char* shorter, const char* longer) {
+    if (share)
+      out.append(phraseText(*share < 0 ? shorter : longer, {textParam("share", percentChange(*share))}));
+  };
+  washed(gauge.washedAcross(), "swatch.washed.narrower", "swatch.washed.wider");
+  washed(gauge.washedAlong(), "swatch.washed.shorter", "swatch.washed.longer");
+  if (gauge.otherAcross || gauge.otherAlong) {
+    const QString label = gauge.otherLabel.empty() ? tr("The other stitch pattern")
+                                                   : QString::fromStdString(gauge.otherLabel);
+    out.append(QStringLiteral("%1: %2").arg(label, gaugeText(gauge.otherAcross, gauge.otherAlong)));
+  }
+  if (gauge.gramsPerSquareMetre > 0)
+    out.append(phraseText("swatch.weight",
+                          {textParam("grams", numberText(gauge.gramsPerSquareMetre, 0))}));
+  return out;
+}
+
+void SwatchReport::refresh() {
+  const GaugeReport& gauge = context_.document.derived().gauge;
+  gauge_->setText(gaugeText(gauge.across, gauge.along));
+  const QStringList lines = sentences();
+  more_->setText(lines.join(u'\n'));
+  more_->setVisible(!lines.isEmpty());
+  showEffects();
+}
+
+void SwatchReport::showEffects() {
+  const Derived& derived = context_.document.derived();
+  effects_->setVisible(derived.gaugeEffect.has_value());
+  wider_->setVisible(derived.gaugeEffect.has_value());
+  if (!derived.gaugeEffect) return;
+  const GaugeEffect& effect = *derived.gaugeEffect;
+  const LengthUnit unit = context_.settings.unit();
+  const auto show = [&](const Effect& row, std::optional<double> value, double reach, bool known) {
+    QString text = known ? reachText(reach, unit) : tr("rows not counted");
+    if (value) text.prepend(valueText(FieldKind::Length, *value, {unit, false}) + u' ');
+    row.figure->setText(text);
+    row.band->setReach(reach);
+    row.band->setVisible(known);
+    row.figure->setAccessibleName(QStringLiteral("%1: %2").arg(row.name->text(), text));
+  };
+  const bool along = derived.gauge.along.has_value();
+  show(rows_[0], derived.draft.sizes.finished(Field::Bust), effect.bust, true);
+  show(rows_[1], derived.draft.bodice.at.underarm, effect.hemToUnderarm, along);
+  show(rows_[2], derived.draft.sleeve.length, effect.sleeveLength, along);
+  show(rows_[3], std::nullopt, effect.match, derived.knit.capKnitted);
+  rows_[3].name->setVisible(derived.knit.capKnitted);
+  rows_[3].figure->setVisible(derived.knit.capKnitted);
+  wider_->setText(phraseText("swatch.wider", {lengthParam("length", std::ceil(effect.swatchForBust))},
+                             unit));
+}
+
+} // namespace scye
