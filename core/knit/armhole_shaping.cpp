@@ -14,6 +14,10 @@ constexpr double kLooks[] = {1, 2, 4, 1e9};
 constexpr double kTooFar = 1.5; // stitches: the style gives way
 constexpr int kBeyond = 2;      // times as many stepped bind-offs, and as wide
 
+// A drag waits for the search: after so many climbs it makes do with what it has. Counted, not timed. Usual
+// armholes need some hundreds.
+constexpr long kMostClimbs = 200000;
+
 struct Found {
   double cost = std::numeric_limits<double>::infinity();
   double deviation = std::numeric_limits<double>::infinity();
@@ -27,9 +31,11 @@ Found search(const ArmholeRequest& request, const ShapingStyle& style, int shapi
   const int rows = request.rows.value(), taken = request.taken.value();
   const std::vector<StepBand> bands = stepBands(request.curve, request.size, (rows + 1) / 2);
   Found best;
+  long climbs = 0;
   for (const double limit : kLooks) {
     const Corridor corridor(bands, limit, taken);
     const auto visit = [&](const Climb& climb, const std::vector<RungRun>& runs) {
+      if (++climbs > kMostClimbs && !best.runs.empty()) return false;
       if (prices.line * climb.lines + prices.near(climb.deviation) >= best.cost) return false;
       if (climb.taken < taken) return true;
       double deviation = climb.deviation;

@@ -16,6 +16,8 @@ constexpr int kLeastRows = 3;        // underarm, a shaping, crown
 constexpr int kMostRows = 2000;
 constexpr int kRowsAround = 6;       // of the drafted cap's height
 constexpr double kFits = 0.2;        // cm of mismatch
+// Half an edge longer than this many rows is no sleeve cap that anyone knits.
+constexpr double kLongestHalf = 300;
 constexpr double kUnfound = std::numeric_limits<double>::infinity();
 constexpr int kFewerLines = 2;
 constexpr double kCrownAround = 5; // cm of the wanted crown
@@ -202,6 +204,7 @@ CapShaping shapeCap(const CapRequest& request) {
   if (!(request.size.width > 0 && request.size.height > 0)) return failed(CapStatus::NoStitches);
   const std::vector<int> crowns = crownsNear(request);
   if (crowns.empty()) return failed(CapStatus::NoStitches);
+  if (request.target > 2 * kLongestHalf * request.size.height) return failed(CapStatus::NoSchedule);
   std::vector<std::optional<Candidate>> candidates;
   candidates.reserve(crowns.size());
   Chosen best;
@@ -210,6 +213,7 @@ CapShaping shapeCap(const CapRequest& request) {
     for (const Look& look : looks) {
       for (std::size_t i = 0; i < crowns.size(); ++i) {
         if (crownPrice(request, crowns[i]) + tools.prices.line >= best.found.cost) break;
+        if (best.found.spent()) return;
         if (i == candidates.size()) candidates.push_back(candidate(request, crowns[i]));
         if (candidates[i] && lookAt(*candidates[i], look, lineLimit(request), tools, best.found))
           best.from = &*candidates[i], best.beyond = style != request.style;
@@ -280,10 +284,12 @@ Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches unde
   return half;
 }
 
+// The cheapest schedule of `rows` rows that costs less than `bound`.
 CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks,
-                int limit) {
+                int limit, double bound) {
   half.candidate.task.rows = {rows};
   CapFound best;
+  best.cost = bound;
   for (const Look& look : looks) {
     lookAt(half.candidate, look, limit, tools, best);
     if (nothingBeyond(look, tools.prices, best.cost)) break;
@@ -298,11 +304,15 @@ bool shapeBoth(const CapRequest& cap, const ShapingStyle& style, std::span<const
   const CapTools leftTools(style, cap.size, AskedEdges::Left);
   const int limit = lineLimit(cap);
   double best = kUnfound;
+  long work = 0;
   for (const int n : rows) {
-    const CapFound r = bestAt(right, n, rightTools, looks, limit);
-    if (r.cost >= best) continue;
-    const CapFound l = bestAt(left, n, leftTools, looks, limit);
-    if (r.cost + l.cost >= best) continue;
+    if (work > (best < kUnfound ? 1 : 4) * CapFound::kMostWork) break;
+    const CapFound r = bestAt(right, n, rightTools, looks, limit, best);
+    work += r.work;
+    if (!r.any()) continue;
+    const CapFound l = bestAt(left, n, leftTools, looks, limit, best - r.cost);
+    work += l.work;
+    if (!l.any()) continue;
     best = r.cost + l.cost;
     const bool beyondStyle = style != cap.style;
     right.best = {r, &right.candidate, beyondStyle}, left.best = {l, &left.candidate, beyondStyle};
@@ -317,6 +327,7 @@ HalvesShaping shapeCapHalves(const HalvesRequest& request) {
   HalvesShaping out;
   if (!(cap.size.width > 0 && cap.size.height > 0)) return out;
   const Share share = shareNear(request);
+  if (request.rightTarget + request.leftTarget > 2 * kLongestHalf * cap.size.height) return out;
   if (share.price >= kUnfound || share.crown < 2 || share.right < 1 || share.left < 1) return out;
   Half right = halfOf(cap, share, true, cap.underarm, request.rightTarget);
   Half left = halfOf(cap, share, false, request.leftUnderarm, request.leftTarget);

@@ -64,6 +64,8 @@ private:
     mostRows_ = *std::max_element(task_.rows.begin(), task_.rows.end());
     heads_.assign(placeOf(mostRows_ + 1, 0), -1);
     const auto visit = [this](const Climb& climb, const std::vector<RungRun>& runs) {
+      ++best_.work;
+      if (best_.spent()) return false;
       const double unlike = unlikeArmhole(runs);
       const double price = partPrice(climb.lines, climb.deviation) + unlike;
       if (climb.lines > maxLines_ || partPrice(climb.lines, climb.deviation) >= best_.cost)
@@ -158,6 +160,7 @@ private:
 
   // Whether nothing that ends at or below this place can make a cheaper whole.
   [[nodiscard]] bool hopeless(const Descent& at) const {
+    if (best_.spent()) return true;
     const Least& least = least_[placeOf(at.row, at.taken)];
     const double told = prices_.line * at.lines + rowPrice_;
     return least.price + told >= best_.cost ||
@@ -179,9 +182,11 @@ private:
   }
 
   void join(const Descent& at) {
+    ++best_.work;
     const bool crown = at.rung == int(ladder_.size());
     for (int i = heads_[placeOf(at.row, at.taken)]; i >= 0; i = kept_[i].next) {
       const Kept& below = kept_[i];
+      ++best_.work;
       if (below.price + prices_.line * at.lines + rowPrice_ >= best_.cost) return;
       if (below.climb.lines + at.lines > maxLines_) continue;
       const Rung& last = ladder_[below.climb.rung];
@@ -201,7 +206,7 @@ private:
     const auto first = climbRuns_.begin() + below.firstRun;
     std::vector<RungRun> runs(first, first + below.runs);
     runs.insert(runs.end(), down_.rbegin(), down_.rend());
-    best_ = {cost, rows_, toRuns(ladder_, runs)};
+    best_ = {cost, rows_, toRuns(ladder_, runs), best_.work};
   }
 
   const CapTask& task_;

@@ -34,6 +34,14 @@ struct CapFound {
   double cost = std::numeric_limits<double>::infinity();
   int rows = 0;
   std::vector<Run> runs;
+  long work = 0; // climbs kept and joins tried so far, of all searches that this find went through
+
+  [[nodiscard]] bool any() const { return !runs.empty(); }
+  // A drag waits for this. A search that has done kMostWork makes do with the best it has; one that has
+  // found nothing goes on for kMostWork once more, and gives up. Counted, not timed: the same design
+  // gives the same schedule on every machine. Caps of usual proportions need a tenth of it.
+  [[nodiscard]] bool spent() const { return work > (any() ? kMostWork : 2 * kMostWork); }
+  static constexpr long kMostWork = 1500000;
 };
 
 // Looks among schedules of at most `lines` lines that leave the bands by at most `allowance` for
