@@ -7,9 +7,9 @@
 
 #include <QAction>
 #include <QApplication>
-#include <QLabel>
 #include <QPushButton>
 #include <QTest>
+#include <QToolButton>
 
 namespace scye::test {
 namespace {
@@ -82,9 +82,10 @@ TEST_F(FindingsShown, theGravestFindingIsInViewWithItsRemedies) {
 TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
   EXPECT_TRUE(firstCard()->accessibleName().startsWith(severityName(Severity::Blocking)));
   bool marked = false;
-  for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
-    marked =
-        marked || (label->isVisible() && !label->pixmap().isNull() && !label->toolTip().isEmpty());
+  for (const QToolButton* mark : window_->workbench().panel().findChildren<QToolButton*>())
+    marked = marked || (mark->isVisible() && !mark->icon().isNull() &&
+                        mark->accessibleName() ==
+                            findingText(document().derived().findings.front(), LengthUnit::Centimetre));
   EXPECT_TRUE(marked) << "the row that it concerns carries its sign";
 }
 

@@ -21,7 +21,8 @@ WindowFixture::~WindowFixture() = default;
 AppPaths WindowFixture::paths() const {
   return {folder_.filePath(QStringLiteral("settings.ini")),
           folder_.filePath(QStringLiteral("window.ini")),
-          folder_.filePath(QStringLiteral("recovery"))};
+          folder_.filePath(QStringLiteral("recovery")),
+          folder_.filePath(QStringLiteral("wearers"))};
 }
 
 void WindowFixture::openDemo() {

@@ -4,6 +4,7 @@
 #include "panels/person_rows.h"
 #include "panels/swatch_list.h"
 #include "panels/swatch_report.h"
+#include "panels/wearer_row.h"
 
 #include <QApplication>
 #include <QGridLayout>
@@ -121,7 +122,7 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
     t.addChoice(Choice::Figure);
     t.addChoice(Choice::Garment);
     t.addNamed(tr("Title"), makeTextBox(context_, tr("Title"), &Design::title));
-    t.addNamed(tr("Wearer"), makeTextBox(context_, tr("Wearer"), &Design::wearer));
+    t.addNamed(tr("Wearer"), new WearerRow(context_));
   });
   addSection(tr("Measurements and ease"), true,
              [this](FieldTable& t) { fillMeasurements(t, context_); }, fillMeasurementsRarer,
@@ -212,7 +213,12 @@ void EditPanel::useRow(FieldRow* row) {
 void EditPanel::settle() {
   if (row_ && row_ != waiting_) row_->close();
   row_ = std::exchange(waiting_, nullptr);
-  if (row_) row_->showSlider();
+  if (!row_) return;
+  row_->showSlider();
+  if (QWidget* finding = row_->openFinding()) {
+    content_->layout()->activate();
+    ensureWidgetVisible(finding, 0, fontMetrics().height());
+  }
 }
 
 bool EditPanel::eventFilter(QObject* watched, QEvent* event) {

@@ -1,5 +1,6 @@
 #include "panels/field_row.h"
 
+#include "fit/finding_card.h"
 #include "fit/severity.h"
 #include "io/refusal_text.h"
 #include "look/quiet_button.h"
@@ -7,17 +8,27 @@
 #include "values/field_box.h"
 #include "values/value_slider.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QLabel>
 #include <QMenu>
+#include <QPushButton>
+#include <QToolButton>
 
 namespace scye {
+namespace {
+
+bool isDoubt(const Finding& finding) {
+  return finding.code.starts_with("doubt.");
+}
+
+} // namespace
 
 FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
                    std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent)
     : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
       unitInHead_(unitInHead), when_(std::move(when)), nameArea_(new QWidget),
-      name_(new QLabel(name)), mark_(new QLabel),
+      name_(new QLabel(name)), mark_(new QToolButton),
       source_(new QuietButton(QuietButton::Looks::Aside)) {
   auto* line = new QHBoxLayout(nameArea_);
   line->setContentsMargins({});
@@ -25,7 +36,12 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
   line->addWidget(name_, 1);
   line->addWidget(mark_);
   name_->setWordWrap(true);
+  mark_->setAutoRaise(true);
+  mark_->setFocusPolicy(Qt::StrongFocus);
+  const int sign = name_->fontMetrics().ascent();
+  mark_->setIconSize({sign, sign});
   mark_->hide();
+  connect(mark_, &QToolButton::clicked, this, &FieldRow::askFinding);
   grid->addWidget(nameArea_, line_, column::kName);
   for (const CellSpec& cell : cells)
     addCell(cell, name);
@@ -82,10 +98,28 @@ void FieldRow::showSlider() {
     slider_->setField(field);
   }
   slider_->show();
+  refreshCard(worstFinding());
 }
 
 void FieldRow::close() {
   if (slider_) slider_->hide();
+  if (card_) card_->hide();
+  asked_ = false;
+}
+
+void FieldRow::askFinding() {
+  asked_ = true;
+  cells_.front().box->setFocus(Qt::OtherFocusReason); // which opens what lies beneath
+  if (!card_ || card_->isHidden()) showSlider();
+  if (!card_) return;
+  if (auto* remedy = card_->findChild<QPushButton*>(); remedy && remedy->isEnabled())
+    remedy->setFocus(Qt::TabFocusReason);
+  else
+    card_->setFocus(Qt::TabFocusReason);
+}
+
+QWidget* FieldRow::openFinding() const {
+  return card_ && !card_->isHidden() ? card_.data() : nullptr;
 }
 
 void FieldRow::enter(std::size_t at, double value, int run) {
@@ -147,22 +181,55 @@ void FieldRow::refresh() {
   source_->setText(isWorkedOut(design, first) ? tr("worked out") : originName(s, first));
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
   if (slider_ && slider_->isVisible()) slider_->refresh();
-  refreshMark();
+  refreshFinding();
 }
 
-void FieldRow::refreshMark() {
+void FieldRow::refreshFinding() {
+  const Finding* worst = worstFinding();
+  refreshMark(worst);
+  refreshCard(worst);
+}
+
+const Finding* FieldRow::worstFinding() const {
   const Finding* worst = nullptr;
   for (const Finding& f : context_.document.derived().findings)
     if (!f.fields.empty() && f.severity != Severity::Note && has(f.fields.front()) &&
         (!worst || f.severity > worst->severity))
       worst = &f;
+  return worst;
+}
+
+void FieldRow::refreshMark(const Finding* worst) {
   mark_->setVisible(worst && nameArea_->isVisibleTo(nameArea_->parentWidget()));
   if (!worst) return;
-  const int size = name_->fontMetrics().ascent();
-  mark_->setPixmap(severityIcon(worst->severity).pixmap(size, size));
+  mark_->setIcon(severityIcon(worst->severity));
   const QString text = findingText(*worst, context_.settings.unit());
   mark_->setToolTip(text);
   mark_->setAccessibleName(text);
+}
+
+void FieldRow::refreshCard(const Finding* worst) {
+  if (context_.document.inGesture()) return; // nothing moves under a held slider
+  const bool open = slider_ && !slider_->isHidden();
+  if (!open || !worst || !(asked_ || isDoubt(*worst))) {
+    if (!card_) return;
+    if (card_->isAncestorOf(QApplication::focusWidget())) cells_.front().box->setFocus();
+    card_->hide();
+    return;
+  }
+  if (!card_) {
+    card_ = new FindingCard(context_.document, context_.attention, grid_->parentWidget());
+    grid_->addWidget(card_, line_ + 2, 0, 1, column::kAll);
+  }
+  // Remedies of doubts come with them; others are found in a pause.
+  card_->setFinding(*worst, context_.settings.unit(),
+                    isDoubt(*worst) || context_.document.remediesFound());
+  QWidget* before = slider_->slider();
+  QWidget::setTabOrder(before, card_);
+  before = card_;
+  for (QPushButton* remedy : card_->findChildren<QPushButton*>())
+    QWidget::setTabOrder(std::exchange(before, remedy), remedy);
+  card_->show();
 }
 
 void FieldRow::openSourceMenu() {

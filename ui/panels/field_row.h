@@ -1,6 +1,7 @@
 // One line of a panel: the name of a value, the boxes it is typed into, and where it came from. The
 // widgets lie in a grid that the rows of a table share, so that figures stand under one another.
-// The row in use opens a slider beneath itself.
+// The row in use opens a slider beneath itself, and what is doubted about its values with the
+// correction; the mark beside the name opens whatever is found there.
 #pragma once
 
 #include "panels/panel_context.h"
@@ -9,10 +10,12 @@
 
 class QGridLayout;
 class QLabel;
+class QToolButton;
 
 namespace scye {
 
 class FieldBox;
+class FindingCard;
 class QuietButton;
 class RowSlider;
 
@@ -40,7 +43,10 @@ public:
   void refresh();
   void focus(Field field, bool finished);
   void showSlider();
-  void close(); // the slider
+  void close(); // the slider and the finding
+  void refreshFinding();
+  // The lowest of what is open beneath the row, if it is a finding.
+  [[nodiscard]] QWidget* openFinding() const;
 
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
@@ -55,7 +61,10 @@ private:
   void enter(std::size_t cell, double value, int run);
   void refuse(std::size_t cell, Field field, Refusal refusal);
   void openSourceMenu();
-  void refreshMark();
+  void refreshMark(const Finding* worst);
+  void refreshCard(const Finding* worst);
+  void askFinding();
+  [[nodiscard]] const Finding* worstFinding() const;
   [[nodiscard]] Field target(const Cell& cell) const; // what its slider moves
   [[nodiscard]] const Sizes& sizes() const { return context_.document.derived().draft.sizes; }
 
@@ -67,9 +76,11 @@ private:
   std::vector<Cell> cells_;
   QWidget* nameArea_;
   QLabel* name_;
-  QLabel* mark_;
+  QToolButton* mark_;
   QuietButton* source_;
   QPointer<RowSlider> slider_;
+  QPointer<FindingCard> card_;
+  bool asked_ = false; // by its mark
   std::size_t inHand_ = 0; // the cell that the slider moves
   int run_ = 0;
 };

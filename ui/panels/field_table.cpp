@@ -34,6 +34,9 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setColumnMinimumWidth(column::kThird, withUnit);
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
     if (event.derived) refresh();
+    if (event.remedies)
+      for (FieldRow* row : rows_)
+        row->refreshFinding();
   });
   connect(&context_.settings, &Settings::changed, this, &FieldTable::refresh);
 }
@@ -59,8 +62,8 @@ void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unit
       new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
   rows_.push_back(row);
-  // The next row begins below the slider's line.
-  grid_->setRowMinimumHeight(grid_->rowCount(), 0);
+  // The next row begins below the lines of the slider and the finding.
+  grid_->setRowMinimumHeight(grid_->rowCount() + 1, 0);
 }
 
 void FieldTable::addMeasurement(Field m) {

@@ -5,6 +5,7 @@
 #include "document/document.h"
 #include "settings/settings.h"
 #include "values/value_text.h"
+#include "wearers/wearer_store.h"
 
 namespace scye {
 
@@ -12,6 +13,7 @@ struct PanelContext {
   Document& document;
   Attention& attention;
   Settings& settings;
+  WearerStore& wearers;
 };
 
 // A phrase of the catalogue, figures kept with their units.

@@ -8,7 +8,7 @@ AppPaths standardPaths() {
   const QString config = QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation);
   const QString data = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
   return {config + QStringLiteral("/settings.ini"), config + QStringLiteral("/window.ini"),
-          data + QStringLiteral("/recovery")};
+          data + QStringLiteral("/recovery"), data + QStringLiteral("/wearers")};
 }
 
 } // namespace scye

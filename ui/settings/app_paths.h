@@ -9,6 +9,7 @@ struct AppPaths {
   QString settings;    // preferences
   QString windowState; // size, place and splitters of the window
   QString recovery;    // folder of the copies of unsaved designs
+  QString wearers;     // folder of the measurements kept for other designs
 };
 
 [[nodiscard]] AppPaths standardPaths();

@@ -78,6 +78,7 @@ void Actions::makeMenus(QMainWindow& w) {
   file->addAction(quit);
   QMenu* edit = w.menuBar()->addMenu(tr("&Edit"));
   edit->addActions({undo, redo});
+  wearer = w.menuBar()->addMenu(tr("&Wearer"));
   QMenu* view = w.menuBar()->addMenu(tr("&View"));
   view->addActions({fit, zoomIn, zoomOut, grid});
   view->addSeparator();
@@ -105,6 +106,7 @@ void Actions::makeToolbar(QMainWindow& w) {
 }
 
 void Actions::setWorking(bool working) {
+  wearer->setEnabled(working);
   for (QAction* a :
        {save, saveAs, exportSvg, exportPng, exportPdf, print, zoomIn, zoomOut, fit, grid})
     a->setEnabled(working);

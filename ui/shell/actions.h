@@ -16,7 +16,7 @@ struct Actions {
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *centimetres, *inches;
   QAction *demo, *about;
-  QMenu* recent;
+  QMenu *recent, *wearer;
 
   // What needs a design on the drawing table.
   void setWorking(bool working);

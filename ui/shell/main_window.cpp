@@ -6,6 +6,7 @@
 #include "shell/export_strip.h"
 #include "shell/start_page.h"
 #include "shell/workbench.h"
+#include "wearers/wearer_menu.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -18,7 +19,8 @@
 namespace scye {
 
 MainWindow::MainWindow(const AppPaths& paths)
-    : paths_(paths), settings_(paths.settings), actions_(std::make_unique<Actions>(*this)),
+    : paths_(paths), settings_(paths.settings), wearers_(paths.wearers),
+      actions_(std::make_unique<Actions>(*this)),
       files_(new FileKeeper(document_, settings_, this)),
       recovery_(new Recovery(document_, paths.recovery, this)), banner_(new Banner),
       pages_(new QStackedWidget), start_(new StartPage(settings_)) {
@@ -53,7 +55,7 @@ MainWindow::~MainWindow() {
 
 Workbench& MainWindow::workbench() {
   if (!work_) {
-    work_ = new Workbench({document_, attention_, settings_});
+    work_ = new Workbench({document_, attention_, settings_, wearers_});
     pages_->addWidget(work_);
     const QSettings state(paths_.windowState, QSettings::IniFormat);
     work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
@@ -97,6 +99,10 @@ void MainWindow::connectActions() {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
                     "Free software under the MIT licence."));
+  });
+  fillWearerMenu(*a.wearer, document_, wearers_);
+  connect(&wearers_, &WearerStore::failed, this, [this](const QString& title, const QString& reason) {
+    banner_->say(Severity::Blocking, title, reason);
   });
   connect(a.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
 }

@@ -8,6 +8,7 @@
 #include "settings/app_paths.h"
 #include "shell/actions.h"
 #include "shell/file_keeper.h"
+#include "wearers/wearer_store.h"
 
 #include <QMainWindow>
 
@@ -30,6 +31,7 @@ public:
 
   [[nodiscard]] Document& document() { return document_; }
   [[nodiscard]] Settings& settings() { return settings_; }
+  [[nodiscard]] WearerStore& wearers() { return wearers_; }
   [[nodiscard]] FileKeeper& files() { return *files_; }
   [[nodiscard]] Actions& actions() { return *actions_; }
   [[nodiscard]] Recovery& recovery() { return *recovery_; }
@@ -57,6 +59,7 @@ private:
   Settings settings_;
   Document document_;
   Attention attention_;
+  WearerStore wearers_;
   std::unique_ptr<Actions> actions_;
   FileKeeper* files_;
   Recovery* recovery_;
