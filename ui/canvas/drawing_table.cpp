@@ -1,6 +1,7 @@
 #include "canvas/drawing_table.h"
 
 #include "canvas/picture_fit.h"
+#include "canvas/row_band.h"
 #include "model/units.h"
 #include "schematic/schematic.h"
 
@@ -35,6 +36,7 @@ DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& s
     previewDraft_.reset();
     redraw();
   });
+  connect(&attention_, &Attention::rowsChanged, this, qOverload<>(&QWidget::update));
   connect(&settings_, &Settings::changed, this, &DrawingTable::redraw);
 }
 
@@ -73,7 +75,9 @@ Picture DrawingTable::make(double textHeight, int perRow) const {
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
   options.ghost = self->ghost();
-  return pieceSchematic(self->document_.derived().draft, builtinPhrases(), options);
+  const Derived& derived = self->document_.derived();
+  if (settings_.stitchesShown()) options.knitted = &derived.knit;
+  return pieceSchematic(derived.draft, builtinPhrases(), options);
 }
 
 void DrawingTable::redraw() {
@@ -229,6 +233,8 @@ void DrawingTable::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(mappedBox(hot_->box), round, round);
   }
   paintPicture(painter, picture_, colours, view_);
+  if (attention_.rows())
+    paintRowBand(painter, picture_, document_.derived().knit, *attention_.rows(), colours, view_);
   if (!ringed_) return;
   painter.setPen(QPen(colours[Role::Lit], 1));
   painter.setBrush(Qt::NoBrush);

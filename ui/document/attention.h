@@ -1,12 +1,21 @@
 // What she has in hand just now: the value that is being changed, a remedy she is looking at, a
-// place she asked to be taken to. Not part of the design, never saved.
+// place she asked to be taken to, rows she points at or follows. Not part of the design, never saved.
 #pragma once
 
+#include "knit/row_table.h"
 #include "model/design.h"
 
 #include <QObject>
 
 namespace scye {
+
+// Rows of a section, first and last included.
+struct PieceRows {
+  PieceId piece = PieceId::Back;
+  SectionId section = SectionId::Body;
+  int first = 0, last = 0;
+  bool operator==(const PieceRows&) const = default;
+};
 
 class Attention : public QObject {
   Q_OBJECT
@@ -26,16 +35,33 @@ public:
     preview_ = std::move(design);
     Q_EMIT changed();
   }
+  // The line of the directions she is at; it stays while she looks elsewhere.
+  [[nodiscard]] const std::optional<PieceRows>& chosenRows() const { return chosen_; }
+  void chooseRows(const std::optional<PieceRows>& rows) { setRows(chosen_, rows); }
+  // What is under the pointer, or the row the keyboard is at in a chart.
+  [[nodiscard]] const std::optional<PieceRows>& pointedRows() const { return pointed_; }
+  void pointAtRows(const std::optional<PieceRows>& rows) { setRows(pointed_, rows); }
+  // To be lit: what she points at before what she has chosen.
+  [[nodiscard]] const std::optional<PieceRows>& rows() const { return pointed_ ? pointed_ : chosen_; }
+
   // `finished`: to the finished size rather than to the body measurement.
   void goTo(Field field, bool finished) { Q_EMIT asked(field, finished); }
 
 Q_SIGNALS:
   void changed();
+  void rowsChanged();
   void asked(scye::Field field, bool finished);
 
 private:
+  void setRows(std::optional<PieceRows>& rows, const std::optional<PieceRows>& now) {
+    if (rows == now) return;
+    rows = now;
+    Q_EMIT rowsChanged();
+  }
+
   std::optional<Field> lit_;
   std::optional<Design> preview_;
+  std::optional<PieceRows> chosen_, pointed_;
 };
 
 } // namespace scye

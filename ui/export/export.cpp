@@ -58,21 +58,24 @@ std::optional<QString> writePng(const Page& page, const QString& path, double dp
   return writeWhole(path, bytes);
 }
 
-std::optional<QString> writePdf(const Page& page, const QString& path) {
+std::optional<QString> writePdf(const std::vector<Page>& pages, const QString& path) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter pdf(&buffer);
   pdf.setResolution(kPdfDpi);
-  pdf.setTitle(QString::fromStdString(page.picture.title));
+  pdf.setTitle(QString::fromStdString(pages.front().picture.title));
   pdf.setCreator(QStringLiteral("Scyewright"));
-  // The fuzzy match of page sizes would snap to a standard size near by.
-  pdf.setPageSize(QPageSize(page.size, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
-  pdf.setPageOrientation(QPageLayout::Portrait);
-  pdf.setPageMargins({});
   QPainter painter;
-  if (!painter.begin(&pdf)) return ExportText::tr("%1 could not be written as a PDF.").arg(path);
-  paintPage(painter, page, kPdfDpi / kMmPerInch);
+  for (const Page& page : pages) {
+    // The fuzzy match of page sizes would snap to a standard size near by.
+    pdf.setPageSize(QPageSize(page.size, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
+    pdf.setPageOrientation(QPageLayout::Portrait);
+    pdf.setPageMargins({});
+    const bool ready = painter.isActive() ? pdf.newPage() : painter.begin(&pdf);
+    if (!ready) return ExportText::tr("%1 could not be written as a PDF.").arg(path);
+    paintPage(painter, page, kPdfDpi / kMmPerInch);
+  }
   painter.end();
   return writeWhole(path, bytes);
 }
@@ -84,8 +87,8 @@ std::optional<QString> exportPicture(const PictureMaker& make, const QString& pa
   const QString suffix = QFileInfo(path).suffix().toLower();
   if (suffix == QLatin1String("svg")) return writeWhole(path, pictureAsSvg(truePage(make).picture));
   if (suffix == QLatin1String("png"))
-    return writePng(pageFor(make, options.paper), path, options.dpi);
-  if (suffix == QLatin1String("pdf")) return writePdf(pageFor(make, options.paper), path);
+    return writePng(pageFor(make, options), path, options.dpi);
+  if (suffix == QLatin1String("pdf")) return writePdf({pageFor(make, options)}, path);
   return ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(path);
 }
 
@@ -94,13 +97,30 @@ std::optional<QString> exportPicture(const Picture& picture, const QString& path
   return exportPicture([&](double) { return picture; }, path, options);
 }
 
+std::optional<QString> exportPages(const std::vector<PictureMaker>& pages, const QString& path,
+                                   const ExportOptions& options) {
+  std::vector<Page> set;
+  for (const PictureMaker& make : pages)
+    set.push_back(pageFor(make, options));
+  if (set.empty()) return ExportText::tr("There is nothing to write.");
+  return writePdf(set, path);
+}
+
 std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer) {
+  return printPages({make}, printer);
+}
+
+std::optional<QString> printPages(const std::vector<PictureMaker>& pages, QPrinter& printer,
+                                  bool toScale) {
+  if (pages.empty()) return ExportText::tr("There is nothing to write.");
   printer.setFullPage(true);
   const QSizeF size = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
-  const Page page = fittedPage(make, size, false);
   QPainter painter;
-  if (!painter.begin(&printer)) return ExportText::tr("The printer could not be started.");
-  paintPage(painter, page, printer.resolution() / kMmPerInch);
+  for (const PictureMaker& make : pages) {
+    const bool ready = painter.isActive() ? printer.newPage() : painter.begin(&printer);
+    if (!ready) return ExportText::tr("The printer could not be started.");
+    paintPage(painter, fittedPage(make, size, false, toScale), printer.resolution() / kMmPerInch);
+  }
   painter.end();
   return std::nullopt;
 }

@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <optional>
+#include <vector>
 
 class QPrinter;
 
@@ -23,6 +24,7 @@ enum class Paper : int {
 struct ExportOptions {
   Paper paper = Paper::TrueSize; // PDF and PNG; an SVG is always of true size
   double dpi = 100;              // PNG; rounded to whole dots in a metre
+  bool toScale = true;           // false: a sheet is filled, and no scale is told
 };
 
 // A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale
@@ -36,7 +38,14 @@ using PictureMaker = std::function<Picture(double textHeight)>;
 [[nodiscard]] std::optional<QString> exportPicture(const Picture& picture, const QString& path,
                                                    const ExportOptions& options = {});
 
+// A PDF, each picture on a page of its own.
+[[nodiscard]] std::optional<QString> exportPages(const std::vector<PictureMaker>& pages,
+                                                 const QString& path,
+                                                 const ExportOptions& options = {});
+
 // On the printer's page as it is set, at the largest whole scale that fits.
 [[nodiscard]] std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer);
+[[nodiscard]] std::optional<QString> printPages(const std::vector<PictureMaker>& pages,
+                                                QPrinter& printer, bool toScale = true);
 
 } // namespace scye

@@ -5,13 +5,16 @@
 #include <QCoreApplication>
 #include <QPainter>
 
+#include <vector>
+
 namespace scye {
 namespace {
 
 constexpr double kFooterMm = 8, kTrueLettersMm = 6, kLettersMm = 2.5;
-constexpr int kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
+constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
+constexpr double kFinely = 1.04, kSmallest = 50; // steps where the scale need not be a whole number
 
-QSizeF boxMm(const Picture& picture, int oneTo) {
+QSizeF boxMm(const Picture& picture, double oneTo) {
   const Vec2 size = picture.box().size();
   return {10 * size.x() / oneTo, 10 * size.y() / oneTo};
 }
@@ -19,15 +22,22 @@ QSizeF boxMm(const Picture& picture, int oneTo) {
 } // namespace
 
 Page truePage(const PictureMaker& make) {
-  Page page{make(kTrueLettersMm / 10), {}, 1, false, {kMarginMm, kMarginMm}};
+  Page page{make(kTrueLettersMm / 10), {}, 1, false, false, {kMarginMm, kMarginMm}};
   page.size = boxMm(page.picture, 1) + QSizeF(2 * kMarginMm, 2 * kMarginMm);
   return page;
 }
 
-Page fittedPage(const PictureMaker& make, QSizeF size, bool mayTurn) {
+Page fittedPage(const PictureMaker& make, QSizeF size, bool mayTurn, bool toScale) {
   Page page;
   page.footer = true;
-  for (const int n : kScales) {
+  page.scaleTold = toScale;
+  std::vector<double> scales(std::begin(kScales), std::end(kScales));
+  if (!toScale) {
+    scales.clear();
+    for (double n = 1; n < kSmallest; n *= kFinely)
+      scales.push_back(n);
+  }
+  for (const double n : scales) {
     page.picture = make(kLettersMm / 10 * n);
     page.oneTo = n;
     const QSizeF box = boxMm(page.picture, n);
@@ -44,12 +54,12 @@ Page fittedPage(const PictureMaker& make, QSizeF size, bool mayTurn) {
   return page;
 }
 
-Page pageFor(const PictureMaker& make, Paper paper) {
-  switch (paper) {
+Page pageFor(const PictureMaker& make, const ExportOptions& options) {
+  switch (options.paper) {
   case Paper::A4:
-    return fittedPage(make, {210, 297}, true);
+    return fittedPage(make, {210, 297}, true, options.toScale);
   case Paper::Letter:
-    return fittedPage(make, {215.9, 279.4}, true);
+    return fittedPage(make, {215.9, 279.4}, true, options.toScale);
   case Paper::TrueSize:
     break;
   }
@@ -74,6 +84,7 @@ void paintPage(QPainter& painter, const Page& page, double unitsPerMm) {
   painter.setPen(colours[Role::Note]);
   painter.drawText(QPointF(kMarginMm * unitsPerMm, base),
                    QString::fromStdString(page.picture.title));
+  if (!page.scaleTold) return;
   const QString scale = QCoreApplication::translate("Export", "Scale 1 : %1").arg(page.oneTo);
   const double right = (page.size.width() - kMarginMm) * unitsPerMm;
   const QFontMetricsF metrics(font, painter.device());

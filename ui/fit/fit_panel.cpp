@@ -39,16 +39,26 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
   row->setHorizontalSpacing(2 * gap);
   row->setVerticalSpacing(0);
   const QString names[] = {tr("Armhole"), tr("Cap"), tr("Ease")};
+  const auto pale = [this](const QString& text) {
+    auto* label = new QLabel(text, this);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    return label;
+  };
+  row->addWidget(pale(tr("Drafted")), 1, 0);
+  knittedName_ = pale(tr("Knitted"));
+  row->addWidget(knittedName_, 2, 0);
   for (int i = 0; i < 3; ++i) {
-    numbers_[i] = {new QLabel(names[i], this), new QLabel(this)};
-    numbers_[i].name->setForegroundRole(QPalette::PlaceholderText);
-    numbers_[i].value->setFont(large);
-    for (QLabel* label : {numbers_[i].name, numbers_[i].value})
+    numbers_[i] = {pale(names[i]), new QLabel(this), new QLabel(this)};
+    for (QLabel* label : {numbers_[i].name, numbers_[i].drafted, numbers_[i].knitted})
       label->setAlignment(Qt::AlignRight);
-    numbers_[i].value->setAccessibleName(names[i]);
-    row->addWidget(numbers_[i].name, 0, i);
-    row->addWidget(numbers_[i].value, 1, i);
-    row->setColumnStretch(i, 1);
+    for (QLabel* label : {numbers_[i].drafted, numbers_[i].knitted})
+      label->setFont(large);
+    numbers_[i].drafted->setAccessibleName(names[i]);
+    numbers_[i].knitted->setAccessibleName(tr("%1, knitted").arg(names[i]));
+    row->addWidget(numbers_[i].name, 0, i + 1);
+    row->addWidget(numbers_[i].drafted, 1, i + 1);
+    row->addWidget(numbers_[i].knitted, 2, i + 1);
+    row->setColumnStretch(i + 1, 1);
   }
   column->addLayout(row);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
@@ -66,20 +76,39 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
   options.unit = settings_.unit();
   options.textHeight = textHeight;
   options.perRow = perRow;
-  return fitComparison(document_.derived().draft, builtinPhrases(), options);
+  const Derived& derived = document_.derived();
+  options.knitted = &derived.knit;
+  return fitComparison(derived.draft, builtinPhrases(), options);
 }
 
 void FitPanel::refresh() {
   const LengthUnit unit = settings_.unit();
-  const FitVerdict verdict = fitVerdict(document_.derived().draft, builtinPhrases(), unit);
+  const Derived& derived = document_.derived();
+  const FitVerdict verdict = fitVerdict(derived.draft, builtinPhrases(), unit, &derived.knit);
   sentence_->setText(unbroken(verdict.sentence));
   const int size = QFontMetrics(sentence_->font()).height();
   const QIcon sign = verdict.fits ? icon("fits", palette().color(QPalette::Highlight))
                                   : severityIcon(Severity::Blocking);
   sign_->setPixmap(sign.pixmap(size, size));
-  const double values[] = {verdict.armhole, verdict.cap, verdict.ease};
-  for (int i = 0; i < 3; ++i)
-    numbers_[i].value->setText(valueText(FieldKind::Length, values[i], {unit, true, i == 2, true}));
+  const auto show = [unit](QLabel* label, double cm, bool signed_) {
+    label->setText(valueText(FieldKind::Length, cm, {unit, true, signed_, true}));
+  };
+  show(numbers_[0].drafted, verdict.armhole, false);
+  show(numbers_[1].drafted, verdict.cap, false);
+  show(numbers_[2].drafted, verdict.ease, true);
+  if (verdict.knitted) {
+    const KnitGarment& knit = derived.knit;
+    const bool left = verdict.knitted->mismatch == knit.left.mismatch(knit.easeWanted);
+    const ArmholeFit& side = left ? knit.left : knit.right;
+    show(numbers_[0].knitted, side.armhole, false);
+    show(numbers_[1].knitted, side.cap, false);
+    show(numbers_[2].knitted, side.cap - side.armhole, true);
+    for (const Number& number : numbers_)
+      number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
+  }
+  for (const Number& number : numbers_)
+    number.knitted->setVisible(verdict.knitted.has_value());
+  knittedName_->setVisible(verdict.knitted.has_value());
   picture_->refresh();
 }
 

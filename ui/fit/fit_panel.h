@@ -1,4 +1,5 @@
-// Does the sleeve fit? One sentence, three numbers, and the cap laid over its armhole.
+// Does the sleeve fit? One sentence, three numbers as drafted and as knitted, and the cap laid over
+// its armhole.
 #pragma once
 
 #include "document/document.h"
@@ -30,9 +31,11 @@ private:
   QLabel* sentence_;
   struct Number {
     QLabel* name;
-    QLabel* value;
+    QLabel* drafted;
+    QLabel* knitted; // of the side that is farther from the ease wanted
   };
   std::array<Number, 3> numbers_;
+  QLabel* knittedName_;
   PictureWidget* picture_;
 };
 

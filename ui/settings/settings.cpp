@@ -6,7 +6,8 @@
 namespace scye {
 namespace {
 
-constexpr char kUnit[] = "unit", kGrid[] = "grid", kPaper[] = "export/paper", kDpi[] = "export/dpi",
+constexpr char kUnit[] = "unit", kGrid[] = "grid", kStitches[] = "stitches",
+               kTerms[] = "directions/terms", kPaper[] = "export/paper", kDpi[] = "export/dpi",
                kRecent[] = "files/recent", kFolder[] = "files/folder";
 constexpr double kLeastDpi = 30, kMostDpi = 600;
 
@@ -36,6 +37,21 @@ bool Settings::gridShown() const {
 }
 void Settings::setGridShown(bool shown) {
   put(kGrid, shown);
+}
+
+bool Settings::stitchesShown() const {
+  return store_.value(QLatin1String(kStitches), false).toBool();
+}
+void Settings::setStitchesShown(bool shown) {
+  put(kStitches, shown);
+}
+
+QString Settings::terms() const {
+  const QString uk = QStringLiteral("uk");
+  return store_.value(QLatin1String(kTerms)).toString() == uk ? uk : QStringLiteral("us");
+}
+void Settings::setTerms(const QString& terms) {
+  put(kTerms, terms);
 }
 
 ExportOptions Settings::exportOptions() const {

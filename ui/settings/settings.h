@@ -20,6 +20,11 @@ public:
   void setUnit(LengthUnit unit);
   [[nodiscard]] bool gridShown() const;
   void setGridShown(bool shown);
+  // The steps of whole stitches and rows over the drafted curves.
+  [[nodiscard]] bool stitchesShown() const;
+  void setStitchesShown(bool shown);
+  [[nodiscard]] QString terms() const; // of the directions: "us", "uk"
+  void setTerms(const QString& terms);
   [[nodiscard]] ExportOptions exportOptions() const;
   void setExportOptions(const ExportOptions& options);
   [[nodiscard]] QString lastFolder() const;

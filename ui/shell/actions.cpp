@@ -39,6 +39,11 @@ Actions::Actions(QMainWindow& w) {
   exportPdf->setIconText(tr("Export"));
   exportPdf->setToolTip(tr("Export the schematic"));
   print = make(w, "print", tr("&Print…"), {QKeySequence::Print});
+  exportDirections = make(w, nullptr, tr("Export &directions…"));
+  exportChart = make(w, nullptr, tr("Export &chart…"));
+  exportRows = make(w, nullptr, tr("Export &row table…"));
+  printDirections = make(w, nullptr, tr("Print d&irections…"));
+  printChart = make(w, nullptr, tr("Print c&hart…"));
   quit = make(w, nullptr, tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
   undo = make(w, "undo", tr("&Undo"), {QKeySequence::Undo});
   redo = make(w, "redo", tr("&Redo"), {QKeySequence::Redo, QKeySequence(Qt::CTRL | Qt::Key_Y)});
@@ -48,6 +53,14 @@ Actions::Actions(QMainWindow& w) {
   fit = make(w, "fit", tr("&All pieces"), {QKeySequence(Qt::CTRL | Qt::Key_0)});
   grid = make(w, "grid", tr("&Grid"), {QKeySequence(Qt::CTRL | Qt::Key_G)});
   grid->setCheckable(true);
+  wholeStitches = make(w, "stitches", tr("&Whole stitches"), {QKeySequence(Qt::CTRL | Qt::Key_K)});
+  wholeStitches->setCheckable(true);
+  wholeStitches->setToolTip(tr("The knitted outline over the drafted one"));
+  directions = make(w, nullptr, tr("&Directions"), {QKeySequence(Qt::CTRL | Qt::Key_1)});
+  chart = make(w, nullptr, tr("&Chart"), {QKeySequence(Qt::CTRL | Qt::Key_2)});
+  sizes = make(w, nullptr, tr("&Sizes"), {QKeySequence(Qt::CTRL | Qt::Key_3)});
+  enlarge = make(w, "enlarge", tr("The &page alone"), {QKeySequence(Qt::Key_F9)});
+  enlarge->setCheckable(true);
   centimetres = make(w, nullptr, tr("&Centimetres"));
   inches = make(w, nullptr, tr("&Inches"));
   centimetres->setIconText(tr("cm"));
@@ -57,6 +70,7 @@ Actions::Actions(QMainWindow& w) {
     a->setCheckable(true);
     units->addAction(a);
   }
+  guide = make(w, nullptr, tr("&Measuring guide"), {QKeySequence::HelpContents});
   demo = make(w, nullptr, tr("&Demo jacket"));
   about = make(w, nullptr, tr("&About Scyewright"));
   makeMenus(w);
@@ -73,18 +87,22 @@ void Actions::makeMenus(QMainWindow& w) {
   file->addSeparator();
   QMenu* schematic = file->addMenu(tr("&Export schematic"));
   schematic->addActions({exportSvg, exportPng, exportPdf});
-  file->addAction(print);
+  file->addActions({exportDirections, exportChart, exportRows});
+  file->addSeparator();
+  file->addActions({print, printDirections, printChart});
   file->addSeparator();
   file->addAction(quit);
   QMenu* edit = w.menuBar()->addMenu(tr("&Edit"));
   edit->addActions({undo, redo});
   wearer = w.menuBar()->addMenu(tr("&Wearer"));
   QMenu* view = w.menuBar()->addMenu(tr("&View"));
-  view->addActions({fit, zoomIn, zoomOut, grid});
+  view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches});
+  view->addSeparator();
+  view->addActions({directions, chart, sizes, enlarge});
   view->addSeparator();
   view->addActions({centimetres, inches});
   QMenu* help = w.menuBar()->addMenu(tr("&Help"));
-  help->addActions({demo, about});
+  help->addActions({guide, demo, about});
 }
 
 void Actions::makeToolbar(QMainWindow& w) {
@@ -100,7 +118,7 @@ void Actions::makeToolbar(QMainWindow& w) {
   };
   part({newDesign, open, save});
   part({undo, redo});
-  part({fit, zoomIn, zoomOut, grid});
+  part({fit, zoomIn, zoomOut, grid, wholeStitches});
   part({centimetres, inches});
   bar->addActions({exportPdf, print});
 }
@@ -108,7 +126,9 @@ void Actions::makeToolbar(QMainWindow& w) {
 void Actions::setWorking(bool working) {
   wearer->setEnabled(working);
   for (QAction* a :
-       {save, saveAs, exportSvg, exportPng, exportPdf, print, zoomIn, zoomOut, fit, grid})
+       {save, saveAs, exportSvg, exportPng, exportPdf, exportDirections, exportChart, exportRows,
+        print, printDirections, printChart, zoomIn, zoomOut, fit, grid, wholeStitches, directions,
+        chart, sizes, enlarge})
     a->setEnabled(working);
 }
 

@@ -13,9 +13,11 @@ struct Actions {
   explicit Actions(QMainWindow& window);
 
   QAction *newDesign, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf, *print, *quit;
+  QAction *exportDirections, *exportChart, *exportRows, *printDirections, *printChart;
   QAction *undo, *redo;
-  QAction *zoomIn, *zoomOut, *fit, *grid, *centimetres, *inches;
-  QAction *demo, *about;
+  QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
+  QAction *directions, *chart, *sizes, *enlarge; // the pages below the drawing table
+  QAction *guide, *demo, *about;
   QMenu *recent, *wearer;
 
   // What needs a design on the drawing table.

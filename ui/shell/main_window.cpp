@@ -1,10 +1,13 @@
 #include "shell/main_window.h"
 
 #include "canvas/drawing_table.h"
+#include "guide/guide_window.h"
 #include "look/icons.h"
+#include "panels/edit_panel.h"
 #include "shell/banner.h"
 #include "shell/export_strip.h"
 #include "shell/start_page.h"
+#include "shell/work_area.h"
 #include "shell/workbench.h"
 #include "wearers/wearer_menu.h"
 
@@ -59,14 +62,43 @@ Workbench& MainWindow::workbench() {
     pages_->addWidget(work_);
     const QSettings state(paths_.windowState, QSettings::IniFormat);
     work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
-    ExportStrip& exports = work_->exports();
-    connect(&exports, &ExportStrip::failed, this, [this](const QString& reason) {
+    work_->area().takeState(state.value(QStringLiteral("middle")).toByteArray());
+    const auto failed = [this](const QString& reason) {
       banner_->say(Severity::Blocking, tr("Not exported."), reason);
+    };
+    const auto exported = [this](const QString& path) {
+      banner_->say(Severity::Note, tr("Exported."), path);
+    };
+    connect(&work_->exports(), &ExportStrip::failed, this, failed);
+    connect(&work_->exports(), &ExportStrip::exported, this, exported);
+    connect(&work_->knitFiles(), &KnitFiles::failed, this, failed);
+    connect(&work_->knitFiles(), &KnitFiles::exported, this, exported);
+    connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
+    connect(&work_->panel(), &EditPanel::howWanted, this, [this](Field measurement) {
+      guide().showMeasurement(measurement, document_.design().source(measurement));
+      showGuide();
     });
-    connect(&exports, &ExportStrip::exported, this,
-            [this](const QString& path) { banner_->say(Severity::Note, tr("Exported."), path); });
   }
   return *work_;
+}
+
+GuideWindow& MainWindow::guide() {
+  if (!guide_) {
+    guide_ = new GuideWindow(document_, settings_, this);
+    connect(guide_, &GuideWindow::failed, this, [this](const QString& reason) {
+      banner_->say(Severity::Blocking, tr("The sheet was not made."), reason);
+    });
+    connect(guide_, &GuideWindow::saved, this,
+            [this](const QString& path) { banner_->say(Severity::Note, tr("Saved."), path); });
+  }
+  return *guide_;
+}
+
+void MainWindow::showGuide() {
+  guide().showPresent();
+  guide().show();
+  guide().raise();
+  guide().activateWindow();
 }
 
 void MainWindow::connectActions() {
@@ -94,6 +126,21 @@ void MainWindow::connectActions() {
   connect(a.exportPng, &QAction::triggered, this, exportAs(ExportStrip::Kind::Png));
   connect(a.exportPdf, &QAction::triggered, this, exportAs(ExportStrip::Kind::Pdf));
   connect(a.print, &QAction::triggered, this, [this] { workbench().exports().print(); });
+  const auto onFiles = [this](QAction* action, void (KnitFiles::*what)()) {
+    connect(action, &QAction::triggered, this, [this, what] { (workbench().knitFiles().*what)(); });
+  };
+  onFiles(a.exportDirections, &KnitFiles::askDirections);
+  onFiles(a.exportChart, &KnitFiles::askChart);
+  onFiles(a.exportRows, &KnitFiles::askRows);
+  onFiles(a.printDirections, &KnitFiles::printDirections);
+  onFiles(a.printChart, &KnitFiles::printChart);
+  connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
+  connect(a.directions, &QAction::triggered, this, [this] { showPage(workbench().pages().directions); });
+  connect(a.chart, &QAction::triggered, this, [this] { showPage(workbench().pages().chart); });
+  connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
+  connect(a.enlarge, &QAction::toggled, this,
+          [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
+  connect(a.guide, &QAction::triggered, this, &MainWindow::showGuide);
   connect(a.demo, &QAction::triggered, this, &MainWindow::openDemo);
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
@@ -144,6 +191,11 @@ void MainWindow::showWork() {
   workbench().table().setFocus();
 }
 
+void MainWindow::showPage(QWidget* page) {
+  workbench().area().showPage(page);
+  page->setFocus();
+}
+
 void MainWindow::offerRecovered() {
   const QList<Recovery::Copy> copies = recovery_->leftBehind();
   if (copies.isEmpty()) return;
@@ -187,6 +239,7 @@ void MainWindow::refreshSettings() {
   const bool inches = settings_.unit() == LengthUnit::Inch;
   (inches ? actions_->inches : actions_->centimetres)->setChecked(true);
   actions_->grid->setChecked(settings_.gridShown());
+  actions_->wholeStitches->setChecked(settings_.stitchesShown());
 }
 
 void MainWindow::fillRecent() {
@@ -203,7 +256,9 @@ void MainWindow::fillRecent() {
 void MainWindow::keepState() {
   QSettings state(paths_.windowState, QSettings::IniFormat);
   state.setValue(QStringLiteral("geometry"), saveGeometry());
-  if (work_) state.setValue(QStringLiteral("parts"), work_->saveState());
+  if (!work_) return;
+  state.setValue(QStringLiteral("parts"), work_->saveState());
+  state.setValue(QStringLiteral("middle"), work_->area().saveState());
 }
 
 void MainWindow::takeState() {

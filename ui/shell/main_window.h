@@ -17,6 +17,7 @@ class QStackedWidget;
 namespace scye {
 
 class Banner;
+class GuideWindow;
 class StartPage;
 class Workbench;
 
@@ -36,6 +37,7 @@ public:
   [[nodiscard]] Actions& actions() { return *actions_; }
   [[nodiscard]] Recovery& recovery() { return *recovery_; }
   [[nodiscard]] Workbench& workbench(); // made when it is first needed
+  [[nodiscard]] GuideWindow& guide(); // made when it is first needed
   [[nodiscard]] StartPage& startPage() { return *start_; }
   [[nodiscard]] Banner& banner() { return *banner_; }
 
@@ -47,11 +49,13 @@ private:
   void connectFiles();
   void showStart();
   void showWork();
+  void showPage(QWidget* page);
   void refreshTitle();
   void refreshHistory();
   void refreshSettings();
   void fillRecent();
   void openDemo();
+  void showGuide();
   void keepState();
   void takeState();
 
@@ -67,6 +71,7 @@ private:
   QStackedWidget* pages_;
   StartPage* start_;
   Workbench* work_ = nullptr;
+  GuideWindow* guide_ = nullptr;
 };
 
 } // namespace scye

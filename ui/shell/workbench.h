@@ -2,6 +2,8 @@
 // answers.
 #pragma once
 
+#include "knit/knit_files.h"
+#include "knit/knit_pages.h"
 #include "panels/panel_context.h"
 
 #include <QSplitter>
@@ -23,6 +25,8 @@ public:
   [[nodiscard]] ExportStrip& exports() const { return *exports_; }
   bool takeState(const QByteArray& state);
   [[nodiscard]] WorkArea& area() const { return *area_; }
+  [[nodiscard]] const KnitPages& pages() const { return *pages_; }
+  [[nodiscard]] KnitFiles& knitFiles() const { return *knitFiles_; }
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -33,6 +37,8 @@ private:
   EditPanel* panel_;
   ExportStrip* exports_;
   WorkArea* area_;
+  KnitFiles* knitFiles_;
+  std::unique_ptr<KnitPages> pages_;
 };
 
 } // namespace scye

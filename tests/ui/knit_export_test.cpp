@@ -1,0 +1,131 @@
+// What she knits from as files: the same words and figures as on the page, opened by other
+// programs.
+#include "window_fixture.h"
+
+#include "directions/row_table_csv.h"
+#include "knit/knit_export.h"
+#include "knit/knit_files.h"
+#include "knit/knit_pages.h"
+
+#include <QFile>
+#include <QImage>
+#include <QPrinter>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSignalSpy>
+#include <QStandardPaths>
+#include <QXmlStreamReader>
+
+namespace scye::test {
+namespace {
+
+class KnitExport : public WindowFixture {
+protected:
+  void SetUp() override { openDemo(); }
+  [[nodiscard]] KnitFiles& files() { return window_->workbench().knitFiles(); }
+  [[nodiscard]] const Derived& derived() { return document().derived(); }
+  static QString run(const char* program, const QStringList& arguments) {
+    const QString path = QStandardPaths::findExecutable(QString::fromLatin1(program));
+    EXPECT_FALSE(path.isEmpty()) << program << " is needed to read with";
+    QProcess process;
+    process.start(path, arguments);
+    EXPECT_TRUE(process.waitForFinished()) << program;
+    return QString::fromUtf8(process.readAllStandardOutput());
+  }
+  static int pagesOf(const QString& pdf) {
+    for (const QString& line : run("pdfinfo", {pdf}).split(u'\n'))
+      if (line.startsWith(QStringLiteral("Pages:"))) return line.mid(6).trimmed().toInt();
+    return 0;
+  }
+  // Words without their spaces and ligatures, which a PDF does not keep.
+  static QString packed(const QString& text) {
+    return text.normalized(QString::NormalizationForm_KC).simplified().remove(u' ');
+  }
+};
+
+TEST_F(KnitExport, directionsAsTextHoldEveryLine) {
+  QSignalSpy exported(&files(), &KnitFiles::exported);
+  ASSERT_TRUE(files().exportDirectionsTo(file("d.txt")));
+  EXPECT_EQ(exported.count(), 1);
+  const QString text = QString::fromUtf8(contents(file("d.txt"))).simplified();
+  for (const DirectionLine& line : directionLines(derived().directions))
+    EXPECT_TRUE(text.contains(QString::fromStdString(line.text).simplified())) << line.text;
+}
+
+TEST_F(KnitExport, directionsKeepHerTermsAndUnits) {
+  window_->settings().setTerms(QStringLiteral("uk"));
+  window_->settings().setUnit(LengthUnit::Inch);
+  ASSERT_TRUE(files().exportDirectionsTo(file("d.html")));
+  const QString html = QString::fromUtf8(contents(file("d.html")));
+  EXPECT_TRUE(html.startsWith(QStringLiteral("<!DOCTYPE html>")));
+  EXPECT_TRUE(html.contains(QStringLiteral("cast off")));
+  EXPECT_FALSE(html.contains(QStringLiteral("bind off")));
+  EXPECT_FALSE(html.contains(QStringLiteral(" cm")));
+}
+
+TEST_F(KnitExport, rowTableIsTheRowTable) {
+  ASSERT_TRUE(files().exportRowsTo(file("r.csv")));
+  EXPECT_EQ(contents(file("r.csv")).toStdString(), rowTableCsv(derived().knit));
+}
+
+TEST_F(KnitExport, chartAsSvgHasEveryPiece) {
+  ASSERT_TRUE(files().exportChartTo(file("c.svg")));
+  QXmlStreamReader xml(contents(file("c.svg")));
+  QStringList ids;
+  while (!xml.atEnd()) {
+    xml.readNext();
+    if (xml.isStartElement() && xml.name() == u"g")
+      ids.append(xml.attributes().value(QLatin1String("id")).toString());
+  }
+  EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+  for (const KnitPiece& piece : derived().knit.pieces)
+    EXPECT_TRUE(ids.contains(QString::fromStdString(std::string(pieceKey(piece.id)))));
+}
+
+TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
+  ASSERT_TRUE(files().exportChartTo(file("c.pdf")));
+  EXPECT_EQ(pagesOf(file("c.pdf")), int(derived().knit.pieces.size()));
+  const QString text = run("pdftotext", {file("c.pdf"), QStringLiteral("-")});
+  EXPECT_TRUE(text.contains(QStringLiteral("Left front")));
+  EXPECT_FALSE(text.contains(QStringLiteral("Scale"))) << "a chart has none";
+}
+
+TEST_F(KnitExport, chartAsPng) {
+  ASSERT_TRUE(files().exportChartTo(file("c.png")));
+  EXPECT_FALSE(QImage(file("c.png")).isNull());
+}
+
+TEST_F(KnitExport, printedDirectionsHoldEveryLineAndBeginAPageForEachPiece) {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(file("p.pdf"));
+  printDirections(derived().directions, wordingOf(window_->settings()), printer);
+  QString text = run("pdftotext", {QStringLiteral("-layout"), file("p.pdf"), QStringLiteral("-")});
+  text.remove(QRegularExpression(QStringLiteral("\\n\\s*\\d+\\s*\\f"))); // page numbers
+  text = packed(text);
+  for (const DirectionLine& line : directionLines(derived().directions))
+    EXPECT_TRUE(text.contains(packed(QString::fromStdString(line.text)))) << line.text;
+  EXPECT_GE(pagesOf(file("p.pdf")), 1 + int(derived().knit.pieces.size()));
+}
+
+TEST_F(KnitExport, printedChartHasAPageAPiece) {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  printer.setOutputFileName(file("p.pdf"));
+  ASSERT_FALSE(printChart(derived().knit, printer));
+  EXPECT_EQ(pagesOf(file("p.pdf")), int(derived().knit.pieces.size()));
+}
+
+TEST_F(KnitExport, whatCannotBeWrittenIsSaid) {
+  QSignalSpy failed(&files(), &KnitFiles::failed);
+  EXPECT_FALSE(files().exportDirectionsTo(file("no/such/folder.txt")));
+  EXPECT_FALSE(files().exportDirectionsTo(file("d.doc")));
+  EXPECT_FALSE(files().exportRowsTo(file("r.txt")));
+  EXPECT_FALSE(files().exportChartTo(file("c.gif")));
+  EXPECT_EQ(failed.count(), 4);
+  for (const char* name : {"d.doc", "r.txt", "c.gif"})
+    EXPECT_FALSE(QFile::exists(file(name)));
+}
+
+} // namespace
+} // namespace scye::test

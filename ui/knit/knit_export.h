@@ -1,0 +1,22 @@
+// What she knits from as files and on paper: directions (.txt, .html), the chart of every piece
+// (.svg, .png; a page a piece as .pdf), the row table (.csv). Works without a window.
+#pragma once
+
+#include "directions/directions.h"
+#include "export/export.h"
+
+namespace scye {
+
+// Each by the ending of the name; written whole or not at all. Returns what went wrong, as a
+// sentence, or nothing.
+[[nodiscard]] std::optional<QString> exportDirections(const Directions& directions,
+                                                      const Wording& wording, const QString& path);
+[[nodiscard]] std::optional<QString> exportChart(const KnitGarment& knit, const QString& path,
+                                                 ExportOptions options);
+[[nodiscard]] std::optional<QString> exportRows(const KnitGarment& knit, const QString& path);
+
+// A piece begins a page.
+void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer);
+[[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, QPrinter& printer);
+
+} // namespace scye
