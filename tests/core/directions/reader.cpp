@@ -1,0 +1,378 @@
+#include "core/directions/reader.h"
+
+#include "core/directions/reader_needle.h"
+#include "core/directions/reader_page.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <map>
+#include <set>
+
+namespace scye::reader {
+
+namespace {
+
+struct Word {
+  std::string_view uk, us;
+};
+constexpr std::array<Word, 3> kUkWords = {
+    {{"cast off", "bind off"}, {"straight", "even"}, {"Making up", "Finishing"}}};
+
+constexpr std::array<std::string_view, 7> kPieces = {
+    "Back", "Front", "Left front", "Right front", "Sleeve (make 2)", "Left sleeve", "Right sleeve"};
+
+constexpr std::array<std::string_view, 14> kAbbreviations = {"k1",  "p1",  "ssk", "k2tog", "p2tog",
+                                                             "ssp", "M1L", "M1R", "M1LP",  "M1RP",
+                                                             "st",  "sts", "RS",  "WS"};
+
+class Reader {
+public:
+  Reader(std::string_view text, Terms terms) : terms_(terms) {
+    std::vector<PageLine> lines = pageLines(text);
+    lines.push_back({.blank = true}); // where she looks when there is no more
+    for (PageLine& line : lines) {
+      line_ = &line;
+      if (terms_ == Terms::Uk) toUs(line.text);
+      if (line.underlined)
+        heading();
+      else if (place_ == Place::Abbreviations)
+        abbreviation();
+      else if (place_ == Place::Piece && !line.blank)
+        line.deep ? rows() : partOrNote();
+    }
+    if (place_ != Place::End) complain("the directions end too soon");
+  }
+
+  Reading reading() && { return std::move(out_); }
+
+private:
+  enum class Place { Front, Abbreviations, Piece, End };
+
+  void complain(std::string why, bool edgeNames = false) {
+    out_.complaints.push_back({line_->number, line_->text, std::move(why), edgeNames});
+  }
+
+  // Words of the other terms must not be among them.
+  void toUs(std::string& text) {
+    for (const auto& [uk, us] : kUkWords) {
+      if (place_ == Place::Piece && line_->deep && text.find(us) != text.npos)
+        complain("not a word of these terms");
+      for (std::size_t at = 0; (at = text.find(uk, at)) != text.npos;)
+        text.replace(at, uk.size(), us);
+    }
+  }
+
+  void heading() {
+    const std::string& text = line_->text;
+    if (place_ == Place::Front) {
+      if (text == "Abbreviations") place_ = Place::Abbreviations;
+      return;
+    }
+    closePiece();
+    if (std::find(kPieces.begin(), kPieces.end(), text) != kPieces.end() && place_ != Place::End) {
+      place_ = Place::Piece;
+      out_.pieces.push_back({.name = text, .rows = {}});
+      at_ = {};
+    } else if (text == "Finishing" && place_ != Place::End) { // of a garment that has no pieces too
+      place_ = Place::End;
+    } else {
+      complain("no heading that belongs here");
+    }
+  }
+
+  void abbreviation() { explained_.insert(line_->text.substr(0, line_->text.find(':'))); }
+
+  void closePiece() {
+    if (place_ != Place::Piece) return;
+    closePart();
+    if (at_.needle.stitches() != 0 || at_.held) complain("the piece before is not finished");
+  }
+
+  void closePart() {
+    if (at_.part.hasRows && at_.next != at_.part.last + 1)
+      complain("the part before ends elsewhere");
+  }
+
+  void partOrNote() {
+    const std::string_view text = line_->text;
+    if (const auto part = partHeading(text)) {
+      closePart();
+      if (part->section != at_.section) changeSection(part->section);
+      at_.part = *part, at_.names.reset();
+      if (!part->hasRows) return;
+      if (part->first != std::max(at_.next, 1)) complain("the part begins elsewhere");
+      if (part->upper && !at_.underarm) at_.underarm = part->first;
+      note(part->last - part->first + 1, part->length, part->inches);
+    } else if (const auto names = atTheSameTime(text)) {
+      at_.names = names;
+    } else if (!isNote(text)) {
+      complain("no heading or note");
+    }
+  }
+
+  void changeSection(std::string_view to) {
+    if (at_.section == "body" && to == "right") {
+      at_.split = at_.next;
+    } else if (at_.section == "right" && to == "left" && at_.needle.stitches() == 0) {
+      at_.next = at_.split;
+    } else {
+      complain("this side cannot follow");
+    }
+    at_.section = to;
+  }
+
+  void note(int rows, double length, bool inches) {
+    out_.lengths.push_back({line_->number, rows, length, inches});
+  }
+
+  void rows() {
+    out_.steps += 1;
+    explainedAll();
+    Finger finger(line_->text);
+    shaped_ = {false, false};
+    int count = 0;
+    if (finger.take("Cast on @", {&count})) {
+      castOn(count);
+    } else {
+      const auto named = takeRows(finger);
+      if (!named) return complain("no rows");
+      if (named->first != at_.next) complain("another row comes next");
+      if (named->side != WorkSide::Any &&
+          (named->side == WorkSide::Right) != rightSide(named->first))
+        complain("the row is on the other side");
+      if (!(named->first == named->last && row(finger, *named)) && !several(finger, *named))
+        return complain("no such sentence");
+      checkEdges(*named);
+    }
+    if (!finger.take(" (@).", {&count}) || !finger.done())
+      return complain("no count ends the line");
+    if (count != at_.needle.stitches())
+      complain("on the needle are " + std::to_string(at_.needle.stitches()));
+  }
+
+  void castOn(int count) {
+    if (at_.next != 0 || count < 1) complain("not the place to cast on");
+    at_.needle.castOn(count);
+    record();
+  }
+
+  // One row, and perhaps the even one after it.
+  bool row(Finger& finger, const RowsNamed& named) {
+    if (finger.take("work even")) return even(1), true;
+    const bool rs = rightSide(named.first);
+    Finger ahead = finger;
+    const auto parts = takeParts(ahead, rs);
+    if (!parts) return false;
+    finger = ahead;
+    at_.told[{at_.section, named.first}] = *parts;
+    knit(*parts);
+    int after = 0;
+    if (finger.take("; row #: work even", {&after})) {
+      if (after != at_.next) complain("another row comes next");
+      even(1);
+    }
+    return true;
+  }
+
+  bool several(Finger& finger, const RowsNamed& named) {
+    const bool taken = evenRows(finger, named) || bindOffs(finger, named) || repeats(finger);
+    if (taken && at_.next != named.last + 1) complain("the rows are not as many as named");
+    return taken;
+  }
+
+  bool evenRows(Finger& finger, const RowsNamed& named) {
+    int count = named.last - named.first + 1;
+    Finger ahead = finger;
+    if (!ahead.take("work the rib or hem")) {
+      if (!ahead.take("work & even", {&count})) return false;
+    }
+    const bool ws = ahead.take(", ending with a WS row");
+    if (!ws && !ahead.take(", ending with an RS row")) return false;
+    finger = ahead;
+    even(count);
+    if (ws == rightSide(at_.next - 1)) complain("the rows end on the other side");
+    const int done = at_.next - 1;
+    if (finger.take("; the piece measures "))
+      measure(finger, done);
+    else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
+      measure(finger, at_.underarm ? done - *at_.underarm + 1 : -1);
+    return true;
+  }
+
+  void measure(Finger& finger, int rows) {
+    double length = 0;
+    bool inches = false;
+    if (!finger.takeLength(length, inches)) return complain("no length");
+    note(rows, length, inches);
+  }
+
+  bool bindOffs(Finger& finger, const RowsNamed& named) {
+    int stitches = 0, times = 0;
+    if (!finger.take("bind off @ at the beginning of ", {&stitches})) return false;
+    const std::vector<Part> parts = {{Move::BindOff, stitches}, {Move::ToEnd, 0}};
+    if (finger.take("these # rows", {&times})) {
+      for (int i = 0; i < times; ++i)
+        knit(parts);
+      return true;
+    }
+    const bool rs = finger.take("every RS row, # times", {&times});
+    if (!rs && !finger.take("every WS row, # times", {&times})) return false;
+    if (rs != rightSide(named.first)) complain("the rows are on the other side");
+    for (int i = 0; i < times && at_.next <= named.last; ++i) {
+      knit(parts);
+      if (at_.next <= named.last) even(1);
+    }
+    if (named.last - named.first + 2 < 2 * times) complain("there are too few rows");
+    return true;
+  }
+
+  // "decrease as on row 17 on every 4th row, 5 times more", "work 5 rows even, then ...".
+  bool repeats(Finger& finger) {
+    int every = 1, times = 1, like = 0;
+    const bool once = finger.take("work & even, then ", {&every});
+    if (once) every += 1;
+    const bool decrease = finger.take("decrease"), increase = !decrease && finger.take("increase");
+    if (!decrease && !increase && !finger.take("shape")) return false;
+    if (!finger.take(" as on row #", {&like})) return false;
+    if (!once && finger.take(" on ")) {
+      const auto named = takeEvery(finger);
+      if (!named || !finger.take(", # times more", {&times})) return false;
+      every = *named;
+    }
+    const std::vector<Part>* parts = told(like);
+    if (!parts) return complain("no such row to go by"), true;
+    if (!repeatable(*parts, decrease, increase)) complain("the row to go by does not do that");
+    std::optional<std::vector<Part>> other;
+    const bool rs = rightSide(like);
+    if (finger.take(rs ? "; on WS rows: " : "; on RS rows: ")) {
+      other = takeParts(finger, !rs);
+      if (!other) return false;
+      if (shapedBy(*other, !rs) != shapedBy(*parts, rs)) complain("the other side does otherwise");
+    }
+    bool otherUsed = false;
+    for (int i = 0; i < times; ++i) {
+      even(every - 1);
+      const bool same = rightSide(at_.next) == rs;
+      otherUsed = otherUsed || !same;
+      if (!same && !other) complain("the row to go by is on the other side");
+      knit(same || !other ? *parts : *other);
+    }
+    if (other && !otherUsed) complain("told for the other side without need");
+    return true;
+  }
+
+  const std::vector<Part>* told(int row) const {
+    for (const std::string_view section : {at_.section, std::string_view("body")})
+      if (const auto found = at_.told.find({section, row}); found != at_.told.end())
+        return &found->second;
+    return nullptr;
+  }
+
+  static bool repeatable(const std::vector<Part>& parts, bool decrease, bool increase) {
+    bool less = false, more = false;
+    for (const Part& part : parts) {
+      less = less || part.move == Move::Decrease;
+      more = more || part.move == Move::Increase;
+      if (part.move == Move::BindOff || part.move == Move::BindOffAll || part.move == Move::Turn ||
+          part.move == Move::Return)
+        return false;
+    }
+    return decrease ? less && !more : increase ? more && !less : less && more;
+  }
+
+  static bool rightSide(int row) { return row % 2 == 1; }
+
+  void even(int count) {
+    for (int i = 0; i < count; ++i)
+      knit({{Move::ToEnd, 0}});
+  }
+
+  void knit(const std::vector<Part>& parts) {
+    const bool rs = rightSide(at_.next);
+    if (at_.next == 0) return complain("nothing is cast on");
+    if (at_.needle.stitches() == 0 && parts.front().move != Move::Return)
+      complain("nothing is on the needle");
+    if (const std::string why = at_.needle.work(parts, rs, at_.held); !why.empty())
+      complain("row " + std::to_string(at_.next) + ": " + why);
+    if (at_.needle.slippedBack())
+      out_.awkward.push_back({line_->number, line_->text, "a stitch has to be put back", false});
+    const Shaped shaped = shapedBy(parts, rs);
+    shaped_.right = shaped_.right || shaped.right != 0;
+    shaped_.left = shaped_.left || shaped.left != 0;
+    if (at_.held.has_value() != (at_.section == "right"))
+      complain("the holder is not as the part says");
+    record();
+  }
+
+  void record() {
+    const Edges edges = at_.needle.edges();
+    out_.pieces.back().rows.push_back(
+        {at_.section, at_.next, edges.left, edges.right, at_.needle.stitches()});
+    at_.next += 1;
+  }
+
+  // Where the edges are shaped for different ends, a line names those that it shapes.
+  void checkEdges(const RowsNamed& named) {
+    ShapedAt told{false, false};
+    for (const std::string_view edge : named.edges) {
+      if (!at_.names) return complain("no edges are told apart here", true);
+      const auto [right, left] = *at_.names;
+      // Side, armhole and shoulder are one edge, across from the neck.
+      const bool across = edge != "neck edge";
+      if (edge == right || (across && edge != left && left == "neck edge"))
+        told.right = true;
+      else if (edge == left || (across && right == "neck edge"))
+        told.left = true;
+      else
+        complain("that is neither of the two edges", true);
+    }
+    if (at_.names && (told.right != shaped_.right || told.left != shaped_.left))
+      complain("shaped are other edges", true);
+  }
+
+  void explainedAll() {
+    for (const std::string_view word : kAbbreviations)
+      if (!explained_.contains(word) && hasWord(line_->text, word))
+        complain("not explained: " + std::string(word));
+  }
+
+  static bool hasWord(std::string_view text, std::string_view word) {
+    const auto letter = [&](std::size_t i) { return i < text.size() && std::isalnum(text[i]); };
+    for (std::size_t at = 0; (at = text.find(word, at)) != text.npos; ++at)
+      if (!(at > 0 && letter(at - 1)) && !letter(at + word.size())) return true;
+    return false;
+  }
+
+  // Where she is in the piece in work.
+  struct At {
+    std::string_view section = "body";
+    int next = 0;  // row
+    int split = 0; // the row in which the piece is divided
+    Needle needle;
+    std::optional<Edges> held;
+    PartHeading part;
+    std::optional<EdgeNames> names;
+    std::optional<int> underarm; // the row in which armhole or cap begins
+    std::map<std::pair<std::string_view, int>, std::vector<Part>> told; // rows that are written out
+  };
+  struct ShapedAt {
+    bool right = false, left = false;
+  };
+
+  Terms terms_;
+  Reading out_;
+  const PageLine* line_ = nullptr;
+  Place place_ = Place::Front;
+  std::set<std::string, std::less<>> explained_;
+  At at_;
+  ShapedAt shaped_; // by the line in hand
+};
+
+} // namespace
+
+Reading read(std::string_view text, Terms terms) {
+  return Reader(text, terms).reading();
+}
+
+} // namespace scye::reader

@@ -1,0 +1,138 @@
+#include "core/directions/reader_needle.h"
+
+namespace scye::reader {
+
+namespace {
+
+// The shapings by side of the work and end of the row: a decrease leans toward the middle as it is
+// seen from the right side; so does an increase in its way (common practice).
+struct Named {
+  std::string_view plain, decrease, increase;
+};
+constexpr Named kNames[2][2] = {{{"p1", "p2tog", "M1LP"}, {"p1", "ssp", "M1RP"}},
+                                {{"k1", "ssk", "M1R"}, {"k1", "k2tog", "M1L"}}};
+
+std::optional<Part> takePart(Finger& finger, const Named& names) {
+  int n = 0;
+  if (finger.take("with RS facing, return the # held sts to the needle and join the yarn", {&n}))
+    return Part{Move::Return, n};
+  if (finger.take("bind off the last @ and fasten off", {&n}) ||
+      finger.take("bind off the remaining @ and fasten off", {&n}))
+    return Part{Move::BindOffAll, n};
+  if (finger.take("bind off @", {&n})) return Part{Move::BindOff, n};
+  if (finger.take("work to end")) return Part{Move::ToEnd, 0};
+  if (finger.take("work to last st")) return Part{Move::ToLast, 1};
+  if (finger.take("work to last # sts", {&n}) && n != 1) return Part{Move::ToLast, n};
+  if (finger.take("work until there is 1 st on the right needle")) return Part{Move::UntilRight, 1};
+  if (finger.take("work until there are # sts on the right needle", {&n}) && n != 1)
+    return Part{Move::UntilRight, n};
+  if (finger.take("turn; leave the other @ on a holder", {&n})) return Part{Move::Turn, n};
+  if (finger.take(names.decrease)) return Part{Move::Decrease, 1};
+  if (finger.take(names.increase)) return Part{Move::Increase, 1};
+  if (finger.take(names.plain)) return Part{Move::Plain, 1};
+  return {};
+}
+
+bool isMiddle(Move move) {
+  return move == Move::ToEnd || move == Move::ToLast || move == Move::UntilRight;
+}
+
+} // namespace
+
+std::optional<std::vector<Part>> takeParts(Finger& finger, bool rightSide) {
+  std::vector<Part> parts;
+  bool atEnd = false;
+  do {
+    const std::optional<Part> part = takePart(finger, kNames[rightSide][atEnd]);
+    if (!part) return {};
+    atEnd = atEnd || isMiddle(part->move);
+    parts.push_back(*part);
+  } while (finger.take(", "));
+  return parts;
+}
+
+Shaped shapedBy(const std::vector<Part>& parts, bool rightSide) {
+  int lost[2] = {0, 0}; // before and after the middle
+  bool atEnd = false;
+  for (const Part& part : parts) {
+    atEnd = atEnd || isMiddle(part.move);
+    if (part.move == Move::Increase) lost[atEnd] -= 1;
+    if (part.move == Move::Decrease || part.move == Move::BindOff || part.move == Move::BindOffAll)
+      lost[atEnd] += part.stitches;
+  }
+  return rightSide ? Shaped{lost[0], lost[1]} : Shaped{lost[1], lost[0]};
+}
+
+std::string Needle::work(const std::vector<Part>& parts, bool rightSide,
+                         std::optional<Edges>& held) {
+  rightSide_ = rightSide, fresh_ = true, middle_ = false, boundOff_ = slippedBack_ = false;
+  toWork_ = stitches_, worked_ = 0, lostAtStart_ = lostAtEnd_ = 0;
+  for (const Part& part : parts) {
+    if (std::string why = move(part, held); !why.empty()) return why;
+    fresh_ = fresh_ && part.move == Move::Return;
+    boundOff_ = part.move == Move::BindOff;
+  }
+  if (toWork_ != 0) return std::to_string(toWork_) + " stitches are left unworked";
+  stitches_ = worked_;
+  edges_.right -= rightSide_ ? lostAtStart_ : lostAtEnd_;
+  edges_.left += rightSide_ ? lostAtEnd_ : lostAtStart_;
+  if (edges_.right - edges_.left != stitches_) return "the edges do not hold what is on the needle";
+  return {};
+}
+
+std::string Needle::move(const Part& part, std::optional<Edges>& held) {
+  const int n = part.stitches;
+  int& lost = middle_ ? lostAtEnd_ : lostAtStart_;
+  middle_ = middle_ || isMiddle(part.move);
+  switch (part.move) {
+  case Move::Return:
+    if (!fresh_ || stitches_ != 0) return "other stitches are on the needle still";
+    if (!rightSide_) return "the right side is not facing";
+    if (!held || held->right - held->left != n) return "that is not what is on the holder";
+    edges_ = *held, toWork_ = n, held.reset();
+    return {};
+  case Move::BindOff:
+    if (!fresh_) return "a bind-off in the middle of a row";
+    // The last one is drawn over a stitch that is worked for it.
+    if (n < 1 || n >= toWork_) return "there is no stitch to draw the last one over";
+    lost += n, toWork_ -= n + 1, worked_ = 1;
+    return {};
+  case Move::BindOffAll:
+    if (!fresh_ || n < 1 || n != toWork_) return "that is not all there is";
+    lost += n, toWork_ = 0;
+    return {};
+  case Move::Plain:
+  case Move::Decrease:
+    // Does "k1" mean the stitch that the bind-off has left on the needle, or one more?
+    if (boundOff_) return "it is not clear which stitch comes after the bind-off";
+    if (toWork_ < (part.move == Move::Plain ? 1 : 2)) return "there are too few stitches";
+    toWork_ -= part.move == Move::Plain ? 1 : 2, worked_ += 1;
+    lost += part.move == Move::Plain ? 0 : 1;
+    return {};
+  case Move::Increase:
+    if (toWork_ < 1 || worked_ < 1) return "there is no strand between two stitches";
+    worked_ += 1, lost -= 1;
+    return {};
+  case Move::ToEnd:
+    worked_ += toWork_, toWork_ = 0;
+    return {};
+  case Move::ToLast:
+    if (boundOff_ && toWork_ == n - 1) worked_ -= 1, toWork_ += 1, slippedBack_ = true;
+    if (toWork_ < n) return "there are too few stitches left";
+    worked_ += toWork_ - n, toWork_ = n;
+    return {};
+  case Move::UntilRight:
+    if (worked_ > n || worked_ + toWork_ < n) return "there cannot be so many on the right needle";
+    toWork_ -= n - worked_, worked_ = n;
+    return {};
+  case Move::Turn:
+    if (held) return "the holder is full";
+    if (!rightSide_ || toWork_ != n || n < 1) return "that is not what is left to be held";
+    held = Edges{edges_.left, edges_.left + n};
+    lostAtEnd_ += n, toWork_ = 0;
+    return {};
+  }
+  return "no move";
+}
+
+} // namespace scye::reader

@@ -1,0 +1,71 @@
+// The work of one row, as words and as stitches moved from the left needle to the right one.
+#pragma once
+
+#include "core/directions/reader_words.h"
+
+#include <optional>
+
+namespace scye::reader {
+
+enum class Move {
+  Return,     // `stitches` from the holder, right side facing, with new yarn
+  BindOff,    // `stitches`; one more stitch is on the right needle afterwards
+  BindOffAll, // the last `stitches`
+  Plain,      // knit or purl one
+  Decrease,
+  Increase,
+  ToEnd,
+  ToLast,     // work until `stitches` are left on the left needle
+  UntilRight, // work until there are `stitches` on the right needle
+  Turn,       // `stitches` go to a holder unworked
+};
+
+struct Part {
+  Move move = Move::Plain;
+  int stitches = 0;
+};
+
+// "k1, ssk, work to last 3 sts, k2tog, k1": the parts of a shaped row; absent if they are no such
+// thing, or if they are named for the other side of the work or the other end of the row.
+[[nodiscard]] std::optional<std::vector<Part>> takeParts(Finger& finger, bool rightSide);
+
+// How many stitches a row takes away at each edge by shaping; negative where it adds them.
+struct Shaped {
+  int right = 0, left = 0;
+  bool operator==(const Shaped&) const = default;
+};
+[[nodiscard]] Shaped shapedBy(const std::vector<Part>& parts, bool rightSide);
+
+struct Edges {
+  int left = 0, right = 0; // from the left end of the cast-on, seen from the right side
+};
+
+// Stitches on a needle between two edges.
+class Needle {
+public:
+  // Works the parts of one row; nothing, or why they cannot be worked. `held` stands for the
+  // holder.
+  [[nodiscard]] std::string work(const std::vector<Part>& parts, bool rightSide,
+                                 std::optional<Edges>& held);
+  void castOn(int stitches) { stitches_ = stitches, edges_ = {0, stitches}; }
+  [[nodiscard]] int stitches() const { return stitches_; }
+  [[nodiscard]] Edges edges() const { return edges_; }
+  // In the last row the stitch that a bind-off left on the right needle had to be put back for a
+  // decrease at the row's end: it can be done, but no line says so.
+  [[nodiscard]] bool slippedBack() const { return slippedBack_; }
+
+private:
+  [[nodiscard]] std::string move(const Part& part, std::optional<Edges>& held);
+  int stitches_ = 0;
+  Edges edges_;
+  // Of the row in work:
+  bool rightSide_ = true;
+  int toWork_ = 0, worked_ = 0; // on the left and the right needle
+  bool fresh_ = true;           // nothing worked yet
+  bool middle_ = false;         // past the middle of the row
+  bool boundOff_ = false;       // the last part was a bind-off
+  bool slippedBack_ = false;
+  int lostAtStart_ = 0, lostAtEnd_ = 0;
+};
+
+} // namespace scye::reader

@@ -1,0 +1,43 @@
+// Headings, notes and the beginnings of lines, as the reader understands them.
+#pragma once
+
+#include "core/directions/reader_words.h"
+
+#include <optional>
+
+namespace scye::reader {
+
+// "Neck and shoulder, right-hand side: rows 177 to 181 (5 rows, 1.7 cm)", or "Hem" without rows.
+struct PartHeading {
+  std::string_view section = "body";
+  bool upper = false; // an armhole or a cap is in it
+  bool hasRows = false;
+  int first = 0, last = 0;
+  double length = 0;
+  bool inches = false;
+};
+[[nodiscard]] std::optional<PartHeading> partHeading(std::string_view text);
+
+// "At the same time: the shoulder is at the beginning of RS rows, the neck edge at their end ..."
+struct EdgeNames {
+  std::string_view right, left;
+};
+[[nodiscard]] std::optional<EdgeNames> atTheSameTime(std::string_view text);
+
+// Any other sentence that may stand in a piece and has no rows.
+[[nodiscard]] bool isNote(std::string_view text);
+
+enum class WorkSide { Any, Right, Wrong };
+
+// "Row 153 (RS, neck edge and armhole edge): ", "Rows 154 to 159 (neck edge): ".
+struct RowsNamed {
+  int first = 0, last = 0;
+  WorkSide side = WorkSide::Any; // told for one row only
+  std::vector<std::string_view> edges;
+};
+[[nodiscard]] std::optional<RowsNamed> takeRows(Finger& finger);
+
+// "every row" is 1, "every 4th row" 4.
+[[nodiscard]] std::optional<int> takeEvery(Finger& finger);
+
+} // namespace scye::reader
