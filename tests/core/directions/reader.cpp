@@ -30,7 +30,7 @@ class Reader {
 public:
   Reader(std::string_view text, Terms terms) : terms_(terms) {
     std::vector<PageLine> lines = pageLines(text);
-    lines.push_back({.blank = true}); // where she looks when there is no more
+    lines.emplace_back().blank = true; // where she looks when there is no more
     for (PageLine& line : lines) {
       line_ = &line;
       if (terms_ == Terms::Uk) toUs(line.text);
