@@ -247,7 +247,7 @@ TEST(Reader, KnitsGarmentsFromTheirText) {
   const std::uint64_t seed = test::propertySeed(51);
   test::RandomDesigns designs(seed);
   std::size_t lines = 0, awkward = 0;
-  for (int i = 0; i < 2500; ++i) {
+  for (int i = 0; i < 2000; ++i) {
     SCOPED_TRACE("design " + std::to_string(i) + " of seed " + std::to_string(seed));
     const Reading reading = expectReads(Told(designs.plausible()));
     lines += reading.steps;
