@@ -51,9 +51,9 @@ private:
     heading("before");
     const bool inches = words_.unit() == LengthUnit::Inch;
     const double over = inches ? 4 * kCmPerInch : 10;
-    const auto halves = [&](double size) { return 0.5 * std::round(2 * over / size); };
-    note(inches ? "gauge.inch" : "gauge.cm", {numberParam("stitches", halves(d_.size.width)),
-                                              numberParam("rows", halves(d_.size.height))});
+    const auto tenths = [&](double size) { return 0.1 * std::round(10 * over / size); };
+    note(inches ? "gauge.inch" : "gauge.cm", {numberParam("stitches", tenths(d_.size.width)),
+                                              numberParam("rows", tenths(d_.size.height))});
     note("needles");
     note("yarn");
     if (!d_.notes.empty()) note("notes", {textParam("notes", d_.notes)});

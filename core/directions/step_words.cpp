@@ -38,15 +38,9 @@ std::string shapeKey(Shapes s) {
 class RowWords {
 public:
   RowWords(const Words& words, const std::vector<Action>& actions, int row, Stitches after)
-      : words_(words), actions_(actions), row_(row), after_(after.value()) {
-    int wanted = 0, left = after_; // stitches the shaping asks for, and what is there when it starts
-    for (const Action& a : actions) {
+      : words_(words), actions_(actions), row_(row), after_(after.value()), tight_(isTight(actions, after)) {
+    for (const Action& a : actions)
       if (a.kind == ActKind::Rest) rest_ = a.stitches.value();
-      if (a.kind == ActKind::BindOff) ++wanted;
-      if (a.kind == ActKind::Decrease) wanted += 3, left += a.stitches.value();
-      if (a.kind == ActKind::Increase) ++wanted, left -= a.stitches.value();
-    }
-    tight_ = left < wanted;
   }
 
   std::string text() {
@@ -108,7 +102,7 @@ private:
   const Words& words_;
   const std::vector<Action>& actions_;
   int row_, after_, rest_ = 0;
-  bool tight_ = false; // too few stitches to keep one beside every decrease
+  bool tight_;
   std::string text_;
 };
 
@@ -122,8 +116,9 @@ std::string actText(const Words& words, const std::vector<Action>& actions) {
 }
 
 std::string nthText(const Words& words, int n) {
-  const std::string own = "nth." + std::to_string(n);
-  return words.say(words.has(own) ? own : "nth", {countParam("n", n)});
+  for (const std::string& own : {"nth." + std::to_string(n), "nth.x" + std::to_string(n % 10)})
+    if (words.has(own)) return words.say(own, {countParam("n", n)});
+  return words.say("nth", {countParam("n", n)});
 }
 
 std::string evenText(const Words& words, const Step& step, PieceId piece) {
@@ -145,8 +140,11 @@ std::string repeatText(const Words& words, const Step& step) {
   std::string what =
       words.say(key, {textParam("act", actText(words, step.actions)), countParam("like", step.like),
                       countParam("n", n), textParam("nth", nthText(words, step.every))});
-  if (step.every % 2 == 0) return what;
-  // Some of the rows are seen from the other side than the row that is named.
+  // Some of the rows may be seen from the other side than the row that is named.
+  bool otherSide = false;
+  for (int row = step.last; row > step.last - step.times * step.every; row -= step.every)
+    otherSide |= isRightSide(row) != isRightSide(step.like);
+  if (!otherSide) return what;
   const int other = step.like + 1;
   return words.say("repeat.other",
                    {textParam("what", what), sideParam(words, other),

@@ -80,16 +80,24 @@ private:
     return steps_.back();
   }
 
+  bool tight(std::size_t i) const {
+    return isTight(rows_[i].actions, lines_[rows_[i].row - section_.first].stitches());
+  }
+  // The same actions, told in the same words.
+  bool alike(std::size_t i, std::size_t j) const {
+    return rows_[i].actions == rows_[j].actions && tight(i) == tight(j);
+  }
+
   // How often the actions of row i, worked first `every` rows after `row`, come again at that distance.
   int timesAt(std::size_t i, int row, int every) const {
     int times = 0;
-    for (std::size_t j = i; j < end_ && rows_[j].actions == rows_[i].actions; ++j, ++times)
+    for (std::size_t j = i; j < end_ && alike(i, j); ++j, ++times)
       if (rows_[j].row != row + (times + 1) * every) break;
     return times;
   }
 
   bool comesAgain(std::size_t i) const {
-    return i + 1 < end_ && oneByOne(rows_[i]) && rows_[i].actions == rows_[i + 1].actions &&
+    return i + 1 < end_ && oneByOne(rows_[i]) && alike(i, i + 1) &&
            (rows_[i + 1].row - rows_[i].row <= kFarApart || againAfter(i) > 1);
   }
   int againAfter(std::size_t i) const {
@@ -263,6 +271,16 @@ private:
 };
 
 } // namespace
+
+bool isTight(const std::vector<Action>& actions, Stitches after) {
+  int wanted = 0, left = after.value(); // stitches the shaping asks for, and what is there when it starts
+  for (const Action& a : actions) {
+    if (a.kind == ActKind::BindOff) ++wanted;
+    if (a.kind == ActKind::Decrease) wanted += 3, left += a.stitches.value();
+    if (a.kind == ActKind::Increase) ++wanted, left -= a.stitches.value();
+  }
+  return left < wanted;
+}
 
 PieceSteps stepsOf(const KnitPiece& piece, const StitchSize& size) {
   if (piece.rows.empty()) return {piece.id, 0, {}};

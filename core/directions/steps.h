@@ -22,6 +22,10 @@ struct Action {
   bool operator==(const Action&) const = default;
 };
 
+// Whether a row that leaves `after` stitches has too few to keep one beside every decrease. Such a row is
+// told in other words, so it is never a repeat of one that has enough.
+[[nodiscard]] bool isTight(const std::vector<Action>& actions, Stitches after);
+
 enum class StepKind : std::uint8_t {
   CastOn, // row 0
   Hem,    // rib or hem, even

@@ -34,6 +34,16 @@ ArmholeShaping armholeOf(const Lattice& l, const BodiceLattice& counts, const Sh
                        .style = style});
 }
 
+// Whether a row's shaping finds its stitches: two for each decrease, one for each increase.
+bool canBeShaped(const RowLine& line) {
+  double needed = 0, there = line.rightEdge - line.leftEdge;
+  for (const Act& a : line.acts) {
+    if (a.kind == ActKind::Decrease) needed += 2, there += a.stitches.value();
+    if (a.kind == ActKind::Increase) needed += 1, there -= a.stitches.value();
+  }
+  return there >= needed;
+}
+
 // Whether there are stitches in every row and none at the end of each side.
 bool worksOut(const KnitPiece& piece) {
   for (const Section& s : piece.sections) {
@@ -43,6 +53,7 @@ bool worksOut(const KnitPiece& piece) {
       const double stitches = line.rightEdge - line.leftEdge;
       const bool last = line.row == s.last && !splits;
       if (last ? std::abs(stitches) > 1e-9 : stitches < 0.5) return false;
+      if (!last && !canBeShaped(line)) return false;
     }
   }
   return true;
