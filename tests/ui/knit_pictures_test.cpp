@@ -52,6 +52,7 @@ protected:
 
 TEST_P(KnitPictures, allPages) {
   LinesView& lines = window_->workbench().pages().directions->lines();
+  window_->actions().directions->trigger();
   window_->actions().wholeStitches->trigger();
   lines.setFocus();
   for (int i = 0; i < 9; ++i)

@@ -1,6 +1,5 @@
 #include "canvas/drawing_table.h"
 
-#include "canvas/picture_fit.h"
 #include "canvas/row_band.h"
 #include "model/units.h"
 #include "schematic/schematic.h"
@@ -66,11 +65,11 @@ const GarmentDraft* DrawingTable::ghost() {
   return document_.draftBefore();
 }
 
-Picture DrawingTable::make(double textHeight, int perRow) const {
+Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   SchematicOptions options;
   options.unit = settings_.unit();
   options.textHeight = textHeight;
-  options.dimensions = textHeight <= kMostTextHeight;
+  options.dimensions = figures && textHeight <= kMostTextHeight;
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
@@ -88,6 +87,19 @@ void DrawingTable::redraw() {
   Q_EMIT redrawn();
 }
 
+// As large as the pieces go alone, but not so large that their figures would come back.
+FittedPicture DrawingTable::fitWithoutFigures(int perRow, double letters,
+                                              const QRectF& room) const {
+  const auto pieces = [&](double textHeight) { return make(textHeight, perRow, false); };
+  FittedPicture fitted = fitPicture(pieces, letters, room);
+  const double most = 0.999 * letters / kMostTextHeight;
+  if (fitted.view.scale <= most) return fitted;
+  fitted.view.scale = most;
+  fitted.picture = pieces(letters / most);
+  fitted.view.centre(fitted.picture.box(), room);
+  return fitted;
+}
+
 void DrawingTable::fit() {
   fitted_ = true;
   const double margin = 1.2 * QFontInfo(font()).pixelSize();
@@ -102,6 +114,7 @@ void DrawingTable::fit() {
       if (mostScale(pieces, room) <= 1.02 * best) continue;
       FittedPicture fitted = fitPicture(pieces, letters, room);
       const bool with = letters / fitted.view.scale <= kMostTextHeight;
+      if (!with) fitted = fitWithoutFigures(perRow, letters, room);
       if (figures && !with) continue;
       if (figures == with && fitted.view.scale <= 1.02 * best) continue;
       best = fitted.view.scale;

@@ -3,6 +3,7 @@
 // behind it. Letters keep their size on the screen: at every zoom the picture is asked for again.
 #pragma once
 
+#include "canvas/picture_fit.h"
 #include "document/attention.h"
 #include "document/document.h"
 #include "paint/picture_painter.h"
@@ -48,7 +49,9 @@ protected:
 private:
   void onChanged(const Document::Event& event);
   void redraw(); // asks for the picture at the present scale
-  [[nodiscard]] Picture make(double textHeight, int perRow) const;
+  [[nodiscard]] Picture make(double textHeight, int perRow, bool figures = true) const;
+  [[nodiscard]] FittedPicture fitWithoutFigures(int perRow, double letters,
+                                                const QRectF& room) const;
   [[nodiscard]] const GarmentDraft* ghost();
   void zoomBy(double factor, const QPointF& about);
   void panBy(const QPointF& by);

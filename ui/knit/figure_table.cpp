@@ -65,16 +65,17 @@ FigureTable::FigureTable(const QString& name, const QStringList& columns, QWidge
   horizontalHeader()->setSectionsClickable(false);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-  fitColumns();
+  fitColumns(true);
 }
 
 void FigureTable::setRows(const QList<FigureRow>& rows) {
+  const bool anew = rows.size() != model_->rowCount();
   model_->setRows(rows);
-  fitColumns();
+  fitColumns(anew);
 }
 
-// Columns only grow while she drags a slider: figures that jump about cannot be read.
-void FigureTable::fitColumns() {
+// Of the same table columns only grow: figures that jump about while she drags cannot be read.
+void FigureTable::fitColumns(bool anew) {
   const int gap = 2 * fontMetrics().averageCharWidth(), line = fontMetrics().height();
   verticalHeader()->setDefaultSectionSize(line * 3 / 2);
   verticalHeader()->setMinimumSectionSize(line);
@@ -84,7 +85,7 @@ void FigureTable::fitColumns() {
     for (int row = 0; row < model_->rowCount(); ++row)
       width = std::max(width, fontMetrics().horizontalAdvance(model_->index(row, i).data().toString()));
     width += gap;
-    if (width > columnWidth(i) || width < columnWidth(i) - 4 * gap) setColumnWidth(i, width);
+    if (anew || width > columnWidth(i)) setColumnWidth(i, width);
   }
   if (sizeHint() != before) updateGeometry();
 }
@@ -99,7 +100,7 @@ QSize FigureTable::sizeHint() const {
 
 void FigureTable::changeEvent(QEvent* event) {
   QTableView::changeEvent(event);
-  if (event->type() == QEvent::FontChange) fitColumns();
+  if (event->type() == QEvent::FontChange) fitColumns(true);
 }
 
 // It never scrolls itself: the page does.

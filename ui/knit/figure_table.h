@@ -47,7 +47,8 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
-  void fitColumns();
+  void fitColumns(bool anew);
+
   FigureModel* model_;
 };
 

@@ -2,6 +2,7 @@
 
 #include "directions/row_table_csv.h"
 #include "io/files.h"
+#include "knit/line_marks.h"
 #include "schematic/chart.h"
 
 #include <QCoreApplication>
@@ -36,7 +37,7 @@ std::vector<PictureMaker> chartPages(const KnitGarment& knit) {
   return pages;
 }
 
-constexpr double kPrintedPoints = 10.5;
+constexpr double kPrintedPoints = 10;
 
 struct PaperStyle {
   double size = 1; // of the text's letters
@@ -51,43 +52,50 @@ PaperStyle paperStyle(LineKind kind) {
   case LineKind::Heading:
     return {1.3, true, 1.2, 0.4, 0};
   case LineKind::Part:
-    return {1, true, 0.9, 0.25, 0};
+    return {1, false, 0.75, 0.2, 0};
   case LineKind::Note:
-    return {1, false, 0, 0.3, 0};
+    return {1, false, 0, 0.2, 0};
   case LineKind::Step:
-    return {1, false, 0, 0.25, 1.6};
+    return {1, false, 0, 0.16, 1.6};
   }
   return {};
 }
 
 // Set for paper line by line: the HTML document is for a reader of the web.
-std::unique_ptr<QTextDocument> paperDirections(const Directions& directions, const Wording& wording) {
+std::unique_ptr<QTextDocument> paperDirections(const Directions& directions, const Wording& wording,
+                                               int dpi) {
   auto document = std::make_unique<QTextDocument>();
   QFont font(QStringLiteral("serif"));
   font.setPointSizeF(kPrintedPoints);
   document->setDefaultFont(font);
   document->setUndoRedoEnabled(false);
   QTextCursor cursor(document.get());
-  // Margins are in the document's own dots, 96 to an inch, which printing scales.
-  const double letter = kPrintedPoints * 96 / 72;
+  // Printing scales a block's margins above and below, 96 dots to an inch, but not its indents.
+  const double letter = kPrintedPoints * 96 / 72, wide = kPrintedPoints * dpi / 72;
   for (const DirectionLine& line : directionLines(directions, wording)) {
     const PaperStyle style = paperStyle(line.kind);
     QTextBlockFormat block;
     block.setTopMargin(style.above * letter);
     block.setBottomMargin(style.below * letter);
-    block.setLeftMargin(style.hang * letter);
-    block.setTextIndent(-style.hang * letter);
-    block.setLineHeight(118, QTextBlockFormat::ProportionalHeight);
+    block.setLeftMargin(style.hang * wide);
+    block.setTextIndent(-style.hang * wide);
+    block.setLineHeight(112, QTextBlockFormat::ProportionalHeight);
     if (line.kind == LineKind::Heading && line.piece)
       block.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
     QTextCharFormat letters;
     letters.setFontPointSize(style.size * kPrintedPoints);
-    letters.setFontWeight(style.bold ? QFont::DemiBold : QFont::Normal);
     if (document->isEmpty())
       cursor.setBlockFormat(block);
     else
       cursor.insertBlock(block);
-    cursor.insertText(QString::fromStdString(line.text), letters);
+    const LineMarks marks = marksOf(line);
+    const auto write = [&](qsizetype from, qsizetype to, bool bold) {
+      letters.setFontWeight(bold ? QFont::DemiBold : QFont::Normal);
+      cursor.insertText(marks.text.mid(from, to - from), letters);
+    };
+    write(0, marks.head, true);
+    write(marks.head, marks.count, style.bold);
+    write(marks.count, marks.text.size(), true);
   }
   return document;
 }
@@ -119,7 +127,7 @@ std::optional<QString> exportRows(const KnitGarment& knit, const QString& path) 
 }
 
 void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer) {
-  paperDirections(directions, wording)->print(&printer);
+  paperDirections(directions, wording, printer.resolution())->print(&printer);
 }
 
 std::optional<QString> printChart(const KnitGarment& knit, QPrinter& printer) {

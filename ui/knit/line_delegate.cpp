@@ -1,5 +1,6 @@
 #include "knit/line_delegate.h"
 
+#include "knit/line_marks.h"
 #include "knit/lines_view.h"
 #include "paint/picture_colours.h"
 
@@ -7,10 +8,12 @@
 #include <QScrollBar>
 #include <QTextLayout>
 
+#include <cmath>
+
 namespace scye {
 namespace {
 
-constexpr int kMeasure = 78; // characters
+constexpr int kMeasure = 90; // characters
 
 struct Setting {
   double size = 1; // of the widget's letters
@@ -55,29 +58,23 @@ Measures measuresOf(const QStyleOptionViewItem& option, const Setting& setting) 
   return m;
 }
 
-// The rows a step begins with, the count it ends with.
-void mark(QTextLayout& layout, const DirectionLine& line, QString& text, const QColor& pale) {
+void mark(QTextLayout& layout, const DirectionLine& line, const QColor& pale) {
+  const LineMarks marks = marksOf(line);
   QList<QTextLayout::FormatRange> formats;
-  const auto format = [&](qsizetype from, qsizetype to, bool bold, const QColor& colour) {
+  const auto format = [&](qsizetype from, qsizetype to, QFont::Weight weight, const QColor& colour) {
     QTextLayout::FormatRange range;
     range.start = int(from), range.length = int(to - from);
-    range.format.setFontWeight(bold ? QFont::DemiBold : QFont::Normal);
+    range.format.setFontWeight(weight);
     if (colour.isValid()) range.format.setForeground(colour);
     formats.append(range);
   };
-  const qsizetype colon = text.indexOf(QLatin1String(": "));
   if (line.kind == LineKind::Step) {
-    if (colon > 0) format(0, colon + 1, true, {});
-    const qsizetype count = text.lastIndexOf(QLatin1String(" ("));
-    if (count > 0 && text.endsWith(QLatin1String(")."))) {
-      for (qsizetype i = count + 1; i < text.size(); ++i)
-        if (text[i] == u' ') text[i] = QChar::Nbsp;
-      format(count + 1, text.size(), true, {});
-    }
-  } else if (line.kind == LineKind::Part && colon > 0) {
-    format(colon, text.size(), false, pale);
+    format(0, marks.head, QFont::DemiBold, {});
+    format(marks.count, marks.text.size(), QFont::DemiBold, {});
+  } else if (line.kind == LineKind::Part && marks.head > 0) {
+    format(marks.head, marks.text.size(), QFont::Normal, pale);
   }
-  layout.setText(text);
+  layout.setText(marks.text);
   layout.setFormats(formats);
 }
 
@@ -99,9 +96,8 @@ double lay(QTextLayout& layout, const Setting& setting, const Measures& m) {
 double layOut(QTextLayout& layout, const QModelIndex& index, const Setting& setting,
               const Measures& m, const QColor& pale) {
   const auto* model = qobject_cast<const LinesModel*>(index.model());
-  QString text = index.data().toString();
   layout.setFont(m.font);
-  mark(layout, model->line(index), text, pale);
+  mark(layout, model->line(index), pale);
   return lay(layout, setting, m);
 }
 

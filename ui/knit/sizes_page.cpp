@@ -37,8 +37,9 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   content_->setAutoFillBackground(true);
   column->addWidget(scroll_);
   sizes_ = makeBlock(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
-  edges_ = makeBlock(tr("Armhole and cap"), {tr("Wearer's side"), tr("Armhole"), tr("Cap"),
-                                             tr("Ease"), tr("Off the ease wanted")});
+  edges_ = makeBlock(tr("Armhole and cap"), {tr("Wearer's"), tr("Armhole"), tr("Cap"),
+                                             tr("Ease"), tr("Off by")},
+                     tr("Off by: so much more or less than the cap ease that is wanted."));
   shaping_ = makeBlock(tr("Shaping"), {tr("Edge"), tr("Lines")});
   const QStringList marks{tr("At"),    tr("Back"), tr("Cap"), tr("Ease"),
                           tr("Front"), tr("Cap"),  tr("Ease")};
@@ -94,10 +95,10 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
                      fine(fit.mismatch(knit.easeWanted))}});
     };
     if (sidesAlike(knit)) {
-      row(tr("Both"), knit.right);
+      row(tr("Both sides"), knit.right);
     } else {
-      row(tr("Left"), knit.left);
-      row(tr("Right"), knit.right);
+      row(tr("Left side"), knit.left);
+      row(tr("Right side"), knit.right);
     }
   }
   const auto line = [&](const QString& name, const Schedule& schedule) {
