@@ -71,6 +71,9 @@ TEST_F(MeasureDoubt, theMarkLeadsToTheCorrectionByMouseAndByKeyboard) {
   settle();
   ASSERT_TRUE(cardInPanel());
   EXPECT_FALSE(cardInPanel()->visibleRegion().isEmpty());
+  if (const QByteArray folder = qgetenv("SCYE_PICTURES"); !folder.isEmpty()) {
+    EXPECT_TRUE(window_->grab().save(QString::fromLocal8Bit(folder + "/doubt-1280.png")));
+  }
   EXPECT_TRUE(cardInPanel()->isAncestorOf(QApplication::focusWidget()));
   named<FieldBox>(QStringLiteral("Bust"))->setFocus();
   settle();

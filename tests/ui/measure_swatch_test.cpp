@@ -5,6 +5,7 @@
 #include "values/field_box.h"
 #include "values/text_box.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
@@ -69,6 +70,27 @@ TEST_F(MeasureSwatch, aSecondSwatchIsAddedFilledInPooledAndUndone) {
     document().undo();
   settle();
   EXPECT_EQ(document().design(), before);
+}
+
+TEST_F(MeasureSwatch, nothingIsCutWithThreeSwatches) {
+  add();
+  type("Swatch 2, stitches", "20");
+  type("Swatch 2, rows", "33");
+  add();
+  type("Swatch 3, stitches", "28");
+  EditPanel& panel = window_->workbench().panel();
+  panel.ensureWidgetVisible(named<FieldBox>(QStringLiteral("Swatch 3, weight")), 0, 300);
+  QApplication::processEvents();
+  for (const QLabel* label : panel.findChildren<QLabel*>()) {
+    if (!label->isVisible() || label->text().isEmpty()) continue;
+    const QSize wanted = label->wordWrap() ? QSize(0, label->heightForWidth(label->width()))
+                                           : label->sizeHint();
+    EXPECT_GE(label->width(), wanted.width()) << label->text().toStdString();
+    EXPECT_GE(label->height(), wanted.height()) << label->text().toStdString();
+  }
+  if (const QByteArray folder = qgetenv("SCYE_PICTURES"); !folder.isEmpty()) {
+    EXPECT_TRUE(window_->grab().save(QString::fromLocal8Bit(folder + "/swatches-1280.png")));
+  }
 }
 
 TEST_F(MeasureSwatch, whatWashingDidIsTold) {

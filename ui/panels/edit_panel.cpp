@@ -1,5 +1,6 @@
 #include "panels/edit_panel.h"
 
+#include "panels/ease_fit.h"
 #include "panels/estimate_note.h"
 #include "panels/person_rows.h"
 #include "panels/swatch_list.h"
@@ -77,8 +78,10 @@ void fillMeasurements(FieldTable& t, const PanelContext& context) {
   t.addChoice(Choice::FillFrom, isAdult);
   t.addWide(new EstimateNote(context));
   t.addHeads();
+  t.addMeasurement(Field::Bust);
+  t.addNamed(EaseFit::tr("Fit at the bust"), new EaseFit(context));
   for (const Field f :
-       {Field::Bust, Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
+       {Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
         Field::UpperArm, Field::Wrist, Field::HemToUnderarm, Field::SleeveToUnderarm})
     t.addMeasurement(f);
 }
@@ -154,6 +157,7 @@ std::size_t EditPanel::addPart(Fold::Rank rank, const QString& title, Fill fill)
     p->table = new FieldTable(context_);
     fill(*p->table);
     connect(p->table, &FieldTable::inUse, this, &EditPanel::useRow);
+    connect(p->table, &FieldTable::howWanted, this, &EditPanel::howWanted);
     return p->table;
   });
   content_->layout()->addWidget(p->fold);

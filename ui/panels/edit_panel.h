@@ -19,6 +19,9 @@ public:
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
 
+Q_SIGNALS:
+  void howWanted(scye::Field measurement); // how is it measured?
+
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 

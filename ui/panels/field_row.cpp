@@ -94,6 +94,7 @@ void FieldRow::showSlider() {
     // In the order of the keyboard the slider follows its row.
     QWidget::setTabOrder(source_, slider_->slider());
     slider_->setField(field);
+    connect(slider_, &RowSlider::howWanted, this, &FieldRow::howWanted);
   } else if (slider_->isHidden() || slider_->field() != field) {
     slider_->setField(field);
   }
@@ -168,7 +169,10 @@ void FieldRow::refresh() {
     const Field f = c.spec.field;
     c.box->setVisible(wanted);
     c.box->setValueStyle(styleOf(f, unit, !unitInHead_));
-    c.box->setValue(c.spec.finished ? s.finished(f) : s[f]);
+    if (f == Field::SwatchWeight && s[f] == 0)
+      c.box->setBlank(); // not weighed
+    else
+      c.box->setValue(c.spec.finished ? s.finished(f) : s[f]);
     const bool workedOut = !c.spec.finished && isWorkedOut(design, f);
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
@@ -178,7 +182,17 @@ void FieldRow::refresh() {
   }
   if (!wanted) close();
   const Field first = cells_.front().spec.field;
-  source_->setText(isWorkedOut(design, first) ? tr("worked out") : originName(s, first));
+  const bool flat = s.fromGarment(first) && info(first).kind == FieldKind::Girth;
+  const bool unweighed = first == Field::SwatchWeight && s[first] == 0;
+  source_->setText(isWorkedOut(design, first) ? tr("worked out")
+                   : unweighed                ? tr("not weighed")
+                   : flat                     ? phraseText("garment.flat")
+                                              : originName(s, first));
+  if (flat) {
+    const Params girth{lengthParam("girth", s.finished(first))};
+    cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
+    cells_.front().box->setAccessibleDescription(cells_.front().box->toolTip());
+  }
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
   if (slider_ && slider_->isVisible()) slider_->refresh();
   refreshFinding();
@@ -250,6 +264,7 @@ void FieldRow::openSourceMenu() {
     };
     offer(tr("Measured on the body"), Source::Body);
     offer(tr("Measured flat on a garment that fits"), Source::Garment);
+    menu->addAction(tr("How to measure it"), this, [this, first] { Q_EMIT howWanted(first); });
     menu->addSeparator();
   }
   for (const Cell& c : cells_) {

@@ -50,6 +50,7 @@ public:
 
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
+  void howWanted(scye::Field measurement); // how is it measured?
 
 private:
   struct Cell {

@@ -25,7 +25,9 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setColumnStretch(column::kName, 1);
   grid_->setColumnMinimumWidth(column::kName, 20 * gap); // longer names wrap
   grid_->setColumnMinimumWidth(column::kSource,
-                               fontMetrics().horizontalAdvance(tr("on a garment")) + gap);
+                               std::max(fontMetrics().horizontalAdvance(tr("on a garment")),
+                                        fontMetrics().horizontalAdvance(phraseText("garment.flat"))) +
+                                   gap);
   FieldBox box(FieldKind::Girth);
   const int withUnit = box.sizeHint().width();
   box.setValueStyle({LengthUnit::Centimetre, false, false});
@@ -61,6 +63,7 @@ void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unit
   auto* row =
       new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
+  connect(row, &FieldRow::howWanted, this, &FieldTable::howWanted);
   rows_.push_back(row);
   // The next row begins below the lines of the slider and the finding.
   grid_->setRowMinimumHeight(grid_->rowCount() + 1, 0);

@@ -26,6 +26,7 @@ public:
 
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
+  void howWanted(scye::Field measurement);
 
 protected:
   void changeEvent(QEvent* event) override;

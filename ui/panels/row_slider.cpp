@@ -1,6 +1,6 @@
 #include "panels/row_slider.h"
 
-#include "look/icons.h"
+#include "look/quiet_button.h"
 #include "paint/picture_colours.h"
 #include "values/value_slider.h"
 
@@ -21,6 +21,7 @@ QLabel* smallLabel(QWidget* parent) {
 RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
       slider_(new ValueSlider(this)), high_(smallLabel(this)),
+      how_(new QuietButton(QuietButton::Looks::Aside, this)),
       likely_(smallLabel(this)), refusal_(new QLabel(this)) {
   auto* grid = new QGridLayout(this);
   const int gap = fontMetrics().averageCharWidth();
@@ -31,7 +32,13 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
   grid->addWidget(low_, 0, 1);
   grid->addWidget(slider_, 0, 2);
   grid->addWidget(high_, 0, 3);
-  grid->addWidget(likely_, 1, 0, 1, 4, Qt::AlignRight);
+  auto* below = new QHBoxLayout;
+  below->addWidget(how_);
+  below->addStretch(1);
+  below->addWidget(likely_);
+  grid->addLayout(below, 1, 0, 1, 4);
+  how_->setText(tr("How to measure"));
+  connect(how_, &QuietButton::clicked, this, [this] { Q_EMIT howWanted(field_); });
   grid->addWidget(refusal_, 2, 0, 1, 4);
   grid->setColumnStretch(2, 1);
   refusal_->setWordWrap(true);
@@ -54,6 +61,8 @@ void RowSlider::setField(Field field) {
   field_ = field;
   run_ = context_.document.newRun();
   name_->setText(fieldName(field));
+  how_->setVisible(isMeasurement(field));
+  how_->setAccessibleName(tr("How to measure: %1").arg(fieldName(field)));
   slider_->setAccessibleName(tr("%1, slider").arg(fieldName(field)));
   setSpan();
   quiet();

@@ -10,6 +10,7 @@ class QLabel;
 
 namespace scye {
 
+class QuietButton;
 class ValueSlider;
 
 class RowSlider : public QWidget {
@@ -24,6 +25,9 @@ public:
   void quiet();
   [[nodiscard]] ValueSlider* slider() const { return slider_; }
 
+Q_SIGNALS:
+  void howWanted(scye::Field measurement);
+
 private:
   void setSpan();
   void move(double value);
@@ -36,6 +40,7 @@ private:
   QLabel* low_;
   ValueSlider* slider_;
   QLabel* high_;
+  QuietButton* how_;
   QLabel* likely_; // the slider's band in words
   QLabel* refusal_;
 };

@@ -1,0 +1,68 @@
+#include "guide/guide_sheet_file.h"
+
+#include "paint/picture_painter.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QPrinter>
+#include <QSaveFile>
+
+namespace scye {
+namespace {
+
+struct SheetText {
+  Q_DECLARE_TR_FUNCTIONS(GuideSheet)
+};
+
+constexpr double kPenCm = 0.025;
+
+// `paper`: the whole page, in dots.
+void paintSheet(QPainter& painter, QPagedPaintDevice& device, const std::vector<Picture>& pages,
+                const QSizeF& paper, double dotsPerCm) {
+  PictureView view;
+  view.scale = dotsPerCm;
+  view.pen = kPenCm * dotsPerCm;
+  view.origin = {0.5 * (paper.width() - kSheetWidth * dotsPerCm),
+                 0.5 * (paper.height() + kSheetHeight * dotsPerCm)};
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    if (i > 0) device.newPage();
+    paintPicture(painter, pages[i], paperColours(), view);
+  }
+}
+
+} // namespace
+
+std::optional<QString> writeSheet(const std::vector<Picture>& pages, const QString& path) {
+  QBuffer bytes;
+  bytes.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&bytes);
+    constexpr int kDpi = 1200;
+    writer.setResolution(kDpi);
+    writer.setPageSize(QPageSize(QPageSize::A4));
+    writer.setPageMargins({});
+    writer.setTitle(SheetText::tr("Measuring sheet"));
+    writer.setCreator(QStringLiteral("Scyewright"));
+    QPainter painter(&writer);
+    const double dotsPerCm = kDpi / 2.54;
+    paintSheet(painter, writer, pages, QSizeF(kSheetWidth, kSheetHeight) * dotsPerCm, dotsPerCm);
+  }
+  QSaveFile file(path);
+  if (file.open(QIODevice::WriteOnly) && file.write(bytes.data()) == bytes.data().size() &&
+      file.commit())
+    return std::nullopt;
+  return SheetText::tr("%1 could not be saved: %2").arg(path, file.errorString());
+}
+
+std::optional<QString> printSheet(const std::vector<Picture>& pages, QPrinter& printer) {
+  printer.setFullPage(true);
+  QPainter painter;
+  if (!painter.begin(&printer)) return SheetText::tr("The printer cannot be reached.");
+  paintSheet(painter, printer, pages, printer.paperRect(QPrinter::DevicePixel).size(),
+             printer.resolution() / 2.54);
+  return std::nullopt;
+}
+
+} // namespace scye

@@ -1,0 +1,71 @@
+#include "panels/ease_fit.h"
+
+#include "body/yarn_classes.h"
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+constexpr Fit kFits[] = {Fit::VeryClose, Fit::Close, Fit::Standard, Fit::Loose, Fit::Oversized};
+constexpr double kGrain = 0.5; // cm
+
+// What a fabric of this stitch width needs beyond the published ease.
+double addedForThickness(double stitchWidth) {
+  return easeFor(Fit::Standard, stitchWidth).suggested() - easeFor(Fit::Standard).suggested();
+}
+
+// The suggestion on a grain that stays within the range.
+double suggestedEase(Fit fit, double stitchWidth) {
+  const EaseRange range = easeFor(fit, stitchWidth);
+  const double steps = range.suggested() / kGrain;
+  if (!range.high) return kGrain * std::ceil(steps);
+  if (!range.low) return kGrain * std::floor(steps);
+  return kGrain * std::round(steps);
+}
+
+QString rangeText(const EaseRange& range, LengthUnit unit) {
+  Params params;
+  if (range.low) params.push_back(lengthParam("low", *range.low));
+  if (range.high) params.push_back(lengthParam("high", *range.high));
+  return phraseText(!range.low    ? "easeRange.upTo"
+                    : !range.high ? "easeRange.from"
+                                  : "easeRange.between",
+                    params, unit);
+}
+
+} // namespace
+
+EaseFit::EaseFit(const PanelContext& context, QWidget* parent)
+    : ChoiceBox(parent), context_(context) {
+  setAccessibleName(tr("Fit at the bust"));
+  setToolTip(phraseText("easeFit.source"));
+  for (const Fit fit : kFits)
+    addItem(phraseText("easeFit." + std::string(fitKey(fit))));
+  connect(this, &QComboBox::activated, this, &EaseFit::choose);
+  connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.derived) refresh();
+  });
+  connect(&context_.settings, &Settings::changed, this, &EaseFit::refresh);
+  refresh();
+}
+
+void EaseFit::choose(int fit) {
+  const double stitch = context_.document.derived().draft.sizes.stitch.width;
+  const FieldInfo& limits = info(Field::EaseBust);
+  Design next = context_.document.design();
+  next.set(Field::EaseBust,
+           std::clamp(suggestedEase(kFits[fit], stitch), limits.low, limits.high));
+  context_.document.edit(tr("Fit: %1").arg(itemText(fit)), next);
+}
+
+void EaseFit::refresh() {
+  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const double stitch = sizes.stitch.width;
+  for (int i = 0; i < count(); ++i)
+    setItemData(i, rangeText(easeFor(kFits[i], stitch), context_.settings.unit()), Qt::ToolTipRole);
+  setCurrentIndex(int(fitOf(sizes[Field::EaseBust] - addedForThickness(stitch))));
+  setAccessibleDescription(itemData(currentIndex(), Qt::ToolTipRole).toString() + u' ' + toolTip());
+}
+
+} // namespace scye
