@@ -61,6 +61,18 @@ TEST_F(MeasureDoubt, halfAGirthIsQuestionedInItsRowAndAClickCorrectsIt) {
   EXPECT_FALSE(mark());
 }
 
+TEST_F(MeasureDoubt, slipsAreLookedForInTheUnitThatIsTyped) {
+  window_->settings().setUnit(LengthUnit::Inch);
+  settle();
+  typeUpperArm("29.5"); // the demo's centimetres, typed as inches
+  const Finding* doubt = findCode(document().derived().findings, "doubt.centimetres");
+  ASSERT_TRUE(doubt);
+  ASSERT_FALSE(doubt->remedies.empty());
+  const Design mended = applied(document().design(), doubt->remedies.front());
+  EXPECT_NEAR(*mended.given(Field::UpperArm), 29.5, 0.05);
+  window_->settings().setUnit(LengthUnit::Centimetre);
+}
+
 TEST_F(MeasureDoubt, theMarkLeadsToTheCorrectionByMouseAndByKeyboard) {
   typeUpperArm("14.75");
   named<FieldBox>(QStringLiteral("Bust"))->setFocus();

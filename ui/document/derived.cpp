@@ -14,14 +14,15 @@ void append(Findings& to, Findings more) {
 
 } // namespace
 
-Derived derive(const Design& design) {
+Derived derive(const Design& design, LengthUnit typed) {
   Derived d;
+  d.typed = typed;
   d.draft = draftGarment(design);
   d.knit = knitGarment(d.draft);
   d.directions = directionsFor(d.draft, d.knit);
   d.gauge = gaugeReport(design);
   d.gaugeEffect = gaugeEffect(d.draft, d.knit, d.gauge);
-  append(d.findings, adviceOn(design, d.draft.sizes));
+  append(d.findings, adviceOn(design, d.draft.sizes, d.typed));
   append(d.findings, d.draft.findings);
   append(d.findings, d.knit.findings);
   return d;
@@ -34,7 +35,7 @@ void deriveRemedies(const Design& design, Derived& d) {
   addRemedies(
       design, d.draft.sizes, [](const Design& other) { return draftGarment(other).findings; }, drafted);
   addRemedies(design, d.draft.sizes, &allFindings, knitted);
-  d.findings = adviceOn(design, d.draft.sizes);
+  d.findings = adviceOn(design, d.draft.sizes, d.typed);
   append(d.findings, std::move(drafted));
   append(d.findings, std::move(knitted));
 }

@@ -13,10 +13,11 @@ struct Derived {
   Directions directions;
   GaugeReport gauge;
   std::optional<GaugeEffect> gaugeEffect;
+  LengthUnit typed = LengthUnit::Centimetre; // slips of the tape are looked for in the unit typed
   Findings findings; // of every stage: draft, knitting, advice on measurements; see deriveRemedies()
 };
 
-[[nodiscard]] Derived derive(const Design& design);
+[[nodiscard]] Derived derive(const Design& design, LengthUnit typed = LengthUnit::Centimetre);
 // Fills in the remedies of the findings; slower than derive(), so the window leaves it to a pause.
 void deriveRemedies(const Design& design, Derived& derived);
 

@@ -22,11 +22,18 @@ Document::~Document() {
 
 const Derived& Document::derived() {
   if (stale_) {
-    derived_ = std::make_unique<Derived>(derive(design_));
+    derived_ = std::make_unique<Derived>(derive(design_, typed_));
     stale_ = false;
     remediesFound_ = false;
   }
   return *derived_;
+}
+
+void Document::setTypedUnit(LengthUnit unit) {
+  if (unit == typed_) return;
+  typed_ = unit;
+  stale_ = true;
+  flush();
 }
 
 void Document::flush() {

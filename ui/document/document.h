@@ -38,6 +38,9 @@ public:
   [[nodiscard]] bool remediesFound() const { return !stale_ && remediesFound_; }
   [[nodiscard]] bool isStale() const { return stale_ || frame_.isActive() || pause_.isActive(); }
 
+  // The unit that values are typed in, in which slips are made.
+  void setTypedUnit(LengthUnit unit);
+
   // One undo step. Steps of the same run (see newRun) merge; within a gesture everything is one
   // step.
   void edit(const QString& text, const Design& next, int run = 0);
@@ -71,6 +74,7 @@ private:
   void findRemedies();
 
   Design design_;
+  LengthUnit typed_ = LengthUnit::Centimetre;
   std::unique_ptr<Derived> derived_;
   bool stale_ = true, remediesFound_ = false;
   QTimer frame_;

@@ -237,6 +237,7 @@ void MainWindow::refreshHistory() {
 
 void MainWindow::refreshSettings() {
   const bool inches = settings_.unit() == LengthUnit::Inch;
+  document_.setTypedUnit(settings_.unit());
   (inches ? actions_->inches : actions_->centimetres)->setChecked(true);
   actions_->grid->setChecked(settings_.gridShown());
   actions_->wholeStitches->setChecked(settings_.stitchesShown());
