@@ -127,7 +127,8 @@ TEST_F(Pages, aPageThatIsNotSeenIsNotMade) {
   const QStringList before = texts();
   dragBustEase({0.9}, [&] { EXPECT_EQ(texts(), before); });
   window_->actions().directions->trigger();
-  EXPECT_EQ(texts(), toldFor(document().derived(), PieceId::Back)) << "it catches up when it is shown";
+  EXPECT_EQ(texts(), toldFor(document().derived(), PieceId::Back))
+      << "it catches up when it is shown";
 }
 
 TEST_F(Pages, aLineThatIsClickedLightsItsRowsOnTheDrawing) {
@@ -235,7 +236,8 @@ TEST_F(Pages, theFitIsToldDraftedAndKnitted) {
   };
   EXPECT_EQ(named<QLabel>(QStringLiteral("Armhole"))->text(), shown(derived.draft.cap.armhole()));
   const QString knitted = named<QLabel>(QStringLiteral("Armhole, knitted"))->text();
-  EXPECT_TRUE(knitted == shown(derived.knit.left.armhole) || knitted == shown(derived.knit.right.armhole));
+  EXPECT_TRUE(knitted == shown(derived.knit.left.armhole) ||
+              knitted == shown(derived.knit.right.armhole));
 }
 
 TEST_F(Pages, thePageCanTakeTheWholeMiddle) {
@@ -269,7 +271,8 @@ TEST_F(Pages, sizesAreToldWantedKnittedAndTheDifference) {
     EXPECT_NEAR(number(figures.at(0)), rounded[i].wanted, 0.051);
     EXPECT_NEAR(number(figures.at(1)), rounded[i].knitted, 0.051);
     EXPECT_NEAR(number(figures.at(2)), rounded[i].knitted - rounded[i].wanted, 0.051);
-    EXPECT_EQ(table->model()->index(int(i), 2).data(Qt::TextAlignmentRole).toInt() & Qt::AlignRight, Qt::AlignRight);
+    EXPECT_EQ(table->model()->index(int(i), 2).data(Qt::TextAlignmentRole).toInt() & Qt::AlignRight,
+              Qt::AlignRight);
   }
   EXPECT_FALSE(named<FigureTable>(QStringLiteral("Armhole and cap"))->rows().isEmpty());
   EXPECT_GE(named<FigureTable>(QStringLiteral("Pin marks, left armhole"))->rows().size(), 4);
@@ -282,7 +285,9 @@ protected:
     window_->actions().chart->trigger();
     QApplication::processEvents();
   }
-  [[nodiscard]] QString named_() { return named<QLabel>(QStringLiteral("Row"), pages().chart)->text(); }
+  [[nodiscard]] QString named_() {
+    return named<QLabel>(QStringLiteral("Row"), pages().chart)->text();
+  }
   [[nodiscard]] QPoint middleOf(int row) {
     const Chart& c = chart().chart();
     return chart().view().map({0.5 * c.columns.end(), c.rows.middle(row - 1)}).toPoint();
@@ -345,8 +350,9 @@ TEST_F(ChartTest, theWheelZoomsAboutThePointer) {
   EXPECT_NEAR((chart().view().unmap(at) - under).norm(), 0, 1e-9);
   QTest::keyClick(&chart(), Qt::Key_F);
   const Box box = chart().chart().picture.box();
-  EXPECT_TRUE(QRectF(chart().rect()).contains(
-      QRectF(chart().view().map(box.low), chart().view().map(box.high)).normalized()))
+  EXPECT_TRUE(
+      QRectF(chart().rect())
+          .contains(QRectF(chart().view().map(box.low), chart().view().map(box.high)).normalized()))
       << "the whole chart";
 }
 

@@ -21,7 +21,8 @@ QPainterPath faceOf(const Group& group, const PictureView& view) {
 }
 
 void paintPointer(QPainter& painter, double tip, double y, double length) {
-  painter.drawPolygon(QPolygonF{{tip, y}, {tip + length, y - 0.6 * length}, {tip + length, y + 0.6 * length}});
+  painter.drawPolygon(
+      QPolygonF{{tip, y}, {tip + length, y - 0.6 * length}, {tip + length, y + 0.6 * length}});
 }
 
 } // namespace
@@ -52,7 +53,8 @@ void paintRowBand(QPainter& painter, const Picture& picture, const KnitGarment& 
   if (!piece) return;
   const Box cm = rowBand(*piece, knit.lattice.size, rows);
   if (cm.empty()) return;
-  QRectF band = QRectF(view.map(group->origin + cm.low), view.map(group->origin + cm.high)).normalized();
+  QRectF band =
+      QRectF(view.map(group->origin + cm.low), view.map(group->origin + cm.high)).normalized();
   const double short_ = kLeastHeight * view.pen - band.height();
   if (short_ > 0) band.adjust(0, -short_ / 2, 0, short_ / 2);
 

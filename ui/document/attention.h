@@ -1,5 +1,6 @@
 // What she has in hand just now: the value that is being changed, a remedy she is looking at, a
-// place she asked to be taken to, rows she points at or follows. Not part of the design, never saved.
+// place she asked to be taken to, rows she points at or follows. Not part of the design, never
+// saved.
 #pragma once
 
 #include "knit/row_table.h"
@@ -42,7 +43,9 @@ public:
   [[nodiscard]] const std::optional<PieceRows>& pointedRows() const { return pointed_; }
   void pointAtRows(const std::optional<PieceRows>& rows) { setRows(pointed_, rows); }
   // To be lit: what she points at before what she has chosen.
-  [[nodiscard]] const std::optional<PieceRows>& rows() const { return pointed_ ? pointed_ : chosen_; }
+  [[nodiscard]] const std::optional<PieceRows>& rows() const {
+    return pointed_ ? pointed_ : chosen_;
+  }
 
   // `finished`: to the finished size rather than to the body measurement.
   void goTo(Field field, bool finished) { Q_EMIT asked(field, finished); }

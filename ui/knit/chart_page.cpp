@@ -10,8 +10,8 @@
 namespace scye {
 
 ChartPage::ChartPage(Document& document, Attention& attention, Settings& settings, QWidget* parent)
-    : KnitPage(document, settings, parent), attention_(attention),
-      beside_(new QHBoxLayout(this)), pieces_(new PieceList(false, this)), view_(new ChartView(this)), row_(new QLabel(this)) {
+    : KnitPage(document, settings, parent), attention_(attention), beside_(new QHBoxLayout(this)),
+      pieces_(new PieceList(false, this)), view_(new ChartView(this)), row_(new QLabel(this)) {
   const int gap = fontMetrics().averageCharWidth();
   beside_->setContentsMargins({});
   beside_->setSpacing(0);
@@ -35,10 +35,9 @@ ChartPage::ChartPage(Document& document, Attention& attention, Settings& setting
   connect(view_, &ChartView::placeMoved, this, [this] {
     name();
     const auto& place = view_->place();
-    attention_.pointAtRows(
-        place && shown_
-            ? std::optional(PieceRows{*shown_, place->section, place->row, place->lastRow})
-            : std::nullopt);
+    attention_.pointAtRows(place && shown_ ? std::optional(PieceRows{*shown_, place->section,
+                                                                     place->row, place->lastRow})
+                                           : std::nullopt);
   });
   connect(&attention_, &Attention::rowsChanged, this, [this] {
     if (isVisible()) light();
@@ -56,7 +55,8 @@ void ChartPage::showPiece(PieceId piece) {
 void ChartPage::light() {
   const auto& rows = attention_.chosenRows();
   const bool here = rows && rows->piece == shown_ && rows->last > 0;
-  view_->setLit(here ? std::optional(Span{std::max(1, rows->first), rows->last + 1}) : std::nullopt);
+  view_->setLit(here ? std::optional(Span{std::max(1, rows->first), rows->last + 1})
+                     : std::nullopt);
 }
 
 void ChartPage::name() {

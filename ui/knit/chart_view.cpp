@@ -93,7 +93,8 @@ void ChartView::stand() {
 
 QRectF ChartView::room() const {
   const double margin = letters();
-  const double below = legend_.groups.empty() ? 0 : legend_.box().size().y() * legendView_.scale + margin;
+  const double below =
+      legend_.groups.empty() ? 0 : legend_.box().size().y() * legendView_.scale + margin;
   return QRectF(rect()).adjusted(margin, margin, -margin, -margin - below);
 }
 
@@ -138,7 +139,8 @@ QRectF ChartView::rowsRect(int first, int last) const {
 void ChartView::showRow(int row) {
   if (row < 1 || row > chart_.grid.rows) return;
   const QRectF at = rowsRect(row, row), space = room();
-  const double up = std::min(0.0, space.bottom() - at.bottom()), down = std::max(0.0, space.top() - at.top());
+  const double up = std::min(0.0, space.bottom() - at.bottom()),
+               down = std::max(0.0, space.top() - at.top());
   if (up == 0 && down == 0) return;
   stand_ = Stand::Hers;
   view_.origin += QPointF(0, up + down);
@@ -198,8 +200,7 @@ void ChartView::step(int rows) {
   const int count = chart_.grid.rows;
   if (count == 0) return;
   int row = 1;
-  if (place_)
-    row = std::clamp(rows > 0 ? place_->lastRow + rows : place_->row + rows, 1, count);
+  if (place_) row = std::clamp(rows > 0 ? place_->lastRow + rows : place_->row + rows, 1, count);
   place(placeOf(row, place_ ? place_->section : SectionId::Body), true);
   showRow(row);
 }

@@ -39,8 +39,8 @@ Wording wordingOf(const Settings& settings) {
 
 DirectionsPage::DirectionsPage(Document& document, Attention& attention, Settings& settings,
                                QWidget* parent)
-    : KnitPage(document, settings, parent), attention_(attention),
-      row_(new QHBoxLayout(this)), side_(new QVBoxLayout), pieces_(new PieceList(true, this)), lines_(new LinesView(this)),
+    : KnitPage(document, settings, parent), attention_(attention), row_(new QHBoxLayout(this)),
+      side_(new QVBoxLayout), pieces_(new PieceList(true, this)), lines_(new LinesView(this)),
       terms_(new QComboBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
   row_->setContentsMargins({});

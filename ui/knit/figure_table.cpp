@@ -83,7 +83,8 @@ void FigureTable::fitColumns(bool anew) {
   for (int i = 0; i < model_->columnCount(); ++i) {
     int width = horizontalHeader()->sectionSizeHint(i);
     for (int row = 0; row < model_->rowCount(); ++row)
-      width = std::max(width, fontMetrics().horizontalAdvance(model_->index(row, i).data().toString()));
+      width =
+          std::max(width, fontMetrics().horizontalAdvance(model_->index(row, i).data().toString()));
     width += gap;
     if (anew || width > columnWidth(i)) setColumnWidth(i, width);
   }

@@ -23,7 +23,8 @@ struct KnitExportText {
 std::optional<QString> writeText(const QString& path, std::string_view text) {
   const auto problem = writeWhole(QFile::encodeName(path).toStdString(), text);
   if (!problem) return std::nullopt;
-  return KnitExportText::tr("%1 could not be written: %2.").arg(path, QString::fromStdString(*problem));
+  return KnitExportText::tr("%1 could not be written: %2.")
+      .arg(path, QString::fromStdString(*problem));
 }
 
 std::vector<PictureMaker> chartPages(const KnitGarment& knit) {

@@ -29,7 +29,8 @@ Q_SIGNALS:
 
 private:
   // A file name with one of the endings, the first one where she names none; empty: she left it.
-  [[nodiscard]] QString ask(const QString& title, const QString& suffix, const QStringList& endings);
+  [[nodiscard]] QString ask(const QString& title, const QString& suffix,
+                            const QStringList& endings);
   bool tell(const QString& path, const std::optional<QString>& problem);
   // Whether she has chosen a printer.
   [[nodiscard]] bool choose(QPrinter& printer);

@@ -8,7 +8,8 @@ namespace scye {
 
 KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
     : directions(new DirectionsPage(document, attention, settings)),
-      chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)) {
+      chart(new ChartPage(document, attention, settings)),
+      sizes(new SizesPage(document, settings)) {
   const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
   area.addPage(tr("Directions"), directions);
   area.addPage(tr("Chart"), chart);

@@ -61,7 +61,8 @@ Measures measuresOf(const QStyleOptionViewItem& option, const Setting& setting) 
 void mark(QTextLayout& layout, const DirectionLine& line, const QColor& pale) {
   const LineMarks marks = marksOf(line);
   QList<QTextLayout::FormatRange> formats;
-  const auto format = [&](qsizetype from, qsizetype to, QFont::Weight weight, const QColor& colour) {
+  const auto format = [&](qsizetype from, qsizetype to, QFont::Weight weight,
+                          const QColor& colour) {
     QTextLayout::FormatRange range;
     range.start = int(from), range.length = int(to - from);
     range.format.setFontWeight(weight);

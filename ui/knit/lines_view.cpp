@@ -21,9 +21,9 @@ QVariant LinesModel::data(const QModelIndex& index, int role) const {
 }
 
 void LinesModel::setLines(std::vector<DirectionLine> lines) {
-  const bool same = std::equal(
-      lines.begin(), lines.end(), lines_.begin(), lines_.end(),
-      [](const DirectionLine& a, const DirectionLine& b) { return a.kind == b.kind; });
+  const bool same =
+      std::equal(lines.begin(), lines.end(), lines_.begin(), lines_.end(),
+                 [](const DirectionLine& a, const DirectionLine& b) { return a.kind == b.kind; });
   if (!same) {
     beginResetModel();
     lines_ = std::move(lines);
@@ -89,8 +89,8 @@ void LinesView::setLines(std::vector<DirectionLine> lines, bool sameText) {
   }
   if (anew && at) setCurrentIndex(alike(*at));
   if (topLine) {
-    const QModelIndex now = !anew && count == model_->rowCount() ? model_->index(topRow)
-                                                                 : alike(*topLine);
+    const QModelIndex now =
+        !anew && count == model_->rowCount() ? model_->index(topRow) : alike(*topLine);
     QScrollBar* bar = verticalScrollBar();
     bar->setValue(bar->value() + visualRect(now).top() - offset);
   }

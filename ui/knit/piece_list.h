@@ -1,5 +1,5 @@
-// The pieces to choose from, in the order of the directions, in the trade's names; for the directions
-// also what stands before and after them.
+// The pieces to choose from, in the order of the directions, in the trade's names; for the
+// directions also what stands before and after them.
 #pragma once
 
 #include "draft/piece.h"

@@ -37,8 +37,8 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   content_->setAutoFillBackground(true);
   column->addWidget(scroll_);
   sizes_ = makeBlock(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
-  edges_ = makeBlock(tr("Armhole and cap"), {tr("Wearer's"), tr("Armhole"), tr("Cap"),
-                                             tr("Ease"), tr("Off by")},
+  edges_ = makeBlock(tr("Armhole and cap"),
+                     {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));
   shaping_ = makeBlock(tr("Shaping"), {tr("Edge"), tr("Lines")});
   const QStringList marks{tr("At"),    tr("Back"), tr("Cap"), tr("Ease"),
@@ -111,9 +111,8 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
   }
   edges_.table->setRows(edges);
   shaping_.table->setRows(lines);
-  shaping_.note->setText(
-      tr("The knitted edges leave the drafted curves by %1 stitches at most.")
-          .arg(QString::number(knit.deviation, 'f', 1)));
+  shaping_.note->setText(tr("The knitted edges leave the drafted curves by %1 stitches at most.")
+                             .arg(QString::number(knit.deviation, 'f', 1)));
 }
 
 // Back and front side by side: both begin at the underarm and end at the shoulder, but one of them
@@ -189,7 +188,8 @@ void SizesPage::arrange() {
       y += line;
     }
   }
-  const int wide = margin + (beside ? widest[0] + 4 * gap + widest[1] : std::max(widest[0], widest[1]));
+  const int wide =
+      margin + (beside ? widest[0] + 4 * gap + widest[1] : std::max(widest[0], widest[1]));
   content_->setMinimumSize(wide, std::max(y, bottom));
 }
 

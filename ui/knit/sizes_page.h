@@ -1,5 +1,6 @@
-// What whole stitches and rows make of the sizes: wanted, knitted, and the difference; the armhole's
-// and the cap's edges as they are knitted; and which rows of both are pinned to one another.
+// What whole stitches and rows make of the sizes: wanted, knitted, and the difference; the
+// armhole's and the cap's edges as they are knitted; and which rows of both are pinned to one
+// another.
 #pragma once
 
 #include "knit/knit_page.h"

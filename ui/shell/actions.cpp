@@ -126,9 +126,10 @@ void Actions::makeToolbar(QMainWindow& w) {
 void Actions::setWorking(bool working) {
   wearer->setEnabled(working);
   for (QAction* a :
-       {save, saveAs, exportSvg, exportPng, exportPdf, exportDirections, exportChart, exportRows,
-        print, printDirections, printChart, zoomIn, zoomOut, fit, grid, wholeStitches, directions,
-        chart, sizes, enlarge})
+       {save,        saveAs,     exportSvg, exportPng,       exportPdf,  exportDirections,
+        exportChart, exportRows, print,     printDirections, printChart, zoomIn,
+        zoomOut,     fit,        grid,      wholeStitches,   directions, chart,
+        sizes,       enlarge})
     a->setEnabled(working);
 }
 

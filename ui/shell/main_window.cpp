@@ -135,7 +135,8 @@ void MainWindow::connectActions() {
   onFiles(a.printDirections, &KnitFiles::printDirections);
   onFiles(a.printChart, &KnitFiles::printChart);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
-  connect(a.directions, &QAction::triggered, this, [this] { showPage(workbench().pages().directions); });
+  connect(a.directions, &QAction::triggered, this,
+          [this] { showPage(workbench().pages().directions); });
   connect(a.chart, &QAction::triggered, this, [this] { showPage(workbench().pages().chart); });
   connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
   connect(a.enlarge, &QAction::toggled, this,
@@ -148,9 +149,10 @@ void MainWindow::connectActions() {
                     "Free software under the MIT licence."));
   });
   fillWearerMenu(*a.wearer, document_, wearers_);
-  connect(&wearers_, &WearerStore::failed, this, [this](const QString& title, const QString& reason) {
-    banner_->say(Severity::Blocking, title, reason);
-  });
+  connect(&wearers_, &WearerStore::failed, this,
+          [this](const QString& title, const QString& reason) {
+            banner_->say(Severity::Blocking, title, reason);
+          });
   connect(a.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
 }
 

@@ -13,8 +13,7 @@ namespace scye {
 Workbench::Workbench(const PanelContext& context, QWidget* parent)
     : QSplitter(Qt::Horizontal, parent),
       table_(new DrawingTable(context.document, context.attention, context.settings)),
-      panel_(new EditPanel(context)),
-      exports_(new ExportStrip(context.document, context.settings)),
+      panel_(new EditPanel(context)), exports_(new ExportStrip(context.document, context.settings)),
       knitFiles_(new KnitFiles(context.document, context.settings, this)) {
   auto* drawing = new QWidget;
   auto* column = new QVBoxLayout(drawing);
@@ -23,7 +22,8 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
   column->addWidget(table_, 1);
   column->addWidget(exports_);
   area_ = new WorkArea(drawing);
-  pages_ = std::make_unique<KnitPages>(context.document, context.attention, context.settings, *area_);
+  pages_ =
+      std::make_unique<KnitPages>(context.document, context.attention, context.settings, *area_);
 
   addWidget(panel_);
   addWidget(area_);
