@@ -356,6 +356,22 @@ TEST_F(ChartTest, theWheelZoomsAboutThePointer) {
       << "the whole chart";
 }
 
+TEST_F(ChartTest, aRoomThatGrowsIsFilledFromTheFirstRow) {
+  QTest::keyClick(&chart(), Qt::Key_Home);
+  for (int i = 0; i < 8; ++i)
+    QTest::keyClick(&chart(), Qt::Key_Plus);
+  QTest::keyClick(&chart(), Qt::Key_Up);
+  const int before = chart().height();
+  QTest::keyClick(window_.get(), Qt::Key_F9);
+  settle();
+  ASSERT_GT(chart().height(), before + 100);
+  const Box box = chart().chart().picture.box();
+  const double bottom = chart().view().map(box.low).y(), top = chart().view().map(box.high).y();
+  ASSERT_GT(bottom - top, chart().height()) << "higher than the room";
+  EXPECT_GT(bottom, 0.75 * chart().height()) << "nothing empty below but the legend";
+  EXPECT_LT(top, 0.1 * chart().height());
+}
+
 TEST_F(ChartTest, theChosenLineOfTheDirectionsIsLitInTheChart) {
   const auto lit = [this] {
     for (const Stroke& s : chart().chart().picture.groups.at(0).strokes)

@@ -91,6 +91,16 @@ void ChartView::stand() {
   }
 }
 
+// In a room that has grown, a chart that is higher than it leaves no part of it empty.
+void ChartView::fillRoom() {
+  if (piece_.rows.empty()) return;
+  const Box box = chart_.picture.box();
+  const QRectF space = room();
+  const double bottom = view_.map(box.low).y(), top = view_.map(box.high).y();
+  if (bottom - top < space.height()) return;
+  view_.origin += QPointF(0, std::max(0.0, space.bottom() - bottom) + std::min(0.0, space.top() - top));
+}
+
 QRectF ChartView::room() const {
   const double margin = letters();
   const double below =

@@ -54,6 +54,7 @@ private:
   [[nodiscard]] Chart make(double textHeight) const;
   void redraw();
   void stand();
+  void fillRoom();
   void place(std::optional<ChartPlace> place, bool byKey);
   void pointAt(const QPointF& at);
   [[nodiscard]] std::optional<ChartPlace> placeOf(int row, SectionId section) const;

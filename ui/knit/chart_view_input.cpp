@@ -13,6 +13,7 @@ void ChartView::resizeEvent(QResizeEvent*) {
   if (piece_.rows.empty()) return;
   layLegend();
   stand();
+  if (stand_ == Stand::Hers) fillRoom();
 }
 
 void ChartView::wheelEvent(QWheelEvent* event) {
