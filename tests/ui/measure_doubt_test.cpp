@@ -50,6 +50,10 @@ TEST_F(MeasureDoubt, halfAGirthIsQuestionedInItsRowAndAClickCorrectsIt) {
   ASSERT_TRUE(card);
   EXPECT_TRUE(card->accessibleName().contains(QStringLiteral("half a girth")));
   EXPECT_TRUE(mark());
+  // The slip makes the body strange; that is not said of her beside it.
+  EXPECT_TRUE(document().derived().draft.sizes.beyondSurvey);
+  for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
+    EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("extrapolations")));
   const int steps = document().history().count();
   auto* remedy = card->findChild<QPushButton*>();
   ASSERT_TRUE(remedy && remedy->isEnabled());

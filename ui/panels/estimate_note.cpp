@@ -1,5 +1,7 @@
 #include "panels/estimate_note.h"
 
+#include <algorithm>
+
 namespace scye {
 
 EstimateNote::EstimateNote(const PanelContext& context, QWidget* parent)
@@ -13,10 +15,14 @@ EstimateNote::EstimateNote(const PanelContext& context, QWidget* parent)
 }
 
 void EstimateNote::refresh() {
+  const Derived& derived = context_.document.derived();
+  // A slip of the tape makes a body look strange; then the slip is what is to be said.
+  const bool doubted = std::any_of(derived.findings.begin(), derived.findings.end(),
+                                   [](const Finding& f) { return f.code.starts_with("doubt."); });
   QString text;
   if (isChild(context_.document.design()))
     text = phraseText("estimate.children");
-  else if (context_.document.derived().draft.sizes.beyondSurvey)
+  else if (derived.draft.sizes.beyondSurvey && !doubted)
     text = phraseText("estimate.beyond");
   setText(text);
   setVisible(!text.isEmpty());

@@ -169,6 +169,8 @@ void SwatchReport::showEffects() {
   rows_[3].figure->setVisible(derived.knit.capKnitted);
   wider_->setText(phraseText("swatch.wider", {lengthParam("length", std::ceil(effect.swatchForBust))},
                              unit));
+  // No wider swatch helps while the swatches contradict each other.
+  wider_->setVisible(!findCode(derived.findings, "swatch.disagree"));
 }
 
 } // namespace scye
