@@ -52,6 +52,9 @@ private:
   [[nodiscard]] bool jacket() const {
     return design_.as<Garment>(Choice::Garment) == Garment::Jacket;
   }
+  [[nodiscard]] bool small() const {
+    return figure() == Figure::Child || figure() == Figure::Baby;
+  }
   void fill(Field f, double value, Origin origin = Origin::Rule) {
     if (design_.has(f) || filled_[std::size_t(f)]) return;
     filled_[std::size_t(f)] = true;
@@ -64,6 +67,12 @@ private:
     double bust = 5, arm = 4, depth = 2;
     if (figure() == Figure::Child) bust = 8, arm = 5, depth = 2.5;
     else if (figure() != Figure::Baby && jacket()) bust = 8, arm = 6, depth = 3;
+    // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
+    switch (design_.as<CapRise>(Choice::CapRise)) {
+    case CapRise::Shallow: arm += 4; break;
+    case CapRise::High: arm -= 1.5; break;
+    case CapRise::Usual: break;
+    }
     fill(Field::EaseBust, bust);
     fill(Field::EaseWaist, at(Field::EaseBust));
     fill(Field::EaseHip, at(Field::EaseBust));
@@ -95,6 +104,9 @@ private:
       fill(Field::BackWaistLength, kBackWaistMan(bust), Origin::Estimate);
     else
       fromTable(Field::BackWaistLength, table.backLength);
+    // Over the bust it is further to the waist; a child is alike before and behind.
+    fill(Field::FrontWaistLength, at(Field::BackWaistLength) + (small() ? 1.5 : 2) +
+                                      (figure() == Figure::Woman ? 2.5 : 0));
     const double shoulder = sizes_.body(Field::CrossShoulder);
     fill(Field::CrossFront, shoulder);
     fill(Field::CrossBack, shoulder);
@@ -141,19 +153,20 @@ private:
   }
 
   void lengths() {
-    const bool small = figure() == Figure::Child || figure() == Figure::Baby;
-    fill(Field::ShoulderDrop, small ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
-    fill(Field::BackNeckDrop, small ? 1.5 : 2);
-    // The body reaches this far below the waist (common practice: to the high hip).
-    constexpr double kBelowWaist[] = {16, 20, 10, 6};
-    fill(Field::HemToUnderarm, kBelowWaist[int(figure())] + at(Field::BackWaistLength) +
+    fill(Field::ShoulderDrop, small() ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
+    fill(Field::BackNeckDrop, small() ? 1.5 : 2);
+    // The body reaches this far below the waist (common practice), by body length and figure.
+    constexpr double kBelowWaist[][4] = {{16, 20, 10, 6}, {-5, -4, -3, -2}, {3, 4, 2, 2}, {22, 26, 14, 10}};
+    fill(Field::HemToUnderarm, kBelowWaist[design_.option(Choice::BodyLength)][int(figure())] + at(Field::BackWaistLength) +
                                    at(Field::BackNeckDrop) - sizes_.body(Field::ArmholeDepth) -
                                    at(Field::ShoulderDrop));
     fill(Field::SleeveToShoulder,
          at(Field::SleeveToUnderarm) + 0.65 * sizes_.body(Field::ArmholeDepth));
-    const double neck = 0.36 * sizes_.finished(Field::CrossBack);
-    fill(Field::NeckBand, small ? 2 : 2.5);
-    const double band = at(Field::NeckBand), drop = at(Field::ShoulderDrop);
+    const bool high = design_.as<Neckline>(Choice::Neckline) == Neckline::High;
+    // A high neck stays wide enough for the head; its band stands up.
+    const double neck = (high ? 0.4 : 0.36) * sizes_.finished(Field::CrossBack);
+    fill(Field::NeckBand, high ? (small() ? 4 : 6) : small() ? 2 : 2.5);
+    const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
     if (design_.has(Field::ShoulderLength)) {
       const double run = std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
       fill(Field::NeckWidth, sizes_.finished(Field::CrossShoulder) - 2 * run - 2 * band);
@@ -182,19 +195,20 @@ private:
   }
 
   void style() {
-    const bool small = figure() == Figure::Child || figure() == Figure::Baby;
     fill(Field::BackShare, 0.5);
     const double depth = sizes_.finished(Field::ArmholeDepth);
     switch (design_.as<Neckline>(Choice::Neckline)) {
     case Neckline::Vee: fill(Field::FrontNeckDrop, 0.85 * depth); break;
-    case Neckline::Boat: fill(Field::FrontNeckDrop, small ? 2 : 3); break;
-    default: fill(Field::FrontNeckDrop, small ? 0.35 * depth : 7.5); break;
+    case Neckline::Boat: fill(Field::FrontNeckDrop, small() ? 2 : 3); break;
+    default: fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5); break;
     }
     // A small pullover opens at the back neck, or no head would pass (common practice).
-    fill(Field::BackOpening, !small || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
-    fill(Field::HemDepth, small ? 3.5 : 5);
-    fill(Field::CuffDepth, small ? 3.5 : 5);
-    fill(Field::ButtonBand, small ? 2 : 2.5);
+    fill(Field::BackOpening, !small() || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
+    const bool faced = design_.as<HemMade>(Choice::Hem) == HemMade::Faced;
+    fill(Field::HemDepth, faced ? (small() ? 2 : 3) : small() ? 3.5 : 5);
+    fill(Field::CuffDepth, small() ? 3.5 : 5);
+    fill(Field::ButtonBand, small() ? 2 : 2.5);
+    front(depth);
 
     const double bust = sizes_.finished(Field::Bust), share = at(Field::BackShare);
     const double awayBack = 0.5 * (bust * share - sizes_.finished(Field::CrossBack));
@@ -208,14 +222,45 @@ private:
     fill(Field::ScoopBack, 0.55);
     fill(Field::ScoopFront, 0.55);
 
-    const double arm = sizes_.finished(Field::UpperArm);
-    fill(Field::CapEase, 1);
-    fill(Field::CrownWidth, std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0));
-    fill(Field::LowerFullness, 0.45);
-    fill(Field::UpperFullness, 0.55);
+    sleeve(depth);
+  }
+
+  void front(double depth) {
+    const double underarm = sizes_.finished(Field::HemToUnderarm), neckPoint = underarm + depth + at(Field::ShoulderDrop);
+    fill(Field::WaistHeight, neckPoint - at(Field::BackNeckDrop) - at(Field::BackWaistLength));
+    const double hem = design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
+    const double neck = neckPoint - at(Field::FrontNeckDrop) - bandInNeck(design_, sizes_);
+    fill(Field::Buttons, startingButtons(hem + kButtonInset, underarm, neck - kButtonInset));
+    const double longer = at(Field::FrontWaistLength) - at(Field::BackWaistLength) - at(Field::BackNeckDrop);
+    fill(Field::BustDepth, std::max(0.0, longer));
+    // Common practice: short rows end a good 2.5 cm before the bust point, which lies about a tenth of the
+    // bust girth from the middle.
+    const double half = 0.5 * (1 - at(Field::BackShare)) * sizes_.finished(Field::Bust);
+    fill(Field::BustReach, half - 0.105 * sizes_.body(Field::Bust) - 2.5);
+  }
+
+  void sleeve(double depth) {
+    const double arm = sizes_.finished(Field::UpperArm), wrist = sizes_.finished(Field::Wrist);
+    const CapTop top = design_.as<CapTop>(Choice::CapTop);
+    fill(Field::CapEase, top == CapTop::Smooth ? 1 : small() ? 5 : top == CapTop::Gathered ? 9 : 8);
+    // Half of what is drawn in widens the crown, the other half lifts it (common practice: a puff does both).
+    const double drawnIn = drawnInAtCrown(design_, at(Field::CapEase));
+    fill(Field::CrownWidth,
+         std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0) + 0.5 * drawnIn);
+    fill(Field::GatherWidth, std::clamp(0.5 * depth, 5.0, 12.0));
+    fill(Field::Pleats, small() ? 2 : 4);
+    const CapRise rise = design_.as<CapRise>(Choice::CapRise);
+    fill(Field::LowerFullness, rise == CapRise::Shallow ? 0.4 : rise == CapRise::High ? 0.5 : 0.45);
+    fill(Field::UpperFullness, rise == CapRise::Shallow ? 0.5 : rise == CapRise::High ? 0.6 : 0.55);
     fill(Field::CapHeight, 0.65 * depth);
-    fill(Field::SleeveLength, sizes_.finished(Field::SleeveToUnderarm));
-    fill(Field::CuffGirth, 1.15 * arm);
+    const double armLength = sizes_.finished(Field::SleeveToUnderarm);
+    fill(Field::SleeveLength, armLength);
+    fill(Field::FlareFrom, at(Field::SleeveLength));
+    fill(Field::FullGirth, 1.3 * arm);
+    // The cuff of a full sleeve lies about the arm where it ends.
+    const double down = std::clamp(at(Field::SleeveLength) / std::max(armLength, 1.0), 0.0, 1.0);
+    const bool full = design_.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
+    fill(Field::CuffGirth, full ? arm + down * (wrist - arm) : 1.15 * arm);
   }
 
   void knitting() {
@@ -254,6 +299,32 @@ double startingUnderarm(double away) {
 
 double startingRise(double away, double underarm, double depth) {
   return std::clamp(1.4 * (away - underarm) / depth, 0.35, 0.65);
+}
+
+double bandInNeck(const Design& design, const Sizes& sizes) {
+  return design.as<Neckline>(Choice::Neckline) == Neckline::High ? 0 : sizes[Field::NeckBand];
+}
+
+double drawnInAtCrown(const Design& design, double capEase) {
+  return design.as<CapTop>(Choice::CapTop) == CapTop::Smooth ? 0 : std::max(0.0, capEase - kSmoothEase);
+}
+
+int startingButtons(double first, double bust, double last) {
+  constexpr double kClosest = 5.5, kUsual = 7.5, kWidest = 9.5; // cm apart, common practice
+  const double length = last - first;
+  if (length < kClosest) return length < kClosest / 2 ? 1 : 2;
+  int best = 2;
+  double least = 1e300;
+  for (int n = 2; n <= info(Field::Buttons).high; ++n) {
+    const double apart = length / (n - 1);
+    if (apart < kClosest) break;
+    const double off = std::remainder(bust - first, apart);
+    const bool reaches = bust < last;
+    const double cost = (reaches ? std::abs(off) : 0) + 0.25 * std::abs(apart - kUsual) +
+                        (apart > kWidest ? 5 * (apart - kWidest) : 0);
+    if (cost < least) least = cost, best = n;
+  }
+  return best;
 }
 
 Sizes complete(const Design& design) { return Filler(design).run(); }

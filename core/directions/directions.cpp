@@ -29,9 +29,9 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) 
   d.size = l.size;
   d.finished = finishedSizes(garment);
   for (const KnitPiece& piece : garment.pieces) d.pieces.push_back(stepsOf(piece, l.size));
-  if (d.garment == Garment::Jacket && d.band == BandMade::KnittedOn)
-    d.bandStitches = Stitches(int(std::lround(draft.bodice.bandInner / l.size.width - l.front.left)));
-  if (const KnitPiece* back = garment.piece(PieceId::Back)) d.slit = back->splitRow < back->neckRow;
+  d.bandStitches = Stitches(l.band);
+  if (const KnitPiece* back = garment.piece(PieceId::Back))
+    d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
   d.armhole = garment.right.armhole, d.cap = garment.right.cap;
   return d;

@@ -28,6 +28,9 @@ std::string shapeKey(Shapes s) {
   case Shapes::Shoulder: return "shoulder";
   case Shapes::Neck: return "neck";
   case Shapes::Sleeve: return "sleeve";
+  case Shapes::Bust: return "bust";
+  case Shapes::Cuff: return "cuff";
+  case Shapes::Opening: return "opening";
   case Shapes::Cap:
   case Shapes::Crown: break;
   }
@@ -52,6 +55,17 @@ public:
     if (after_ == 0) return text_;
     for (const Action& a : actions_)
       if (oneByOne(a) && a.side == startOf(row_)) join(shaping(a, "start"));
+    for (const Action& a : actions_)
+      if (a.kind == ActKind::Spread) join(spread(a));
+    if (const Action* a = find(ActKind::Buttonhole)) join(buttonhole(*a));
+    if (const Action* a = find(ActKind::Wait)) {
+      join(words_.say(a->from > 0 ? "row.toTurn" : "row.toLastTurn", {countParam("n", a->stitches.value())}));
+      return text_;
+    }
+    if (find(ActKind::TakeUp)) {
+      join(words_.say("row.takeUp"));
+      return text_;
+    }
     const auto last = std::find_if(actions_.begin(), actions_.end(), [&](const Action& a) {
       return oneByOne(a) && a.side != startOf(row_);
     });
@@ -67,6 +81,26 @@ private:
   }
   static bool isBindOff(const Action& a) {
     return a.kind == ActKind::BindOff || a.kind == ActKind::Close;
+  }
+
+  [[nodiscard]] const Action* find(ActKind kind) const {
+    const auto at = std::find_if(actions_.begin(), actions_.end(), [&](const Action& a) { return a.kind == kind; });
+    return at == actions_.end() ? nullptr : &*at;
+  }
+
+  // Evenly: one after every so many stitches, the last stitch left alone.
+  std::string spread(const Action& a) const {
+    const int k = a.stitches.value(), before = after_ - k;
+    const int apart = std::max(1, (before - 1) / k), wider = std::max(0, before - 1 - k * apart) % std::max(1, k);
+    const Params params{countParam("k", k), countParam("n", k - wider), countParam("a", apart),
+                        countParam("m", wider), countParam("b", apart + 1)};
+    return words_.say(wider > 0 ? "row.spread.two" : "row.spread", params);
+  }
+
+  std::string buttonhole(const Action& a) const {
+    const Params params{countParam("k", a.stitches.value()), countParam("n", a.from),
+                        countParam("m", a.from + a.stitches.value())};
+    return words_.say(a.side == startOf(row_) ? "row.buttonhole.start" : "row.buttonhole.end", params);
   }
 
   void join(const std::string& more) {
@@ -159,6 +193,8 @@ std::string whatText(const Words& words, const Step& step, PieceId piece) {
   switch (step.kind) {
   case StepKind::CastOn: break;
   case StepKind::Hem: return words.say("hem", {aSideParam(words, step.last)});
+  case StepKind::Facing: return words.say("facing", {aSideParam(words, step.last)});
+  case StepKind::Fold: return words.say("fold");
   case StepKind::Even: return evenText(words, step, piece);
   case StepKind::Row: {
     const std::string row = rowText(words, step.actions, step.first, step.stitches);
@@ -178,7 +214,7 @@ std::string edgesText(const Words& words, const Step& step) {
   const EdgeSide start = startOf(step.kind == StepKind::Repeat ? step.like : step.first);
   for (const bool atStart : {true, false})
     for (const Action& a : step.actions) {
-      if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin) continue;
+      if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::Buttonhole) continue;
       if ((a.side == start) != atStart) continue;
       std::string name = words.say("edge." + shapeKey(a.shapes));
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
@@ -226,8 +262,9 @@ std::string stepText(const Words& words, const Step& step, const Part& part, Pie
   const Param count = countParam("count", step.stitches.value());
   if (step.kind == StepKind::CastOn)
     return words.say("castOn", {countParam("k", step.stitches.value()), count});
-  return words.say("line", {textParam("at", atText(words, step, part)),
-                            textParam("what", whatText(words, step, piece)), count});
+  return words.say(step.waiting > Stitches(0) ? "line.waiting" : "line",
+                   {textParam("at", atText(words, step, part)), textParam("what", whatText(words, step, piece)),
+                    count, countParam("waiting", step.waiting.value())});
 }
 
 std::string partText(const Words& words, const Part& part, PieceId piece) {

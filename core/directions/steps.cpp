@@ -18,7 +18,7 @@ std::vector<ShapedRow> shapedRows(const Section& section) {
   std::vector<ShapedRow> rows;
   for (const Act& a : section.acts) {
     if (rows.empty() || rows.back().row != a.row) rows.push_back({a.row, {}});
-    rows.back().actions.push_back({a.kind, a.side, a.stitches, a.shapes});
+    rows.back().actions.push_back({a.kind, a.side, a.stitches, a.shapes, a.from});
   }
   return rows;
 }
@@ -75,6 +75,7 @@ private:
     step.section = section_.id;
     step.first = next_, step.last = last;
     step.stitches = lines_[last - section_.first].stitches();
+    step.waiting = Stitches(lines_[last - section_.first].waiting);
     next_ = last + 1;
     steps_.push_back(std::move(step));
     return steps_.back();
@@ -156,9 +157,11 @@ private:
 
   void single() {
     const int row = rows_[i_].row, after = i_ + 1 < end_ ? rows_[i_ + 1].row : last_ + 1;
-    const ActKind kind = rows_[i_].actions[0].kind;
-    const bool turns =
-        kind == ActKind::Rest || kind == ActKind::Rejoin; // long enough a sentence already
+    // Where the work is turned or spread the sentence is long enough already.
+    const std::vector<Action>& actions = rows_[i_].actions;
+    const bool turns = !std::all_of(actions.begin(), actions.end(), [](const Action& a) {
+      return oneByOne(a) || a.kind == ActKind::BindOff;
+    });
     const bool oneEven = after == row + 2 && !comesAgain(i_) && !turns;
     add(StepKind::Row, oneEven ? row + 1 : row).actions = rows_[i_].actions;
     ++i_;
@@ -172,6 +175,12 @@ private:
   std::vector<Step> steps_;
 };
 
+// What an action at the edge is told by; what is worked within the piece belongs to no edge.
+bool atAnEdge(const Action& a) {
+  return a.kind != ActKind::CastOn && a.kind != ActKind::Spread && a.kind != ActKind::Buttonhole &&
+         a.shapes != Shapes::Bust;
+}
+
 // What is shaped, and whether the edges are shaped for different ends.
 void describe(Part& part, PieceId piece) {
   std::vector<Shapes> right, left;
@@ -180,7 +189,7 @@ void describe(Part& part, PieceId piece) {
   };
   for (const Step& step : part.steps)
     for (const Action& a : step.actions) {
-      if (a.kind == ActKind::CastOn) continue;
+      if (!atAnEdge(a)) continue;
       const Shapes s = named(a.shapes, piece);
       note(part.shapes, s);
       if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin) continue;
@@ -242,12 +251,20 @@ private:
     part.steps.push_back(std::move(castOn));
     int last = std::min(piece_.hemRows, section.last);
     if (rows.size() > 1) last = std::min(last, rows[1].row - 1);
-    if (last >= 1) {
-      Step rib;
-      rib.kind = StepKind::Hem;
-      rib.first = 1, rib.last = last;
-      rib.stitches = lines[last].stitches();
-      part.steps.push_back(std::move(rib));
+    const auto even = [&](StepKind kind, int from, int to) {
+      if (to < from) return;
+      Step step;
+      step.kind = kind;
+      step.first = from, step.last = to;
+      step.stitches = lines[to].stitches();
+      part.steps.push_back(std::move(step));
+    };
+    if (const int fold = piece_.foldRow; fold > 0 && fold <= last) {
+      even(StepKind::Facing, 1, fold - 1);
+      even(StepKind::Fold, fold, fold);
+      even(StepKind::Even, fold + 1, last);
+    } else {
+      even(StepKind::Hem, 1, last);
     }
     add(std::move(part), section.id);
     return last + 1;

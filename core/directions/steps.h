@@ -19,6 +19,7 @@ struct Action {
   EdgeSide side = EdgeSide::Right;
   Stitches stitches{1};
   Shapes shapes = Shapes::Side;
+  int from = 0; // as an act's
   bool operator==(const Action&) const = default;
 };
 
@@ -28,7 +29,9 @@ struct Action {
 
 enum class StepKind : std::uint8_t {
   CastOn, // row 0
-  Hem,    // rib or hem, even
+  Hem,    // rib, even
+  Facing, // what is folded in behind the lower edge, even
+  Fold,   // the one row along which it is folded
   Even,   // no shaping
   Row,    // `actions` in row `first`; a row after it, if there is one, is worked even
   // `actions` as in the row `like`, every `every` rows, `times` times; the first after every - 1
@@ -47,7 +50,8 @@ struct Step {
   std::vector<Action> actions; // as in a row table: rest and rejoin first, then right before left
   int every = 0, times = 1;
   int like = -1;
-  Stitches stitches{0};    // on the needle after the step
+  Stitches stitches{0};    // in work after the step
+  Stitches waiting{0};     // beyond the turns of short rows
   double fromCastOn = 0;   // cm, the height of the piece after it
   double fromUnderarm = 0; // cm; 0 below the underarm
   [[nodiscard]] int rows() const { return last - first + 1; }
@@ -55,7 +59,7 @@ struct Step {
 };
 
 enum class PartKind : std::uint8_t {
-  Hem,   // cast-on and rib
+  Hem,   // cast-on and rib or facing
   Main,  // up to the underarm: body or sleeve
   Upper, // from there, or from where a neck begins
 };

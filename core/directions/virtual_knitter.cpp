@@ -20,7 +20,7 @@ public:
     if (step.first != next_) snag(Snag::RowMissing, step.first);
     for (int row = step.first; row <= step.last; ++row) work(step, row);
     next_ = step.last + 1;
-    if (step.stitches.value() != needle_.count()) snag(Snag::CountDiffers, step.last);
+    if (step.stitches.value() != needle_.count() || step.waiting.value() != waitRight_ + waitLeft_) snag(Snag::CountDiffers, step.last);
   }
 
   Knitted finished() { return std::move(out_); }
@@ -34,16 +34,17 @@ private:
   }
 
   void work(const Step& step, int row) {
-    RowLine line{section_, row, 0, 0, {}};
+    RowLine line{section_, row, 0, 0, {}, 0};
     for (const Action& action : step.actions) {
       if (!isWorked(step, row)) continue;
       Action now = action;
       if (step.kind == StepKind::BindOffRows) now.side = startOf(row);
       perform(now, row);
-      line.acts.push_back({row, now.kind, now.side, now.stitches, now.shapes});
+      line.acts.push_back({row, now.kind, now.side, now.stitches, now.shapes, now.from});
     }
     if (!castOn_) snag(Snag::NotCastOn, row);
     line.leftEdge = needle_.left, line.rightEdge = needle_.right;
+    line.waiting = waitRight_ + waitLeft_;
     out_.rows.push_back(std::move(line));
   }
 
@@ -51,6 +52,8 @@ private:
     const int at = row - step.first; // rows into the step
     switch (step.kind) {
     case StepKind::Hem:
+    case StepKind::Facing:
+    case StepKind::Fold:
     case StepKind::Even: return false;
     case StepKind::CastOn:
     case StepKind::Row: return at == 0;
@@ -91,6 +94,32 @@ private:
       if (held_) needle_ = *held_;
       held_.reset();
       return;
+    case ActKind::Wait:
+    case ActKind::TakeUp: turnOrReach(action, row); return;
+    case ActKind::Spread:
+      if (k % 2 != 0 || k >= needle_.count()) snag(Snag::TooFew, row);
+      needle_.left -= 0.5 * k, needle_.right += 0.5 * k;
+      return;
+    case ActKind::Buttonhole:
+      if (action.from + k > needle_.count()) snag(Snag::TooFew, row);
+      return;
+    }
+  }
+
+  // The end of a short row: before the edge, or up to it over all that waited.
+  void turnOrReach(const Action& action, int row) {
+    const int k = action.stitches.value();
+    int& waiting = action.side == EdgeSide::Right ? waitRight_ : waitLeft_;
+    if (action.side == startOf(row)) snag(Snag::NotAtEnd, row);
+    if (action.kind == ActKind::Wait) {
+      if (k >= needle_.count()) snag(Snag::TooFew, row);
+      if (action.from != waiting) snag(Snag::CountDiffers, row);
+      waiting += k;
+      move(action.side, -k);
+    } else {
+      if (k != waiting) snag(Snag::NothingHeld, row);
+      waiting = 0;
+      move(action.side, k);
     }
   }
 
@@ -106,6 +135,7 @@ private:
   double castOnLeft_;
   Span needle_;
   std::optional<Span> held_;
+  int waitRight_ = 0, waitLeft_ = 0; // beyond the turns
   SectionId section_ = SectionId::Body;
   std::optional<int> divided_; // the row in which the body was divided
   int next_ = 0;

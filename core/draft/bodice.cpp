@@ -1,5 +1,6 @@
 #include "draft/bodice.h"
 
+#include "body/complete.h"
 #include "draft/neckline.h"
 #include "draft/side.h"
 
@@ -34,6 +35,40 @@ std::vector<PieceEdge> halfPiece(const ArmholeShape& armhole, const Path& side, 
           {EdgeKind::Neck, neckFromTop}};
 }
 
+// Where the short rows go, and how much of them there is room for.
+BustWedge bustWedge(const Design& design, const Sizes& s, const Bodice& b) {
+  if (design.as<BustShaping>(Choice::BustShaping) != BustShaping::ShortRows || s[Field::BustDepth] <= 0) return {};
+  constexpr double kLeastMiddle = 2; // cm that every row works, to the centre or the front edge
+  BustWedge wedge;
+  wedge.depth = s[Field::BustDepth];
+  wedge.low = std::max(b.at.underarm - kBustBelowUnderarm, 0.5 * (b.at.hem + b.at.underarm));
+  wedge.reach = std::max(0.0, std::min(s[Field::BustReach], b.front.halfBust - std::max(0.0, b.bandInner) - kLeastMiddle));
+  return wedge;
+}
+
+BodiceHeights raised(BodiceHeights at, double by) {
+  for (double* y : {&at.underarm, &at.tip, &at.neckPoint, &at.nape}) *y += by;
+  return at;
+}
+
+// The side seam with the wedge opened.
+Path withWedge(const Path& side, const BustWedge& wedge) {
+  if (wedge.depth <= 0) return side;
+  Path path(side.start());
+  bool opened = false;
+  for (const Cubic& c : side.segments()) {
+    const Vec2 a = c.start(), b = c.end();
+    if (!opened && b.y() > wedge.low) {
+      const double t = (wedge.low - a.y()) / (b.y() - a.y());
+      const Vec2 corner = a + t * (b - a), up(0, wedge.depth);
+      path.lineTo(corner).lineTo(corner + 0.5 * up - Vec2(wedge.reach, 0)).lineTo(corner + up);
+      opened = true;
+    }
+    path.lineTo(b + (opened ? Vec2(0, wedge.depth) : Vec2(0, 0)));
+  }
+  return path;
+}
+
 } // namespace
 
 ArmholeShape backArmhole(const Sizes& s) {
@@ -49,15 +84,18 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
   Bodice b;
   b.back = backArmhole(s);
   b.front = frontArmhole(s);
-  b.at.underarm = std::max(s.finished(Field::HemToUnderarm), kLeastBody);
+  const HemMade hem = design.as<HemMade>(Choice::Hem);
+  if (hem == HemMade::Faced) b.at.fold = s[Field::HemDepth];
+  b.at.underarm = b.at.fold + std::max(s.finished(Field::HemToUnderarm), kLeastBody);
   b.at.tip = b.at.underarm + b.back.depth;
   b.at.neckPoint = b.at.tip + s[Field::ShoulderDrop];
   b.at.nape = b.at.neckPoint - s[Field::BackNeckDrop];
-  b.at.waist = b.at.nape - s[Field::BackWaistLength];
+  b.at.waist = b.at.fold + s[Field::WaistHeight];
   b.at.hip = b.at.waist - hipBelowWaist(design.as<Figure>(Choice::Figure));
-  b.at.hem = std::min(s[Field::HemDepth], 0.5 * b.at.underarm);
-  const double band = s[Field::NeckBand];
-  b.at.frontNeck = b.at.neckPoint - s[Field::FrontNeckDrop] - band;
+  b.at.hem = hem == HemMade::Ribbed ? std::min(s[Field::HemDepth], 0.5 * b.at.underarm) : b.at.fold;
+  const bool straightBack = design.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
+  b.at.neckLow = straightBack ? b.at.neckPoint : b.at.nape;
+  const double band = bandInNeck(design, s);
   b.halfNeck = 0.5 * s[Field::NeckWidth] + band;
 
   const bool jacket = design.as<Garment>(Choice::Garment) == Garment::Jacket;
@@ -68,24 +106,28 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
     b.openingX = knittedOn ? -half : half;
   }
 
+  b.bust = bustWedge(design, s, b);
+  b.frontAt = raised(b.at, b.bust.depth);
+  b.frontAt.neckLow = b.frontAt.neckPoint - s[Field::FrontNeckDrop] - band;
+
   const Neckline shape = design.as<Neckline>(Choice::Neckline);
-  const NeckHalf back{0, b.halfNeck, b.at.nape, b.at.neckPoint};
-  const NeckHalf front{b.bandInner, b.halfNeck, b.at.frontNeck, b.at.neckPoint};
+  const NeckHalf back{0, b.halfNeck, b.at.neckLow, b.at.neckPoint};
+  const NeckHalf front{b.bandInner, b.halfNeck, b.frontAt.neckLow, b.frontAt.neckPoint};
   const double share = s[Field::BackShare];
-  const Path backSide = sideSeam(design, s, b.at, share);
-  const Path frontSide = sideSeam(design, s, b.at, 1 - share);
-  b.hemGirth = 2 * (backSide.start().x() + frontSide.start().x());
-  b.backHalf = halfPiece(b.back, backSide, 0, backNeck(back), b.at.underarm);
+  b.backSide = sideSeam(design, s, b.at, share);
+  b.frontSide = sideSeam(design, s, b.at, 1 - share);
+  b.hemGirth = 2 * (b.backSide.start().x() + b.frontSide.start().x());
+  b.backHalf = halfPiece(b.back, b.backSide, 0, backNeck(back), b.at.underarm);
   Path neck = frontNeck(shape, front);
   if (jacket && b.openingX < b.bandInner) neck.lineTo(Vec2(b.openingX, neck.end().y()));
-  b.frontHalf = halfPiece(b.front, frontSide, b.openingX, neck, b.at.underarm);
+  b.frontHalf = halfPiece(b.front, withWedge(b.frontSide, b.bust), b.openingX, neck, b.frontAt.underarm);
   if (jacket)
     b.frontHalf.push_back(
         {EdgeKind::Opening, Path(neck.end()).lineTo(Vec2(b.openingX, 0))});
 
-  // The finished neck edge lies one band inside the knitted one.
+  // The finished neck edge lies one band inside the knitted one; a standing band has its length.
   NeckHalf innerFront = front, innerBack = back;
-  innerFront.halfWidth = innerBack.halfWidth = 0.5 * s[Field::NeckWidth];
+  innerFront.halfWidth = innerBack.halfWidth = b.halfNeck - band;
   innerFront.low += band;
   innerFront.from = 0;
   b.neckEdge = 2 * (frontNeck(shape, innerFront).length() + backNeck(innerBack).length());

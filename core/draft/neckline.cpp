@@ -33,7 +33,8 @@ Path frontNeck(Neckline shape, const NeckHalf& n) {
                  Vec2(n.halfWidth, n.high));
     return path.reversed();
   }
-  case Neckline::Round: break;
+  case Neckline::Round:
+  case Neckline::High: break;
   }
   return curved(n, n.from + 0.35 * width, n.low + 0.75 * drop);
 }

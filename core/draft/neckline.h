@@ -13,7 +13,7 @@ struct NeckHalf {
   double high = 0;      // y of the neck point
 };
 
-// Round: flat, a quarter of an oval, straight up; V: straight; square: across and up; boat: a long
+// Round and high: flat, a quarter of an oval, straight up; V: straight; square: across and up; boat: a long
 // shallow curve. A neckline that has no width or no depth is drawn as the line between its ends.
 [[nodiscard]] Path frontNeck(Neckline shape, const NeckHalf& n);
 // Flat over the middle, rising to the neck point over the last third.

@@ -59,7 +59,8 @@ SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
   const double arm = s.finished(Field::SleeveToUnderarm);
   switch (design.as<SleeveLine>(Choice::SleeveLine)) {
   case SleeveLine::Straight: out.halfCuff = out.halfWidth; break;
-  case SleeveLine::Flared: out.halfCuff = 0.5 * s[Field::CuffGirth]; break;
+  case SleeveLine::Flared:
+  case SleeveLine::Full: out.halfCuff = 0.5 * s[Field::CuffGirth]; break;
   case SleeveLine::Tapered: // a shorter sleeve ends where the long one would be that wide
     out.halfCuff = between(out.length, 0, out.halfWidth, arm, wrist);
     break;
@@ -68,6 +69,8 @@ SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
                                           : between(out.length, 0.5 * arm, elbow, arm, wrist);
     break;
   }
+  const bool full = design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
+  out.halfFull = full ? std::max(out.halfCuff, 0.5 * s[Field::FullGirth]) : out.halfCuff;
   return out;
 }
 
@@ -76,6 +79,12 @@ Path sleeveSeam(const Design& design, const Sizes& s, const SleeveBody& sleeve) 
   const double even = std::max(sleeve.length - kUnderarmEven, 0.75 * sleeve.length);
   const SleeveLine line = design.as<SleeveLine>(Choice::SleeveLine);
   if (line != SleeveLine::Flared) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
+  if (line == SleeveLine::Full) path.lineTo(Vec2(sleeve.halfFull, sleeve.cuff));
+  // Where a flare begins the sleeve is as wide as a tapered one would be.
+  if (const double from = s[Field::FlareFrom]; line == SleeveLine::Flared && from < even) {
+    const double arm = s.finished(Field::SleeveToUnderarm), wrist = 0.5 * s.finished(Field::Wrist);
+    path.lineTo(Vec2(between(sleeve.length - from, 0, sleeve.halfWidth, arm, wrist), from));
+  }
   const double elbowY = sleeve.length - 0.5 * s.finished(Field::SleeveToUnderarm);
   if (line == SleeveLine::Fitted && elbowY > sleeve.cuff && elbowY < even)
     path.lineTo(Vec2(0.5 * s.finished(Field::Elbow), elbowY));

@@ -17,6 +17,7 @@ inline constexpr double kWaistEven = 2.5, kUnderarmEven = 2.5;
 
 struct SleeveBody {
   double halfCuff = 0, halfWidth = 0; // at the edge and at the underarm
+  double halfFull = 0;                // above the cuff of a full sleeve; else halfCuff
   double length = 0;                  // edge to underarm
   double cuff = 0;                    // depth of the cuff, worked even
 };

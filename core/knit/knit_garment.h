@@ -14,7 +14,8 @@ struct KnitPiece {
   PieceId id = PieceId::Back;
   std::vector<Section> sections;
   RowTable rows;
-  int hemRows = 0;
+  int hemRows = 0;      // rib, or facing with the rows of its fold
+  int foldRow = -1;     // RS, purled, along which a facing is folded
   int underarmRow = -1; // RS
   int shoulderRow = -1; // RS, the first shoulder bind-off
   int splitRow = -1;    // RS, where a neck or slit divides the piece

@@ -1,5 +1,7 @@
 #include "knit/lattice.h"
 
+#include "knit/acts.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -85,21 +87,43 @@ void shoulders(Lattice& l, const GarmentDraft& g) {
   const int stitches = std::clamp(wanted, 1, std::max(1, std::min(room(l.back, true), room(l.front, pullover))));
   l.back.shoulder = l.front.shoulder = stitches;
   l.shoulderSteps = std::clamp(int(std::lround(drop / (2 * l.size.height))), 1, stitches);
-  l.neckTop = l.shoulderRow + 2 * l.shoulderSteps;
+  // Short rows end with one row over all the stitches before they are bound off together.
+  l.neckTop = l.shoulderRow + 2 * l.shoulderSteps + (l.shoulderShortRows ? 1 : 0);
+}
+
+// The wedge over the bust: pairs of rows, evenly stepped in from the side.
+void bustRows(Lattice& l, const BustWedge& wedge) {
+  BodiceLattice& f = l.front;
+  const int reach = std::min(int(std::lround(wedge.reach / l.size.width)), f.bust() / 2 - 2);
+  const int pairs = std::min(nearestEven(wedge.depth / l.size.height) / 2, reach);
+  f.bustRow = nearestEven(wedge.low / l.size.height) + 1;
+  // The seam is shaped below it: a row that is turned early has no room for an increase at its end.
+  int outward = 0;
+  for (const Act& a : seamActs(f.side, l.hemRows, EdgeSide::Right, Shapes::Side, outward))
+    f.bustRow = std::max(f.bustRow, a.row + 2);
+  if (pairs <= 0 || f.bustRow <= l.hemRows || f.bustRow >= l.underarmRow) {
+    f.bustRow = -1;
+    return;
+  }
+  f.longer = 2 * pairs;
+  for (const Run& run : shoulderSteps(Stitches(reach), pairs))
+    f.bustTurns.insert(f.bustTurns.end(), std::size_t(run.times), run.stitches.value());
 }
 
 void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   const SleeveBody& sl = g.sleeve;
   l.sleeveUnderarmRow = std::max(2, nearestEven(sl.length / l.size.height)) + 1;
   l.cuffRows = std::min(nearestEven(sl.cuff / l.size.height), l.sleeveUnderarmRow - 1);
-  const Path seam = sleeveSeam(g.design, g.sizes, sl);
+  SleeveBody above = sl; // of a full sleeve the seam begins above the cuff
+  above.halfCuff = sl.halfFull;
+  const Path seam = sleeveSeam(g.design, g.sizes, above);
   // The pattern is whole where the sleeve is cast on; the upper arm then keeps the parity.
   const double wanted = w.across(sl.halfWidth);
   const auto seamUpTo = [&](int width) {
     return placesOf(seam, l.size, l.sleeveUnderarmRow - 1, 0.5 * width - w.selvedge, g.sizes);
   };
   if (g.sizes[Field::PatternMultiple] > 1) {
-    const int cuff = inPattern(w.across(sl.halfCuff), 2 * w.selvedge, g.sizes);
+    const int cuff = inPattern(w.across(sl.halfFull), 2 * w.selvedge, g.sizes);
     l.sleeveWidth = nearestOfParity(wanted, cuff);
     l.sleeveSeam = seamUpTo(l.sleeveWidth);
     const int off = (cuff - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
@@ -110,6 +134,11 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
     l.sleeveWidth = std::max(4, int(std::lround(wanted)));
     l.sleeveSeam = seamUpTo(l.sleeveWidth);
   }
+  if (sl.halfFull <= sl.halfCuff) return;
+  const int full = l.sleeveWidth + 2 * l.sleeveSeam.front().outward;
+  const int cuff = std::max(2, nearestOfParity(w.across(sl.halfCuff), full));
+  // A row can hardly be more than doubled.
+  l.cuffSpread = std::clamp(full - cuff, 0, 2 * ((full - 1) / 4));
 }
 
 } // namespace
@@ -135,9 +164,17 @@ Lattice latticeOf(const GarmentDraft& g) {
   const Widths w{l.size, l.selvedge};
   const BodiceHeights& at = g.bodice.at;
   const double h = l.size.height;
-  l.underarmRow = std::max(2, nearestEven(at.underarm / h)) + 1;
+  const int facing = nearestEven(at.fold / h);
+  l.underarmRow = facing + std::max(2, nearestEven((at.underarm - at.fold) / h)) + 1;
   l.hemRows = std::min(nearestEven(at.hem / h), l.underarmRow - 1);
-  l.shoulderRow = l.underarmRow + std::max(2, nearestEven(g.bodice.back.depth / h));
+  if (facing > 0 && facing + 2 < l.underarmRow) {
+    l.foldRow = facing + 1;
+    l.hemRows = facing + 2;
+  }
+  l.shoulderShortRows = g.design.as<ShoulderWork>(Choice::ShoulderWork) == ShoulderWork::ShortRows;
+  const double depthRows = g.bodice.back.depth / h;
+  l.shoulderRow = l.underarmRow + (l.shoulderShortRows ? std::max(3, nearestOfParity(depthRows, 1))
+                                                       : std::max(2, nearestEven(depthRows)));
   const auto stitches = [&](Field f) {
     return std::max(0, int(std::lround(g.sizes[f] / l.size.width)));
   };
@@ -147,11 +184,13 @@ Lattice latticeOf(const GarmentDraft& g) {
   const bool pickedUp = g.design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
   l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w, underarmFront)
                      : halfFront(g.bodice, g.sizes, w, underarmFront, pickedUp, l.pickUp);
-  const auto sidePath = [](const std::vector<PieceEdge>& half) { return half[1].path; };
-  l.back.side = placesOf(sidePath(g.bodice.backHalf), l.size, l.underarmRow - 1, l.back.right - l.selvedge,
+  if (!pullover && !pickedUp)
+    l.band = std::max(0, int(std::lround(g.bodice.bandInner / l.size.width - l.front.left)));
+  l.back.side = placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge,
                          g.sizes);
-  l.front.side = placesOf(sidePath(g.bodice.frontHalf), l.size, l.underarmRow - 1,
+  l.front.side = placesOf(g.bodice.frontSide, l.size, l.underarmRow - 1,
                           l.front.right - l.selvedge, g.sizes);
+  if (g.bodice.bust.depth > 0) bustRows(l, g.bodice.bust);
   shoulders(l, g);
   sleeve(l, g, w);
   return l;

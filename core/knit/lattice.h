@@ -20,6 +20,10 @@ struct BodiceLattice {
   std::vector<SeamPlace> side; // from the cast-on up to the underarm
   int underarm = 0, taken = 0, grown = 0; // stitches at each armhole edge
   int shoulder = 0;                       // stitches
+  // Short rows over the bust: so many rows more than the back from row `bustRow` on (RS, the first that is
+  // turned at a left edge; a right edge follows a row later), and the stitches left at each turn.
+  int longer = 0, bustRow = -1;
+  std::vector<int> bustTurns;
   [[nodiscard]] int bust() const;
   // Stitches between the shoulders' neck ends (a whole piece), or from there to the front edge.
   [[nodiscard]] int neck(bool whole) const;
@@ -29,14 +33,20 @@ struct Lattice {
   StitchSize size;
   int selvedge = 1;
   int pickUp = 1;        // stitches of a picked-up edge that its finish takes
-  int hemRows = 0;       // rib or hem
+  int hemRows = 0;       // rib, or facing with its fold
+  int foldRow = -1;      // RS, purled: a facing is folded there
+  // Of the back; in a piece that is `longer` everything from the underarm on comes so many rows later.
   int underarmRow = 0;   // RS: the bind-off at the right edge
-  int shoulderRow = 0;   // RS: the first shoulder bind-off
-  int shoulderSteps = 1; // pairs of bind-offs
+  int shoulderRow = 0;   // the first shoulder stitches are taken off the right edge: bound off on RS, or
+                         // left waiting at the end of a WS row
+  bool shoulderShortRows = false;
+  int shoulderSteps = 1; // pairs of bind-offs or turns
   int neckTop = 0;       // first row above the piece
+  int band = 0;          // stitches of a button band that is knitted on
   BodiceLattice back, front;
   // Sleeve
   int cuffRows = 0;
+  int cuffSpread = 0;    // stitches added evenly above the cuff of a full sleeve; even
   int sleeveUnderarmRow = 0;
   int sleeveWidth = 0; // stitches at the upper arm, selvedges included
   std::vector<SeamPlace> sleeveSeam;

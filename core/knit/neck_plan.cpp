@@ -76,6 +76,27 @@ Acts shapedSide(const BodicePlan& plan, const NeckShape& shape, const NeckCounts
   return edgeActs(neckEdge(shaping.schedule, section, n.row), edge, Shapes::Neck);
 }
 
+// How many rows a slit below the neck row has.
+int slitRows(const BodicePlan& plan, int neckRow) {
+  const Lattice& l = plan.lattice;
+  return std::min(nearestEven(plan.draft.sizes[Field::BackOpening] / l.size.height), neckRow - l.hemRows - 3);
+}
+
+// Bound off straight across when the shoulders are done; a slit divides the piece below.
+NeckPlan straightNeck(const BodicePlan& plan, const BodiceLattice& counts) {
+  NeckPlan out;
+  out.straight = true;
+  out.row = plan.lattice.neckTop + counts.longer;
+  const int slit = slitRows(plan, out.row), neck = counts.neck(true);
+  if (slit < 2) return out;
+  out.splitRow = out.row - slit + (slit % 2);
+  out.atSplit = neck % 2;
+  if (neck < 2) return out;
+  out.rightSection = {{out.row - 1, ActKind::BindOff, EdgeSide::Left, Stitches(neck / 2), Shapes::Neck}};
+  out.leftSection = {{out.row, ActKind::BindOff, EdgeSide::Right, Stitches(neck / 2), Shapes::Neck}};
+  return out;
+}
+
 } // namespace
 
 NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& counts) {
@@ -85,13 +106,19 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   const Neckline kind = plan.draft.design.as<Neckline>(Choice::Neckline);
   const int neck = counts.neck(whole);
   const double w = l.size.width, h = l.size.height;
-  const double drop = b.at.neckPoint - (back ? b.at.nape : b.at.frontNeck);
+  const BodiceHeights& at = back ? b.at : b.frontAt;
+  const double drop = at.neckPoint - at.neckLow;
+  const int top = l.neckTop + counts.longer;
+  // Below it lie the rib and the rows that are turned over the bust.
+  const int lowest = std::max(l.hemRows + 3 - l.hemRows % 2,
+                              counts.longer > 0 ? counts.bustRow + counts.longer + 4 : 0);
+  if (back && plan.draft.design.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight)
+    return straightNeck(plan, counts);
 
   NeckCounts n;
-  n.row = std::clamp(l.neckTop - std::max(4, nearestEven(drop / h)), l.hemRows + 3 - l.hemRows % 2,
-                     l.neckTop - 4);
+  n.row = std::min(std::max(top - std::max(4, nearestEven(drop / h)), lowest), top - 4);
   n.row += 1 - n.row % 2; // right side
-  n.rows = l.neckTop - 2 - n.row;
+  n.rows = top - 2 - n.row;
 
   // On the lattice the neck reaches from the centre (or the band's inner edge) to the shoulder stitches.
   const double inner = whole ? 0 : b.bandInner / w;
@@ -123,10 +150,9 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
     begin(centre, centre);
     return out;
   }
-  const double slit = back ? plan.draft.sizes[Field::BackOpening] : 0;
-  const int slitRows = std::min(nearestEven(slit / h), n.row - l.hemRows - 3);
-  if (slitRows >= 2) { // divided first; the centre is bound off half by half
-    out.splitRow = n.row - slitRows + (slitRows % 2);
+  if (const int slit = back ? slitRows(plan, n.row) : 0; slit >= 2) {
+    // Divided first; the centre is bound off half by half.
+    out.splitRow = n.row - slit + (slit % 2);
     out.atSplit = centre % 2;
     begin(centre / 2, centre / 2);
   } else {

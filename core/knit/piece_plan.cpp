@@ -1,6 +1,7 @@
 #include "knit/piece_plan.h"
 
 #include "knit/acts.h"
+#include "knit/buttonholes.h"
 #include "knit/neck_plan.h"
 
 #include <algorithm>
@@ -9,24 +10,58 @@
 namespace scye {
 namespace {
 
+// Groups of stitches left beyond the turns at one edge, at the end of every second row from `first` on; then
+// all taken up in the row after next.
+Acts shortRows(const std::vector<int>& groups, int first, EdgeSide side, Shapes shapes) {
+  Acts acts;
+  int row = first, waiting = 0;
+  for (const int k : groups) {
+    acts.push_back({row, ActKind::Wait, side, Stitches(k), shapes, waiting});
+    waiting += k, row += 2;
+  }
+  if (waiting > 0) acts.push_back({row, ActKind::TakeUp, side, Stitches(waiting), shapes});
+  return acts;
+}
+
+// Bound off in steps, or the steps left waiting but the last and all bound off together.
+Acts shoulderActs(const Lattice& l, const BodiceLattice& counts, EdgeSide side) {
+  Acts acts;
+  const int first = l.shoulderRow + counts.longer + (side == EdgeSide::Left ? 1 : 0);
+  std::vector<int> groups;
+  for (const Run& run : shoulderSteps(Stitches(counts.shoulder), l.shoulderSteps))
+    groups.insert(groups.end(), std::size_t(run.times), run.stitches.value());
+  if (!l.shoulderShortRows) {
+    int row = first;
+    for (const int k : groups) {
+      acts.push_back({row, ActKind::BindOff, side, Stitches(k), Shapes::Shoulder});
+      row += 2;
+    }
+    return acts;
+  }
+  groups.pop_back();
+  acts = shortRows(groups, first, side, Shapes::Shoulder);
+  acts.push_back({first + 2 * int(groups.size()) + 1, ActKind::BindOff, side, Stitches(counts.shoulder),
+                  Shapes::Shoulder});
+  return acts;
+}
+
 // What is worked along one outer edge of a bodice piece, from cast-on to shoulder.
 Acts outerEdge(const Lattice& l, const BodiceLattice& counts, const Schedule& armhole, EdgeSide side,
                int& castOnOutward) {
   Acts acts = seamActs(counts.side, l.hemRows, side, Shapes::Side, castOnOutward);
-  append(acts, edgeActs(knittedEdge(armhole, side, l.underarmRow), side, Shapes::Armhole));
-  const int first = l.shoulderRow + (side == EdgeSide::Left ? 1 : 0);
-  int row = first - 2; // runEvents counts from two rows before
-  for (const EdgeEvent& e : runEvents(shoulderSteps(Stitches(counts.shoulder), l.shoulderSteps), row, 0))
-    acts.push_back({e.row, ActKind::BindOff, side, e.change, Shapes::Shoulder});
+  append(acts, shortRows(counts.bustTurns, counts.bustRow + (side == EdgeSide::Right ? 1 : 0), side, Shapes::Bust));
+  append(acts, edgeActs(knittedEdge(armhole, side, l.underarmRow + counts.longer), side, Shapes::Armhole));
+  append(acts, shoulderActs(l, counts, side));
   return acts;
 }
 
-KnitPiece started(const Lattice& l, PieceId id) {
+KnitPiece started(const Lattice& l, PieceId id, const BodiceLattice& counts) {
   KnitPiece piece;
   piece.id = id;
   piece.hemRows = l.hemRows;
-  piece.underarmRow = l.underarmRow;
-  piece.shoulderRow = l.shoulderRow;
+  piece.foldRow = l.foldRow;
+  piece.underarmRow = l.underarmRow + counts.longer;
+  piece.shoulderRow = l.shoulderRow + counts.longer;
   return piece;
 }
 
@@ -45,15 +80,41 @@ Section bodySection(int last, double left, double right, Acts acts) {
 
 } // namespace
 
+namespace {
+
+// A neck that is straight across, and no slit below it: the piece is knitted in one to its end.
+KnitPiece undivided(const Lattice& l, const BodiceLattice& counts, KnitPiece piece, Acts both, double outward) {
+  piece.neckRow = l.neckTop + counts.longer - (l.shoulderShortRows ? 1 : 0);
+  int close = counts.neck(true);
+  if (l.shoulderShortRows) { // shoulders and neck together
+    std::erase_if(both, [](const Act& a) { return a.shapes == Shapes::Shoulder && a.kind == ActKind::BindOff; });
+    close += 2 * counts.shoulder;
+  }
+  both.push_back({piece.neckRow, ActKind::Close, l.shoulderShortRows ? EdgeSide::Left : EdgeSide::Right,
+                  Stitches(close), Shapes::Neck});
+  piece.sections.push_back(
+      bodySection(piece.neckRow, counts.left - outward, counts.right + outward, std::move(both)));
+  finish(piece);
+  return piece;
+}
+
+} // namespace
+
 KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& counts,
                      const Schedule& armhole) {
   const Lattice& l = plan.lattice;
-  KnitPiece piece = started(l, id);
+  KnitPiece piece = started(l, id, counts);
   int outward = 0;
   const Acts right = outerEdge(l, counts, armhole, EdgeSide::Right, outward);
   const Acts left = outerEdge(l, counts, armhole, EdgeSide::Left, outward);
   const NeckPlan neck = planNeck(plan, id, counts);
+  if (neck.splitRow < 0) {
+    Acts both = right;
+    append(both, left);
+    return undivided(l, counts, std::move(piece), std::move(both), outward);
+  }
   piece.splitRow = neck.splitRow, piece.neckRow = neck.row;
+  const int top = l.neckTop + counts.longer;
 
   const auto below = [&](const Acts& acts) { return between(acts, 0, neck.splitRow - 1); };
   Acts both = below(right);
@@ -63,13 +124,14 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
   const RowLine at = workedRows(piece.sections).back();
 
   const double half = 0.5 * neck.atSplit;
-  Section rightSide{SectionId::Right, neck.splitRow, l.neckTop - 2, half, at.rightEdge,
-                    between(right, neck.splitRow, l.neckTop)};
+  const int last = neck.straight ? 1 : 0; // a row more, in which a straight neck is bound off
+  Section rightSide{SectionId::Right, neck.splitRow, top - 2 + last, half, at.rightEdge,
+                    between(right, neck.splitRow, top)};
   rightSide.acts.push_back({neck.splitRow, ActKind::Rest, EdgeSide::Left,
                             Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck});
   append(rightSide.acts, neck.rightSection);
-  Section leftSide{SectionId::Left, neck.splitRow, l.neckTop - 1, at.leftEdge, half,
-                   between(left, neck.splitRow, l.neckTop)};
+  Section leftSide{SectionId::Left, neck.splitRow, top - 1 + last, at.leftEdge, half,
+                   between(left, neck.splitRow, top)};
   leftSide.acts.push_back({neck.splitRow, ActKind::Rejoin, EdgeSide::Right,
                            Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck});
   if (neck.atSplit > 0)
@@ -85,16 +147,18 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
 KnitPiece jacketFront(const BodicePlan& plan, PieceId id, const Schedule& armhole) {
   const Lattice& l = plan.lattice;
   const BodiceLattice& counts = l.front;
-  KnitPiece piece = started(l, id);
+  KnitPiece piece = started(l, id, counts);
   const bool isLeft = id == PieceId::LeftFront;
   int outward = 0;
   Acts acts = outerEdge(l, counts, armhole, isLeft ? EdgeSide::Right : EdgeSide::Left, outward);
   const NeckPlan neck = planNeck(plan, id, counts);
   piece.neckRow = neck.row;
   append(acts, isLeft ? neck.rightSection : neck.leftSection);
+  append(acts, buttonholeActs(buttonholes(plan.draft, l, neck.row), id));
   const double inner = counts.left, outer = counts.right + outward;
-  piece.sections.push_back(isLeft ? bodySection(l.neckTop - 2, inner, outer, std::move(acts))
-                                  : bodySection(l.neckTop - 1, -outer, -inner, std::move(acts)));
+  const int top = l.neckTop + counts.longer;
+  piece.sections.push_back(isLeft ? bodySection(top - 2, inner, outer, std::move(acts))
+                                  : bodySection(top - 1, -outer, -inner, std::move(acts)));
   finish(piece);
   return piece;
 }
@@ -106,10 +170,18 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   piece.id = id;
   piece.hemRows = l.cuffRows;
   piece.underarmRow = l.sleeveUnderarmRow;
+  // A full sleeve is widened in the first right-side row above its cuff; what would more than double the
+  // stitches, in the next one too.
+  int spreadRows = 0;
+  for (int left = l.cuffSpread, cuff = l.sleeveWidth + 2 * l.sleeveSeam.front().outward - l.cuffSpread; left > 0;) {
+    const int now = std::min(left, std::max(2, (cuff - 1) / 2 * 2));
+    acts.push_back({l.cuffRows + spreadRows + 1, ActKind::Spread, EdgeSide::Right, Stitches(now), Shapes::Cuff});
+    left -= now, cuff += now, spreadRows += 2;
+  }
   int outward = 0;
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
-    append(acts, seamActs(l.sleeveSeam, l.cuffRows, side, Shapes::Sleeve, outward));
-  half = 0.5 * l.sleeveWidth + outward;
+    append(acts, seamActs(l.sleeveSeam, l.cuffRows + spreadRows, side, Shapes::Sleeve, outward));
+  half = 0.5 * l.sleeveWidth + outward - 0.5 * l.cuffSpread;
   return piece;
 }
 

@@ -9,14 +9,20 @@ namespace {
 void work(const Act& act, RowLine& line) {
   const int k = act.stitches.value();
   const bool right = act.side == EdgeSide::Right;
+  if (act.kind == ActKind::Wait) line.waiting += k;
+  if (act.kind == ActKind::TakeUp) line.waiting -= k;
   switch (act.kind) {
   case ActKind::CastOn: break; // the section starts with these stitches
   case ActKind::Increase: right ? line.rightEdge += k : line.leftEdge -= k; break;
   case ActKind::Decrease:
   case ActKind::BindOff: right ? line.rightEdge -= k : line.leftEdge += k; break;
   case ActKind::Close: right ? line.rightEdge = line.leftEdge : line.leftEdge = line.rightEdge; break;
+  case ActKind::Wait: right ? line.rightEdge -= k : line.leftEdge += k; break;
+  case ActKind::TakeUp: right ? line.rightEdge += k : line.leftEdge -= k; break;
+  case ActKind::Spread: line.rightEdge += 0.5 * k, line.leftEdge -= 0.5 * k; break;
   case ActKind::Rest:
-  case ActKind::Rejoin: break;
+  case ActKind::Rejoin:
+  case ActKind::Buttonhole: break;
   }
 }
 
@@ -32,7 +38,7 @@ Stitches RowLine::stitches() const { return Stitches(int(std::lround(rightEdge -
 RowTable workedRows(const std::vector<Section>& sections) {
   RowTable table;
   for (const Section& s : sections) {
-    RowLine line{s.id, s.first, s.leftEdge, s.rightEdge, {}};
+    RowLine line{s.id, s.first, s.leftEdge, s.rightEdge, {}, 0};
     auto next = s.acts.begin();
     for (line.row = s.first; line.row <= s.last; ++line.row) {
       line.acts.clear();
@@ -47,13 +53,15 @@ RowTable workedRows(const std::vector<Section>& sections) {
 }
 
 std::string actionText(const RowLine& line) {
-  static constexpr std::array<std::string_view, 7> kNames{
-      "cast on", "increase", "decrease", "bind off", "close", "rest", "rejoin"};
+  static constexpr std::array<std::string_view, kActKinds> kNames{
+      "cast on", "increase", "decrease", "bind off", "close",      "rest",
+      "rejoin",  "wait",     "take up",  "spread",   "buttonhole"};
   std::string text;
   for (const Act& act : line.acts) {
     if (!text.empty()) text += ", ";
     text += kNames[std::size_t(act.kind)];
-    if (act.kind != ActKind::CastOn && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin)
+    if (act.kind != ActKind::CastOn && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin &&
+        act.kind != ActKind::Spread)
       text += act.side == EdgeSide::Right ? " right" : " left";
     if (act.stitches > Stitches(0)) text += " " + std::to_string(act.stitches.value());
   }

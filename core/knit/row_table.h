@@ -14,6 +14,9 @@
 
 namespace scye {
 
+//
+// Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges are those
+// of the stitches in work. A buttonhole is worked within its row and leaves the count as it was.
 enum class ActKind : std::uint8_t {
   CastOn,   // `stitches` onto the needle
   Increase, // at `side`, one stitch in from the edge
@@ -22,10 +25,17 @@ enum class ActKind : std::uint8_t {
   Close,    // bind off all that is left
   Rest,     // stitches at the left are left on a holder: the right section goes on alone
   Rejoin,   // take up the held stitches, right side facing
+  Wait,     // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
+  TakeUp,   // work all that waits at `side`, at the end of the row
+  Spread,   // increase `stitches` evenly across the row, half of them at each side of the middle
+  Buttonhole, // over `stitches`, `from` stitches in from the edge at `side`
 };
+inline constexpr int kActKinds = int(ActKind::Buttonhole) + 1;
 
 // What an action shapes; directions are grouped by it.
-enum class Shapes : std::uint8_t { Hem, Side, Underarm, Armhole, Shoulder, Neck, Sleeve, Cap, Crown };
+enum class Shapes : std::uint8_t {
+  Hem, Side, Underarm, Armhole, Shoulder, Neck, Sleeve, Cap, Crown, Bust, Cuff, Opening,
+};
 
 struct Act {
   int row = 0;
@@ -33,6 +43,7 @@ struct Act {
   EdgeSide side = EdgeSide::Right;
   Stitches stitches{0}; // each positive
   Shapes shapes = Shapes::Hem;
+  int from = 0;
   bool operator==(const Act&) const = default;
 };
 
@@ -51,8 +62,9 @@ struct RowLine {
   int row = 0;
   double leftEdge = 0, rightEdge = 0;
   std::vector<Act> acts;
+  int waiting = 0; // stitches beyond the turns
   [[nodiscard]] bool rightSide() const { return row % 2 == 1; }
-  [[nodiscard]] Stitches stitches() const;
+  [[nodiscard]] Stitches stitches() const; // in work
   bool operator==(const RowLine&) const = default;
 };
 

@@ -15,6 +15,7 @@ enum class Field : std::uint8_t {
   ArmholeDepth,   // shoulder tip straight down to the underarm line
   UpperArm, Elbow, Wrist,
   BackWaistLength,  // nape to waist
+  FrontWaistLength, // side neck point over the bust to the waist
   HemToUnderarm,    // cast-on edge to underarm line
   SleeveToUnderarm, // wrist to underarm
   SleeveToShoulder, // wrist to shoulder tip
@@ -33,15 +34,22 @@ enum class Field : std::uint8_t {
   FrontNeckDrop,  // finished, inside the band
   BackNeckDrop, NeckBand,
   BackOpening,    // slit below the back neck, so that a head passes
-  HemDepth,
+  HemDepth,       // of the rib, or of the facing that is folded in
+  WaistHeight,    // of the narrowest place over the lower edge
   ButtonBand,     // width; the overlap is the same
+  Buttons,        // how many
+  BustDepth, BustReach, // short rows: how much longer the front's middle, how far in from the side
   UnderarmBack, UnderarmFront, // underarm bind-off of half a piece
   RiseShare,      // height of the armhole curve over the armhole depth
   ScoopBack, ScoopFront, // Bezier arm of the armhole curve, 0.5523 gives the quarter ellipse
   // Sleeve and cap.
   SleeveLength,   // finished, edge to underarm
-  CuffDepth, CuffGirth, // CuffGirth: finished opening of a flared sleeve
-  CapEase,        // cap edge minus armhole edge
+  CuffDepth, CuffGirth, // CuffGirth: finished opening of a flared sleeve, or cuff of a full one
+  FlareFrom,      // how far above its edge a flared sleeve begins to widen
+  FullGirth,      // of a full sleeve above its cuff
+  CapEase,        // cap edge minus armhole edge, gathers and pleats included
+  GatherWidth,    // of the armhole at the shoulder, over which gathers or pleats are drawn in
+  Pleats,         // how many
   CapHeight,      // used when the cap height is pinned
   CrownWidth, LowerFullness, UpperFullness,
   // Knitting.
@@ -80,7 +88,8 @@ struct FieldInfo {
 // Things to choose between, by the same rules.
 enum class Choice : std::uint8_t {
   Figure, Garment, Neckline, Side, SleeveLine, SleeveFrom, CapLean, WorkedOut, BandMade, Washed,
-  Gathers, EveryRow,
+  CapTop, EveryRow,
+  BackNeck, ShoulderWork, Hem, BodyLength, BustShaping, ButtonSide, CapRise,
   FillFrom,  // what fills in the measurements she has not taken
   YarnClass, // as printed on the label
 };
@@ -97,13 +106,21 @@ struct ChoiceInfo {
 
 enum class Figure : int { Woman, Man, Child, Baby };
 enum class Garment : int { Pullover, Jacket };
-enum class Neckline : int { Round, Vee, Square, Boat };
+enum class Neckline : int { Round, Vee, Square, Boat, High }; // high: its band stands up
 enum class Side : int { Straight, Shaped };
-enum class SleeveLine : int { Tapered, Straight, Flared, Fitted };
+enum class SleeveLine : int { Tapered, Straight, Flared, Fitted, Full }; // full: gathered into a cuff
 enum class SleeveFrom : int { Underarm, Shoulder };
 enum class CapLean : int { Upright, Leaning };
 enum class WorkedOut : int { CapHeight, UpperArmEase, ArmholeDepth, CrownWidth, CapEase };
 enum class BandMade : int { KnittedOn, PickedUp };
+enum class CapTop : int { Smooth, Gathered, Pleated };
+enum class BackNeck : int { Shaped, Straight };
+enum class ShoulderWork : int { Steps, ShortRows };
+enum class HemMade : int { Ribbed, Plain, Faced };
+enum class BodyLength : int { HighHip, Cropped, Waist, Hip };
+enum class BustShaping : int { None, ShortRows };
+enum class ButtonSide : int { Usual, Right, Left }; // of the wearer; usual: women right, men left
+enum class CapRise : int { Usual, Shallow, High };  // what the starting values aim at
 enum class YesNo : int { No, Yes };
 enum class FillFrom : int { Size, Survey };
 // Choice::YarnClass: option 0 is "not named", option n + 1 the published class n (body/yarn_classes.h).

@@ -19,6 +19,10 @@ std::string actText(const Act& a, bool bothEnds, const Phrases& phrases) {
   case ActKind::Rest: return phrases.say("chart.act.rest", count);
   case ActKind::Rejoin: return phrases.say("chart.act.rejoin", count);
   case ActKind::CastOn: return phrases.say("chart.castOn", count);
+  case ActKind::Wait: return phrases.say("chart.act.wait", count);
+  case ActKind::TakeUp: return phrases.say("chart.act.takeUp", count);
+  case ActKind::Spread: return phrases.say("chart.act.spread", count);
+  case ActKind::Buttonhole: return phrases.say("chart.act.buttonhole", count);
   }
   return {};
 }

@@ -196,7 +196,7 @@ FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit 
     v.sentence = *blocked;
     return v;
   }
-  const bool gathers = v.ease > 0 && g.design.yes(Choice::Gathers);
+  const bool gathers = v.ease > 0 && g.design.as<CapTop>(Choice::CapTop) != CapTop::Smooth;
   const bool smooth = v.ease >= 0 && v.ease <= g.sizes[Field::LimitCapEase];
   v.fits = g.cap.found && (smooth || gathers);
   v.sentence = phrases.say(smooth        ? "fit.verdict.fits"

@@ -17,6 +17,9 @@ bool shapes(Field f, PieceId piece, EdgeKind edge) {
     return !sleeve ? edge == EdgeKind::Side || edge == EdgeKind::Armhole || edge == EdgeKind::Underarm
                    : edge == EdgeKind::Cap;
   case Field::Waist: case Field::Hip: return !sleeve && edge == EdgeKind::Side;
+  case Field::WaistHeight: return !sleeve && edge == EdgeKind::Side;
+  case Field::BustDepth: case Field::BustReach: case Field::FrontWaistLength:
+    return !sleeve && !back && edge == EdgeKind::Side;
   case Field::HemToUnderarm: case Field::BackWaistLength: case Field::HemDepth:
     return !sleeve && (edge == EdgeKind::Side || edge == EdgeKind::CastOn);
   case Field::CrossBack: case Field::ScoopBack: return (back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
@@ -32,15 +35,16 @@ bool shapes(Field f, PieceId piece, EdgeKind edge) {
     return !sleeve && (edge == EdgeKind::Neck || edge == EdgeKind::Shoulder);
   case Field::FrontNeckDrop: return !sleeve && !back && edge == EdgeKind::Neck;
   case Field::BackNeckDrop: case Field::BackOpening: return back && edge == EdgeKind::Neck;
-  case Field::ButtonBand: return edge == EdgeKind::Opening;
+  case Field::ButtonBand: case Field::Buttons: return edge == EdgeKind::Opening;
   case Field::UpperArm:
     return sleeve && (edge == EdgeKind::SleeveSeam || edge == EdgeKind::Cap || edge == EdgeKind::Underarm);
   case Field::Wrist: case Field::Elbow: case Field::CuffGirth: case Field::CuffDepth:
+  case Field::FlareFrom: case Field::FullGirth:
   case Field::SleeveToUnderarm: case Field::SleeveToShoulder: case Field::SleeveLength:
     return sleeve && (edge == EdgeKind::SleeveSeam || edge == EdgeKind::CastOn);
   case Field::CapEase: case Field::CapHeight: case Field::LowerFullness: case Field::UpperFullness:
     return edge == EdgeKind::Cap;
-  case Field::CrownWidth: return edge == EdgeKind::Crown || edge == EdgeKind::Cap;
+  case Field::GatherWidth: case Field::Pleats: case Field::CrownWidth: return edge == EdgeKind::Crown || edge == EdgeKind::Cap;
   default: return false;
   }
 }
@@ -149,20 +153,21 @@ private:
 
   void bodice() {
     const Bodice& b = g_.bodice;
-    const BodiceHeights& at = b.at;
     const bool back = piece_.id == PieceId::Back, whole = back || piece_.id == PieceId::Front;
+    const BodiceHeights& at = heights();
     const ArmholeShape& armhole = back ? b.back : b.front;
     const double right = box_.high.x(), left = box_.low.x();
     // The armhole side of a half front; a whole piece is dimensioned as if from its left.
     const double s = piece_.id == PieceId::LeftFront ? 1 : -1;
     const Vec2 tip(s * armhole.halfShoulder, at.tip), neck(s * b.halfNeck, at.neckPoint);
     const Vec2 underarm(s * armhole.halfBust, at.underarm);
-    const Vec2 corner(s > 0 ? across(0).second : across(0).first, 0);
+    const auto edgeAt = [&](double y) { return Vec2(s > 0 ? across(y).second : across(y).first, y); };
+    const Vec2 corner = edgeAt(0), lower = edgeAt(at.fold);
 
     const auto [hemLeft, hemRight] = ends(at.hem);
-    guide(hemLeft, hemRight);
+    if (at.hem > 0) guide(hemLeft, hemRight);
     const double slit = g_.sizes[Field::BackOpening];
-    if (back && slit > 0) guide({0, at.nape}, {0, at.nape - slit});
+    if (back && slit > 0) guide({0, at.neckLow}, {0, at.neckLow - slit});
 
     dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip);
     dim(Way::Level, {whole ? -underarm.x() : s * b.openingX, at.underarm}, underarm,
@@ -184,19 +189,35 @@ private:
 
     const double side = s > 0 ? right : left;
     const int out = s > 0 ? 1 : -1;
-    dim(Way::Upright, corner, {s > 0 ? hemRight.x() : hemLeft.x(), at.hem}, lanes(side, out, 0.7), Field::HemDepth);
-    dim(Way::Upright, corner, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
+    if (at.hem > 0) dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth);
+    if (back || b.bust.depth == 0) dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
+    else bustWedge(side, s);
     dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth);
     if (whole) {
       const Vec2 otherTip(-tip.x(), tip.y()), otherNeck(-neck.x(), neck.y());
       dim(Way::Upright, otherTip, otherNeck, lanes(right, 1, 0.7), Field::ShoulderDrop);
-      dim(Way::Upright, {-corner.x(), 0}, otherNeck, lanes(right, 1, 1.6), std::nullopt);
+      dim(Way::Upright, {-lower.x(), at.fold}, otherNeck, lanes(right, 1, 1.6), std::nullopt);
     }
     caption(at.hem, at.underarm, at.tip);
   }
 
+  [[nodiscard]] const BodiceHeights& heights() const {
+    return piece_.id == PieceId::Back ? g_.bodice.at : g_.bodice.frontAt;
+  }
+
+  // The open wedge that the bust short rows close.
+  void bustWedge(double side, double s) {
+    const BustWedge& wedge = g_.bodice.bust;
+    const int out = s > 0 ? 1 : -1;
+    const double x = s > 0 ? across(wedge.low).second : across(wedge.low).first;
+    const double middle = wedge.low + 0.5 * wedge.depth;
+    dim(Way::Upright, {x, wedge.low}, {x, wedge.low + wedge.depth}, lanes(side, out, 0.7), Field::BustDepth);
+    dim(Way::Level, {x - s * wedge.reach, middle}, {x, middle},
+        {wedge.low - 1.2 * h_, wedge.low - 2.6 * h_, wedge.low + wedge.depth + 0.8 * h_}, Field::BustReach);
+  }
+
   void crossWidth(const ArmholeShape& armhole, bool back) {
-    const double y = g_.bodice.at.underarm + std::max(0.5, armhole.rise) * armhole.depth;
+    const double y = heights().underarm + std::max(0.5, armhole.rise) * armhole.depth;
     const double x = armhole.halfCross;
     dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_}, back ? Field::CrossBack : Field::CrossFront);
   }
@@ -204,7 +225,8 @@ private:
   // In the opening of a whole piece; beside the front edge of a half.
   void neckDrop(bool back, bool whole, double s, const Vec2& neck) {
     const Bodice& b = g_.bodice;
-    const double low = back ? b.at.nape : b.at.frontNeck;
+    const double low = heights().neckLow;
+    if (neck.y() - low < 1e-9) return; // straight across
     if (!whole) {
       const double edge = s * b.openingX;
       dim(Way::Upright, {edge, low}, neck, lanes(edge, s > 0 ? -1 : 1, 0.7), Field::FrontNeckDrop);
@@ -228,8 +250,12 @@ private:
     group_.strokes.push_back({mark, Role::Notch, false});
     dimensions_.avoid(mark);
 
-    const bool flared = g_.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
+    const SleeveLine line = g_.design.as<SleeveLine>(Choice::SleeveLine);
+    const bool full = line == SleeveLine::Full, flared = line == SleeveLine::Flared || full;
     dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1), flared ? Field::CuffGirth : Field::Wrist);
+    if (full)
+      dim(Way::Level, {-sl.halfFull, sl.cuff}, {sl.halfFull, sl.cuff},
+          {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth);
     dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm);
     dim(Way::Level, {m.lean - T, top}, {m.lean + T, top}, lanes(top, 1, 0.8), Field::CrownWidth);
     if (sl.cuff > 0)

@@ -135,7 +135,7 @@ private:
     if (m.found && ratio > s_[Field::LimitCapHigh])
       say(Severity::Warning, "cap.high", {Field::EaseUpperArm, Field::CapHeight}, params);
     const double ease = m.easeWanted;
-    if (ease > s_[Field::LimitCapEase] && !g_.design.yes(Choice::Gathers))
+    if (ease > s_[Field::LimitCapEase] && g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth)
       say(Severity::Warning, "capEase.high", {Field::CapEase},
           {lengthParam("ease", ease), lengthParam("limit", s_[Field::LimitCapEase])});
     if (ease < 0)
@@ -197,7 +197,7 @@ private:
       say(Severity::Blocking, "neck.armhole",
           {Field::NeckWidth, Field::FrontNeckDrop, Field::EaseCrossFront},
           {lengthParam("strip", std::max(strip, 0.0)), lengthParam("least", kLeastStrip)});
-    if (b.at.frontNeck < b.at.hem + 2)
+    if (b.frontAt.neckLow < b.frontAt.hem + 2)
       say(Severity::Blocking, "neck.deep", {Field::FrontNeckDrop},
           {lengthParam("drop", s_[Field::FrontNeckDrop])});
     if (g_.design.has(Field::NeckWidth) && g_.design.has(Field::ShoulderLength) &&

@@ -42,7 +42,7 @@ const std::vector<Recipe>& recipes() {
       {"cap.high", "less.capHeight", {Field::CapHeight}, -1},
       {"cap.high", "more.crown", {Field::CrownWidth}, 1},
       {"capEase.high", "less.capEase", {Field::CapEase}, -1},
-      {"capEase.high", "gathers", {}, 0, Remedy::Pick{Choice::Gathers, int(YesNo::Yes)}},
+      {"capEase.high", "gathers", {}, 0, Remedy::Pick{Choice::CapTop, int(CapTop::Gathered)}},
       {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
       {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
       {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},

@@ -29,16 +29,47 @@ bool isPullover(const Design& d) {
 bool isFlared(const Design& d) {
   return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
 }
+bool isFull(const Design& d) {
+  return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
+}
+bool setsCuff(const Design& d) {
+  return isFlared(d) || isFull(d);
+}
+bool hasHemDepth(const Design& d) {
+  return d.as<HemMade>(Choice::Hem) != HemMade::Plain;
+}
+bool isShaped(const Design& d) {
+  return d.as<Side>(Choice::Side) == Side::Shaped;
+}
+bool hasBustRows(const Design& d) {
+  return d.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows;
+}
+bool isDrawnIn(const Design& d) {
+  return d.as<CapTop>(Choice::CapTop) != CapTop::Smooth;
+}
+bool isPleated(const Design& d) {
+  return d.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
+}
 
 void fillBody(FieldTable& t) {
   t.addChoice(Choice::Neckline);
   t.addValue(Field::FrontNeckDrop);
+  t.addChoice(Choice::BackNeck);
   t.addValue(Field::BackNeckDrop);
   t.addValue(Field::NeckBand);
+  t.addChoice(Choice::ShoulderWork);
   t.addChoice(Choice::BandMade, isJacket);
   t.addValue(Field::ButtonBand, isJacket);
+  t.addValue(Field::Buttons, isJacket);
+  t.addChoice(Choice::ButtonSide, isJacket);
+  t.addChoice(Choice::BodyLength);
   t.addChoice(Choice::Side);
-  t.addValue(Field::HemDepth);
+  t.addValue(Field::WaistHeight, isShaped);
+  t.addChoice(Choice::Hem);
+  t.addValue(Field::HemDepth, hasHemDepth);
+  t.addChoice(Choice::BustShaping);
+  t.addValue(Field::BustDepth, hasBustRows);
+  t.addValue(Field::BustReach, hasBustRows);
 }
 
 void fillBodyRarer(FieldTable& t) {
@@ -56,8 +87,14 @@ void fillSleeve(FieldTable& t) {
   t.addChoice(Choice::SleeveFrom);
   t.addValue(Field::SleeveLength);
   t.addValue(Field::CuffDepth);
-  t.addValue(Field::CuffGirth, isFlared);
+  t.addValue(Field::CuffGirth, setsCuff);
+  t.addValue(Field::FlareFrom, isFlared);
+  t.addValue(Field::FullGirth, isFull);
+  t.addChoice(Choice::CapRise);
+  t.addChoice(Choice::CapTop);
   t.addValue(Field::CapEase);
+  t.addValue(Field::GatherWidth, isDrawnIn);
+  t.addValue(Field::Pleats, isPleated);
   t.addValue(Field::CapHeight);
   t.addValue(Field::CrownWidth);
   t.addChoice(Choice::WorkedOut);
@@ -67,7 +104,6 @@ void fillSleeveRarer(FieldTable& t) {
   t.addValue(Field::LowerFullness);
   t.addValue(Field::UpperFullness);
   t.addChoice(Choice::CapLean);
-  t.addChoice(Choice::Gathers);
 }
 
 bool isAdult(const Design& d) {
@@ -87,7 +123,8 @@ void fillMeasurements(FieldTable& t, const PanelContext& context) {
 }
 
 void fillMeasurementsRarer(FieldTable& t) {
-  for (const Field f : {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::Elbow,
+  for (const Field f : {Field::CrossFront, Field::CrossBack, Field::BackWaistLength,
+                        Field::FrontWaistLength, Field::Elbow,
                         Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
                         Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
     t.addMeasurement(f);

@@ -77,12 +77,12 @@ TEST(Remedy, keepsWhereAMeasurementWasTaken) {
   const Remedy remedy{"more.bust",
                       {},
                       {{Field::Bust, 48}, {Field::CapEase, 0.5}},
-                      {{Choice::Gathers, int(YesNo::Yes)}}};
+                      {{Choice::Washed, int(YesNo::Yes)}}};
   const Design after = applied(design, remedy);
   EXPECT_EQ(after.given(Field::Bust), 48);
   EXPECT_EQ(after.source(Field::Bust), Source::Garment);
   EXPECT_EQ(after.given(Field::CapEase), 0.5);
-  EXPECT_TRUE(after.yes(Choice::Gathers));
+  EXPECT_TRUE(after.yes(Choice::Washed));
   EXPECT_EQ(design.given(Field::Bust), 46) << "the design itself must stay as it is";
 }
 

@@ -131,7 +131,7 @@ TEST(Checks, warningsBeginWhereTheirLimitIsSet) {
 TEST(Checks, gatheredCapMayBeAsLongAsSheLikes) {
   Design d = sound().set(Field::CapEase, 10);
   EXPECT_TRUE(codesOf(d).contains("capEase.high"));
-  EXPECT_FALSE(codesOf(d.choose(Choice::Gathers, YesNo::Yes)).contains("capEase.high"));
+  EXPECT_FALSE(codesOf(d.choose(Choice::CapTop, CapTop::Gathered)).contains("capEase.high"));
 }
 
 // What she measured on a garment that fits is as she wants it: no advice about its ease.
