@@ -43,13 +43,13 @@ public:
   RowWords(const Words& words, const std::vector<Action>& actions, int row, Stitches after)
       : words_(words), actions_(actions), row_(row), after_(after.value()), tight_(isTight(actions, after)) {
     for (const Action& a : actions)
-      if (a.kind == ActKind::Rest) rest_ = a.stitches.value();
+      if (a.kind == ActKind::Rest) rest_ = a.stitches.value() + a.from;
   }
 
   std::string text() {
     for (const Action& a : actions_)
       if (a.kind == ActKind::Rejoin)
-        join(words_.say("row.rejoin", {countParam("k", a.stitches.value())}));
+        join(words_.say("row.rejoin", {countParam("k", a.stitches.value() + a.from)}));
     for (const Action& a : actions_)
       if (isBindOff(a)) join(bindOff(a));
     if (after_ == 0) return text_;

@@ -1,6 +1,7 @@
 #include "directions/virtual_knitter.h"
 
 #include <optional>
+#include <utility>
 
 namespace scye {
 namespace {
@@ -86,12 +87,16 @@ private:
       return;
     case ActKind::Rest:
       if (k >= needle_.count()) snag(Snag::TooFew, row);
+      if (action.from != waitLeft_) snag(Snag::CountDiffers, row);
       held_ = Span{needle_.left, needle_.left + k};
+      heldWaiting_ = std::exchange(waitLeft_, 0);
       needle_.left += k;
       return;
     case ActKind::Rejoin:
       if (!held_ || held_->count() != k) snag(Snag::NothingHeld, row);
       if (held_) needle_ = *held_;
+      if (action.from != heldWaiting_ || waitRight_ != 0) snag(Snag::CountDiffers, row);
+      waitLeft_ = std::exchange(heldWaiting_, 0);
       held_.reset();
       return;
     case ActKind::Wait:
@@ -136,6 +141,7 @@ private:
   Span needle_;
   std::optional<Span> held_;
   int waitRight_ = 0, waitLeft_ = 0; // beyond the turns
+  int heldWaiting_ = 0;              // at the left edge of what is held
   SectionId section_ = SectionId::Body;
   std::optional<int> divided_; // the row in which the body was divided
   int next_ = 0;

@@ -136,9 +136,9 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   }
   if (sl.halfFull <= sl.halfCuff) return;
   const int full = l.sleeveWidth + 2 * l.sleeveSeam.front().outward;
-  const int cuff = std::max(2, nearestOfParity(w.across(sl.halfCuff), full));
-  // A row can hardly be more than doubled.
-  l.cuffSpread = std::clamp(full - cuff, 0, 2 * ((full - 1) / 4));
+  constexpr int kLeastCuff = 4; // stitches, so that there are some to increase between
+  const int cuff = std::max(kLeastCuff - full % 2, nearestOfParity(w.across(sl.halfCuff), full));
+  l.cuffSpread = std::max(0, full - cuff);
 }
 
 } // namespace

@@ -122,18 +122,26 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
   piece.sections.push_back(
       bodySection(neck.splitRow - 1, counts.left - outward, counts.right + outward, std::move(both)));
   const RowLine at = workedRows(piece.sections).back();
+  const auto waitingAt = [&](EdgeSide side) { // shoulder stitches, where the neck begins after the shoulders
+    int waiting = 0;
+    for (const Act& a : piece.sections.front().acts)
+      if (a.side == side && (a.kind == ActKind::Wait || a.kind == ActKind::TakeUp))
+        waiting += a.kind == ActKind::Wait ? a.stitches.value() : -a.stitches.value();
+    return waiting;
+  };
+  const int waitsLeft = waitingAt(EdgeSide::Left);
 
   const double half = 0.5 * neck.atSplit;
   const int last = neck.straight ? 1 : 0; // a row more, in which a straight neck is bound off
   Section rightSide{SectionId::Right, neck.splitRow, top - 2 + last, half, at.rightEdge,
-                    between(right, neck.splitRow, top)};
+                    between(right, neck.splitRow, top), waitingAt(EdgeSide::Right)};
   rightSide.acts.push_back({neck.splitRow, ActKind::Rest, EdgeSide::Left,
-                            Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck});
+                            Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck, waitsLeft});
   append(rightSide.acts, neck.rightSection);
   Section leftSide{SectionId::Left, neck.splitRow, top - 1 + last, at.leftEdge, half,
-                   between(left, neck.splitRow, top)};
+                   between(left, neck.splitRow, top), waitsLeft};
   leftSide.acts.push_back({neck.splitRow, ActKind::Rejoin, EdgeSide::Right,
-                           Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck});
+                           Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck, waitsLeft});
   if (neck.atSplit > 0)
     leftSide.acts.push_back({neck.splitRow, ActKind::BindOff, EdgeSide::Right, Stitches(neck.atSplit),
                              Shapes::Neck});
@@ -174,7 +182,7 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   // stitches, in the next one too.
   int spreadRows = 0;
   for (int left = l.cuffSpread, cuff = l.sleeveWidth + 2 * l.sleeveSeam.front().outward - l.cuffSpread; left > 0;) {
-    const int now = std::min(left, std::max(2, (cuff - 1) / 2 * 2));
+    const int now = std::min(left, (cuff - 1) / 2 * 2);
     acts.push_back({l.cuffRows + spreadRows + 1, ActKind::Spread, EdgeSide::Right, Stitches(now), Shapes::Cuff});
     left -= now, cuff += now, spreadRows += 2;
   }

@@ -38,7 +38,7 @@ Stitches RowLine::stitches() const { return Stitches(int(std::lround(rightEdge -
 RowTable workedRows(const std::vector<Section>& sections) {
   RowTable table;
   for (const Section& s : sections) {
-    RowLine line{s.id, s.first, s.leftEdge, s.rightEdge, {}, 0};
+    RowLine line{s.id, s.first, s.leftEdge, s.rightEdge, {}, s.waiting};
     auto next = s.acts.begin();
     for (line.row = s.first; line.row <= s.last; ++line.row) {
       line.acts.clear();

@@ -23,8 +23,9 @@ enum class ActKind : std::uint8_t {
   Decrease, // likewise
   BindOff,  // at `side`, at the beginning of the row
   Close,    // bind off all that is left
-  Rest,     // stitches at the left are left on a holder: the right section goes on alone
-  Rejoin,   // take up the held stitches, right side facing
+  Rest,     // stitches at the left are left on a holder: the right section goes on alone; `from` more
+            // wait at the left edge and go with them
+  Rejoin,   // take up the held stitches, right side facing; likewise
   Wait,     // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
   TakeUp,   // work all that waits at `side`, at the end of the row
   Spread,   // increase `stitches` evenly across the row, half of them at each side of the middle
@@ -43,7 +44,7 @@ struct Act {
   EdgeSide side = EdgeSide::Right;
   Stitches stitches{0}; // each positive
   Shapes shapes = Shapes::Hem;
-  int from = 0;
+  int from = 0; // meant where its kind says so
   bool operator==(const Act&) const = default;
 };
 
@@ -55,6 +56,7 @@ struct Section {
   int first = 0, last = 0;           // rows, both worked; a body starts with its cast-on, row 0
   double leftEdge = 0, rightEdge = 0; // before row `first`
   std::vector<Act> acts;             // by row; in one row right before left
+  int waiting = 0;                   // stitches beyond its turns before row `first`
 };
 
 struct RowLine {

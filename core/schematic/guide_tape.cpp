@@ -95,6 +95,8 @@ public:
           length(straight(f_.nape, waist), {{f_.nape, "nape"}, {waist, "waist"}},
                  {straight({-p_.waist.half, p_.waist.y}, {p_.waist.half, p_.waist.y})}));
     }
+    case Field::FrontWaistLength:
+      return overTheBust();
     case Field::HemToUnderarm:
       return fromBehind(fromHem());
     case Field::NeckWidth:
@@ -123,6 +125,17 @@ private:
   [[nodiscard]] Path underarmLine() const {
     const double out = p_.tip.x() + 1.6 * p_.armHalf;
     return straight({p_.armpit.half - 1.2 * p_.armHalf, p_.armpit.y}, {out, p_.armpit.y});
+  }
+  [[nodiscard]] Tape overTheBust() const {
+    // From the bust point, over the middle of one side, the tape hangs straight down.
+    const double x = 0.52 * p_.bust.half;
+    const Vec2 point(x, p_.bust.y), waist(x, p_.waist.y);
+    Path way = smooth({p_.neckPoint, Vec2(0.5 * (p_.neckPoint.x() + x) + 0.04 * p_.bust.half,
+                                          0.5 * (p_.neckPoint.y() + p_.bust.y)),
+                       point});
+    way.lineTo(waist);
+    return length(std::move(way), {{p_.neckPoint, "neckPoint"}, {point, "fullest"}, {waist, "waist"}},
+                  {straight({-p_.waist.half, p_.waist.y}, {p_.waist.half, p_.waist.y})});
   }
   [[nodiscard]] Tape fromHem() const {
     // A tape that hangs plumb from the underarm line, just outside the body's side.
@@ -216,6 +229,12 @@ public:
       const double half = outermostAt(g_.side, g_.waist).value_or(0);
       return fromBehind(length(straight(nape, waist), {{nape, "neckSeam"}, {waist, "narrowest"}},
                                {straight({-half, g_.waist}, {half, g_.waist})}));
+    }
+    case Field::FrontWaistLength: {
+      const Vec2 neck = neckSeam(), waist(neck.x(), g_.waist);
+      const double half = outermostAt(g_.side, g_.waist).value_or(0);
+      return length(straight(neck, waist), {{neck, "neckSeam"}, {waist, "narrowest"}},
+                    {straight({-half, g_.waist}, {half, g_.waist})});
     }
     case Field::HemToUnderarm: {
       const double x = 0.82 * g_.underarm.x();

@@ -34,7 +34,7 @@ TEST(Bodice, heightsStandOnEachOther) {
   EXPECT_DOUBLE_EQ(at.waist, 15);
   EXPECT_DOUBLE_EQ(at.hip, -5);
   EXPECT_DOUBLE_EQ(at.hem, 6);
-  EXPECT_DOUBLE_EQ(frontAt.neckLow, 57 - 8 - 2.5) << "the band fills what the knitted neck leaves";
+  EXPECT_DOUBLE_EQ(bodiceOf(d).frontAt.neckLow, 57 - 8 - 2.5) << "the band fills what the knitted neck leaves";
 }
 
 TEST(Bodice, backAndFrontShareTheBust) {
