@@ -173,22 +173,33 @@ KnitPiece jacketFront(const BodicePlan& plan, PieceId id, const Schedule& armhol
 
 namespace {
 
+// `more` stitches spread over as few rows as it takes, none of which doubles its stitches; all even.
+std::vector<int> spreadSteps(int stitches, int more) {
+  std::vector<int> steps;
+  while (more > 0 && stitches > 2) {
+    steps.push_back(std::min(more, (stitches - 1) / 2 * 2));
+    more -= steps.back(), stitches += steps.back();
+  }
+  return steps;
+}
+
 KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   KnitPiece piece;
   piece.id = id;
   piece.hemRows = l.cuffRows;
   piece.underarmRow = l.sleeveUnderarmRow;
   // A full sleeve is widened in the first right-side row above its cuff; what would more than double the
-  // stitches, in the next one too.
-  int spreadRows = 0;
-  for (int left = l.cuffSpread, cuff = l.sleeveWidth + 2 * l.sleeveSeam.front().outward - l.cuffSpread; left > 0;) {
-    const int now = std::min(left, (cuff - 1) / 2 * 2);
-    acts.push_back({l.cuffRows + spreadRows + 1, ActKind::Spread, EdgeSide::Right, Stitches(now), Shapes::Cuff});
-    left -= now, cuff += now, spreadRows += 2;
+  // stitches, in the next ones too.
+  const int first = l.sleeveSeam.front().outward;
+  const std::vector<int> spread = spreadSteps(l.sleeveWidth + 2 * first - l.cuffSpread, l.cuffSpread);
+  int row = l.cuffRows + 1;
+  for (const int k : spread) {
+    acts.push_back({row, ActKind::Spread, EdgeSide::Right, Stitches(k), Shapes::Cuff});
+    row += 2;
   }
   int outward = 0;
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
-    append(acts, seamActs(l.sleeveSeam, l.cuffRows + spreadRows, side, Shapes::Sleeve, outward));
+    append(acts, seamActs(l.sleeveSeam, row - 1, side, Shapes::Sleeve, outward));
   half = 0.5 * l.sleeveWidth + outward - 0.5 * l.cuffSpread;
   return piece;
 }
