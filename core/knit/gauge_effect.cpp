@@ -25,7 +25,7 @@ std::optional<GaugeEffect> gaugeEffect(const GarmentDraft& draft, const KnitGarm
   out.bust = gauge.across->over(bust / stitch.value).reach();
   out.swatchForBust = swatchLengthFor(bust, stitch.value);
   const double alongShare = gauge.along ? gauge.along->size.reach() / gauge.along->size.value : 0;
-  out.hemToUnderarm = alongShare * draft.bodice.at.underarm;
+  out.hemToUnderarm = alongShare * (draft.bodice.at.underarm - draft.bodice.at.fold);
   out.sleeveLength = alongShare * draft.sleeve.length;
   if (knit.capKnitted) {
     // Width and height err independently; the match is nearly linear in each.

@@ -25,6 +25,7 @@ public:
           {phraseParam("piece", "piece." + std::string(pieceKey(id)))});
     fit();
     shaping();
+    front();
     sleeve();
     rounding();
     return std::move(out_);
@@ -68,6 +69,19 @@ private:
       say(Severity::Blocking, "knit.armholeRows", {Field::EaseArmholeDepth, Field::UnderarmBack});
   }
 
+  void front() {
+    if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == 0)
+      say(Severity::Warning, "bust.noRoom", {Field::BustDepth, Field::HemToUnderarm});
+    const Buttonholes& holes = k_.buttonholes;
+    constexpr int kLeastBand = 4; // stitches: one on each side of a hole over two
+    if (holes.wanted > 0 && k_.lattice.band < kLeastBand)
+      say(Severity::Warning, "buttonholes.narrow", {Field::ButtonBand},
+          {numberParam("stitches", k_.lattice.band)});
+    else if (holes.crowded())
+      say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
+          {numberParam("holes", double(holes.rows.size())), numberParam("wanted", holes.wanted)});
+  }
+
   void sleeve() {
     const KnitPiece* sleeve = k_.piece(PieceId::Sleeve);
     if (!sleeve) return;
@@ -101,6 +115,13 @@ private:
   Findings out_;
 };
 
+// The most stitches of a row.
+int widest(const KnitPiece& piece) {
+  int most = 0;
+  for (const RowLine& line : piece.rows) most = std::max(most, line.stitches().value());
+  return most;
+}
+
 } // namespace
 
 std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
@@ -122,11 +143,20 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
       (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
   add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
       (l.back.shoulder - l.selvedge - l.pickUp) * w, w);
-  add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm, (l.underarmRow - 1) * h, rows);
+  add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm - b.at.fold,
+      (l.underarmRow - std::max(l.foldRow, 1)) * h, rows);
+  if (g.bodice.bust.depth > 0 && l.front.longer > 0)
+    add("bustDepth", Field::BustDepth, g.bodice.bust.depth, l.front.longer * h, rows);
+  if (const KnitPiece* front = k.piece(pullover ? PieceId::Front : PieceId::RightFront))
+    add("neckDrop", Field::FrontNeckDrop, b.frontAt.neckPoint - b.frontAt.neckLow,
+        (l.neckTop + l.front.longer - front->neckRow) * h, rows);
   add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, rows);
   add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
-  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve))
-    add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
+  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
+      add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
+      if (l.cuffSpread > 0)
+        add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (widest(*sleeve) - seams) * w, w);
+  }
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
   if (k.capKnitted) {
     // Searched together with the schedule: told, but giving way is what they are for.

@@ -84,6 +84,8 @@ public:
     bodice(style);
     sleeves(style);
     k_.deviation = std::max({k_.backArmhole.deviation, k_.frontArmhole.deviation, k_.cap.deviation});
+    if (const KnitPiece* front = k_.piece(PieceId::RightFront))
+      k_.buttonholes = scye::buttonholes(g_, l, front->neckRow);
     k_.rounded = roundedSizes(g_, k_);
     k_.findings = checkKnitting(g_, k_);
     return std::move(k_);

@@ -3,6 +3,7 @@
 // the findings; the pieces that can are there all the same.
 #pragma once
 
+#include "knit/buttonholes.h"
 #include "knit/cap_shaping.h"
 #include "knit/lattice.h"
 #include "knit/row_table.h"
@@ -45,6 +46,7 @@ struct KnitGarment {
   Lattice lattice;
   std::vector<KnitPiece> pieces;
   ArmholeShaping backArmhole, frontArmhole;
+  Buttonholes buttonholes;   // of a jacket whose band is knitted on
   bool capKnitted = false;
   CapShaping cap;            // of the (right) sleeve; of its right edge where the halves differ
   ArmholeFit left, right;    // the wearer's armholes

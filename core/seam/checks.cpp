@@ -1,5 +1,6 @@
 #include "seam/checks.h"
 
+#include "body/complete.h"
 #include "seam/garment_draft.h"
 
 #include <algorithm>
@@ -48,6 +49,7 @@ public:
     armhole();
     match();
     cap();
+    drawnIn();
     sleeve();
     neck();
     body();
@@ -119,10 +121,31 @@ private:
           {lengthParam("sleeve", s_.finished(Field::UpperArm)),
            lengthParam("target", m.armhole() + m.easeWanted)});
     else
-      say(Severity::Blocking, "match.unreachable", {shown, Field::CapHeight},
+      say(Severity::Blocking, m.nearest ? "match.unreachable" : "match.nowhere", {shown, Field::CapHeight},
           {phraseParam("what", "field." + std::string(info(shown).key)),
-           lengthParam("low", m.low), lengthParam("high", m.high),
-           lengthParam("height", m.height)});
+           lengthParam("low", m.low), lengthParam("high", m.high), lengthParam("height", m.height),
+           lengthParam("nearest", m.nearest ? m.nearest->height : 0),
+           lengthParam("value", m.nearest ? m.nearest->value : 0)});
+  }
+
+  // Gathers and pleats need length to draw in, a place for it, and fabric that is not folded too thick.
+  void drawnIn() {
+    if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth || !g_.cap.found) return;
+    const double drawn = drawnInAtCrown(g_.design, g_.cap.easeWanted), over = s_[Field::GatherWidth];
+    if (drawn <= 0) {
+      say(Severity::Warning, "gathers.nothing", {Field::CapEase}, {lengthParam("least", kSmoothEase)});
+      return;
+    }
+    // The armhole's way from one end of its curve to the other, over the shoulder.
+    const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
+    const double room = armholeEdge(back) - back.underarm + armholeEdge(front) - front.underarm;
+    if (over > 0.8 * room)
+      say(Severity::Warning, "gathers.wide", {Field::GatherWidth},
+          {lengthParam("over", over), lengthParam("room", 0.8 * room)});
+    constexpr double kThickest = 3; // cm of fabric in one of seam: common practice 1.5 to 2.5
+    if (drawn + over > kThickest * over)
+      say(Severity::Warning, "gathers.thick", {Field::GatherWidth, Field::CapEase},
+          {lengthParam("drawn", drawn + over), lengthParam("over", over)});
   }
 
   void cap() {
@@ -173,6 +196,10 @@ private:
     if (cuff * s_[Field::LimitHandStretch] < s_[Field::HandGirth])
       say(Severity::Warning, "wrist.hand", {Field::EaseWrist, Field::HandGirth},
           {lengthParam("cuff", cuff), lengthParam("hand", s_[Field::HandGirth])});
+    if (g_.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full &&
+        s_[Field::FullGirth] < s_[Field::CuffGirth])
+      say(Severity::Warning, "sleeve.notFull", {Field::FullGirth, Field::CuffGirth},
+          {lengthParam("full", s_[Field::FullGirth]), lengthParam("cuff", s_[Field::CuffGirth])});
     if (g_.sleeve.length < 2 * s_[Field::CuffDepth])
       say(Severity::Note, "sleeve.short", {Field::CuffDepth, Field::SleeveLength},
           {lengthParam("length", g_.sleeve.length), lengthParam("cuff", g_.sleeve.cuff)});
@@ -219,6 +246,14 @@ private:
   }
 
   void body() {
+    const BodiceHeights& at = g_.bodice.at;
+    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && g_.design.has(Field::WaistHeight) &&
+        (at.waist < at.hem || at.waist + kWaistEven >= at.underarm - kUnderarmEven))
+      say(Severity::Warning, "waist.outside", {Field::WaistHeight},
+          {lengthParam("waist", s_[Field::WaistHeight]), lengthParam("low", at.hem - at.fold),
+           lengthParam("high", at.underarm - at.fold - kWaistEven - kUnderarmEven)});
+    if (g_.design.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows && s_[Field::BustDepth] <= 0)
+      say(Severity::Note, "bust.nothing", {Field::BustDepth, Field::FrontWaistLength});
     if (!s_.fromGarment(Field::Hip) && g_.bodice.at.hip >= 0 &&
         s_.finished(Field::Hip) < s_.body(Field::Hip))
       say(Severity::Warning, "hip.tight", {Field::EaseHip, Field::Hip},

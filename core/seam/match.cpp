@@ -108,6 +108,21 @@ bool solveLeaning(CapMatch& m) {
   return false;
 }
 
+// At either end of what the unknown may be there is a cap height that fits; the one nearer to what is held.
+std::optional<CapMatch::Nearest> nearestMatch(Sizes trial, const Unknown& unknown, const CapMatch& m) {
+  std::optional<CapMatch::Nearest> nearest;
+  for (const double value : {unknown.low, unknown.high}) {
+    put(trial, unknown.field, value);
+    const std::array halves{capHalf(trial, Field::UnderarmBack), capHalf(trial, Field::UnderarmFront)};
+    if (halves[0].span() <= 0 || halves[1].span() <= 0) continue;
+    const RootSummary at = solveCapHeight(halves, armholeTotal(trial) + m.easeWanted);
+    if (!at.ok() || at.x <= kLeastCapHeight) continue;
+    if (!nearest || std::abs(at.x - m.height) < std::abs(nearest->height - m.height))
+      nearest = CapMatch::Nearest{at.x, value};
+  }
+  return nearest;
+}
+
 } // namespace
 
 CapShape capHalf(const Sizes& s, Field underarm) {
@@ -148,6 +163,7 @@ Worked matchCap(const Design& design, const Sizes& given) {
     if (unknown.low < unknown.high)
       m.summary = bracketedSecant(excess, unknown.low, unknown.high, {.xTolerance = 1e-10});
     m.found = m.summary.ok();
+    if (!m.found && unknown.low < unknown.high) m.nearest = nearestMatch(trial, unknown, m);
     m.value = m.found ? m.summary.x : s[unknown.field];
     if (m.found) put(s, unknown.field, m.value);
   }

@@ -12,6 +12,8 @@
 #include "draft/bodice.h"
 #include "model/sizes.h"
 
+#include <optional>
+
 namespace scye {
 
 inline constexpr double kUnmatchedHeight = 0.3; // of the armhole depth
@@ -30,6 +32,12 @@ struct CapMatch {
   WorkedOut unknown = WorkedOut::CapHeight;
   double value = 0;           // what was worked out
   double low = 0, high = 0;   // what can be had of it while the others hold
+  // Where nothing was found: the cap height nearest to the one held that does have a solution, and what the
+  // unknown would then be.
+  struct Nearest {
+    double height = 0, value = 0;
+  };
+  std::optional<Nearest> nearest;
   RootSummary summary;
 
   [[nodiscard]] double armhole() const { return armholeBack + armholeFront; }

@@ -35,6 +35,24 @@ const std::vector<Recipe>& recipes() {
       {"match.unreachable", "less.capHeight", {Field::CapHeight}, -1},
       {"match.unreachable", "workOut.capHeight", {}, 0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
+      {"match.nowhere", "workOut.capHeight", {}, 0,
+       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
+      {"gathers.nothing", "more.capEase", {Field::CapEase}, 1},
+      {"gathers.nothing", "capTop.smooth", {}, 0, Remedy::Pick{Choice::CapTop, int(CapTop::Smooth)}},
+      {"gathers.wide", "less.gatherWidth", {Field::GatherWidth}, -1},
+      {"gathers.thick", "more.gatherWidth", {Field::GatherWidth}, 1},
+      {"gathers.thick", "less.capEase", {Field::CapEase}, -1},
+      {"sleeve.notFull", "more.full", {Field::FullGirth}, 1},
+      {"sleeve.notFull", "less.cuff", {Field::CuffGirth}, -1},
+      {"waist.outside", "more.waistHeight", {Field::WaistHeight}, 1},
+      {"waist.outside", "less.waistHeight", {Field::WaistHeight}, -1},
+      {"waist.outside", "side.straight", {}, 0, Remedy::Pick{Choice::Side, int(Side::Straight)}},
+      {"buttonholes.crowded", "less.buttons", {Field::Buttons}, -1},
+      {"buttonholes.crowded", "less.neckDrop", {Field::FrontNeckDrop}, -1},
+      {"buttonholes.narrow", "more.buttonBand", {Field::ButtonBand}, 1},
+      {"buttonholes.narrow", "band.pickedUp", {}, 0, Remedy::Pick{Choice::BandMade, int(BandMade::PickedUp)}},
+      {"bust.noRoom", "more.hemToUnderarm", {Field::HemToUnderarm}, 1},
+      {"bust.noRoom", "bust.none", {}, 0, Remedy::Pick{Choice::BustShaping, int(BustShaping::None)}},
       {"cap.low", "less.upperArm", {Field::EaseUpperArm}, -1},
       {"cap.low", "more.capHeight", {Field::CapHeight}, 1},
       {"cap.low", "more.depth", {Field::EaseArmholeDepth}, 1},
@@ -116,7 +134,8 @@ public:
     fields_.clear();
     for (Field f : recipe.fields) fields_.push_back(effective(f));
     if (fields_.empty()) fields_.push_back(shownAt);
-    const double step = (info(fields_.front()).kind == FieldKind::Share ? 0.01 : 0.1);
+    const FieldKind kind = info(fields_.front()).kind;
+    const double step = kind == FieldKind::Share ? 0.01 : kind == FieldKind::Count ? 1 : 0.1;
     const auto at = [&](int n) { return remedyAt(recipe, n * step); };
     int bad = 0, good = 0;
     for (int n = 1; n <= 512 && !good; n *= 2) {
@@ -153,7 +172,7 @@ private:
       return isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
     };
     for (Field f : fields_) {
-      const double grain = share ? 100 : 10;
+      const double grain = share ? 100 : info(f).kind == FieldKind::Count ? 1 : 10;
       // On whole tenths, as a person would set it.
       const double raw = sizes_[f] + recipe.direction * by * flat(f);
       const double value =
@@ -163,8 +182,10 @@ private:
     }
     const double to = remedy.changes.front().value;
     const double change = std::abs(to - sizes_[fields_.front()]) / flat(fields_.front());
-    remedy.params = share ? Params{percentParam("by", change), percentParam("to", to)}
-                          : Params{lengthParam("by", change), lengthParam("to", to)};
+    const bool count = info(fields_.front()).kind == FieldKind::Count;
+    remedy.params = share   ? Params{percentParam("by", change), percentParam("to", to)}
+                    : count ? Params{numberParam("by", change), numberParam("to", to)}
+                            : Params{lengthParam("by", change), lengthParam("to", to)};
     return remedy;
   }
 

@@ -162,7 +162,7 @@ void SwatchReport::showEffects() {
   };
   const bool along = derived.gauge.along.has_value();
   show(rows_[0], derived.draft.sizes.finished(Field::Bust), effect.bust, true);
-  show(rows_[1], derived.draft.bodice.at.underarm, effect.hemToUnderarm, along);
+  show(rows_[1], derived.draft.bodice.at.underarm - derived.draft.bodice.at.fold, effect.hemToUnderarm, along);
   show(rows_[2], derived.draft.sleeve.length, effect.sleeveLength, along);
   show(rows_[3], std::nullopt, effect.match, derived.knit.capKnitted);
   rows_[3].name->setVisible(derived.knit.capKnitted);
