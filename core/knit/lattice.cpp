@@ -136,7 +136,6 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   }
   if (sl.halfFull <= sl.halfCuff) return;
   const int full = l.sleeveWidth + 2 * l.sleeveSeam.front().outward;
-  constexpr int kLeastCuff = 4; // stitches, so that there are some to increase between
   const int cuff = std::max(kLeastCuff - full % 2, nearestOfParity(w.across(sl.halfCuff), full));
   l.cuffSpread = std::max(0, full - cuff);
 }

@@ -54,6 +54,8 @@ struct Lattice {
   [[nodiscard]] int armholeRows() const { return shoulderRow - underarmRow; }
 };
 
+inline constexpr int kLeastCuff = 4; // stitches of a full sleeve's cuff, so that there are some to increase between
+
 [[nodiscard]] Lattice latticeOf(const GarmentDraft& draft);
 
 [[nodiscard]] int nearestEven(double x);              // never negative

@@ -190,17 +190,24 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   piece.underarmRow = l.sleeveUnderarmRow;
   // A full sleeve is widened in the first right-side row above its cuff; what would more than double the
   // stitches, in the next ones too.
-  const int first = l.sleeveSeam.front().outward;
-  const std::vector<int> spread = spreadSteps(l.sleeveWidth + 2 * first - l.cuffSpread, l.cuffSpread);
+  std::vector<int> spread;
+  int outward = 0, castOn = 0;
+  for (int rows = 0;; ++rows) {
+    // How many stitches the seam takes away above depends on where the spreading ends.
+    acts.clear();
+    for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
+      append(acts, seamActs(l.sleeveSeam, l.cuffRows + 2 * rows, side, Shapes::Sleeve, outward));
+    const int above = l.sleeveWidth + 2 * outward;
+    castOn = std::max(above - l.cuffSpread, std::min(above, kLeastCuff - above % 2));
+    spread = spreadSteps(castOn, above - castOn);
+    if (int(spread.size()) <= rows) break;
+  }
   int row = l.cuffRows + 1;
   for (const int k : spread) {
     acts.push_back({row, ActKind::Spread, EdgeSide::Right, Stitches(k), Shapes::Cuff});
     row += 2;
   }
-  int outward = 0;
-  for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
-    append(acts, seamActs(l.sleeveSeam, row - 1, side, Shapes::Sleeve, outward));
-  half = 0.5 * l.sleeveWidth + outward - 0.5 * l.cuffSpread;
+  half = 0.5 * castOn;
   return piece;
 }
 
