@@ -40,6 +40,20 @@ std::string rowText(std::string_view section, int row, double left, double right
          " to " + std::to_string(right) + ", " + std::to_string(stitches) + " sts";
 }
 
+bool sameHoles(const RowLine& row, const RowRead& is, double from) {
+  std::size_t found = 0;
+  for (const Act& act : row.acts) {
+    if (act.kind != ActKind::Buttonhole) continue;
+    const int k = act.stitches.value();
+    const double left = act.side == EdgeSide::Left ? row.leftEdge + act.from : row.rightEdge - act.from - k;
+    if (found == is.holes.size() || from + is.holes[found].left != left ||
+        from + is.holes[found].right != left + k)
+      return false;
+    found += 1;
+  }
+  return found == is.holes.size();
+}
+
 // The first row that differs, as it was read and as it should be; empty where there is none. Where
 // the cast-on lies is no matter of words.
 std::string differsFrom(const RowTable& rows, const PieceRead& piece) {
@@ -51,11 +65,13 @@ std::string differsFrom(const RowTable& rows, const PieceRead& piece) {
     const RowLine& row = rows[i];
     if (is.section != sectionKey(row.section) || is.row != row.row ||
         from + is.left != row.leftEdge || from + is.right != row.rightEdge ||
-        is.stitches != row.stitches().value())
+        is.stitches != row.stitches().value() || is.waiting != row.waiting)
       return rowText(is.section, is.row, from + is.left, from + is.right, is.stitches) +
              " instead of " +
              rowText(sectionKey(row.section), row.row, row.leftEdge, row.rightEdge,
                      row.stitches().value());
+    if (!sameHoles(row, is, from))
+      return "other buttonholes in row " + std::to_string(row.row);
   }
   return {};
 }

@@ -117,7 +117,8 @@ private:
     EXPECT_THAT(line.text, Not(HasSubstr(terms == "uk" ? "bind off" : "cast off")));
     if (line.kind != LineKind::Step) return;
     const std::string n = std::to_string(line.stitches.value());
-    EXPECT_TRUE(line.text.ends_with("(" + n + (n == "1" ? " st)." : " sts)."))) << line.text;
+    EXPECT_THAT(line.text, testing::ContainsRegex(" \\(" + n + (n == "1" ? " st" : " sts") +
+                                                  "(, [0-9]+ waiting)?\\)\\.$"));
     if (line.last == 0) return;
     const std::string first = std::to_string(line.first);
     EXPECT_TRUE(line.text.starts_with("Row " + first + " (") ||
