@@ -1,5 +1,5 @@
+#include "directions/finishing_words.h"
 #include "directions/step_words.h"
-#include "knit/seam_marks.h"
 
 #include <algorithm>
 #include <cctype>
@@ -66,6 +66,15 @@ private:
     for (const char* key :
          {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides"})
       note(key);
+    if (hasShortRows()) note("reading.waiting");
+  }
+
+  [[nodiscard]] bool hasShortRows() const {
+    for (const PieceSteps& piece : d_.pieces)
+      for (const Part& part : piece.parts)
+        for (const Step& step : part.steps)
+          if (step.waiting > Stitches(0)) return true;
+    return false;
   }
 
   // Those that the lines use, in the order of the alphabet.
@@ -132,35 +141,26 @@ private:
     if (id == PieceId::LeftSleeve) note("piece.leftSleeve.front");
     if (id == PieceId::Sleeve && twoSleeves()) note("piece.rightSleeve.front");
     if (id == PieceId::Back && d_.slit) note("piece.slit");
-    const bool front = id == PieceId::LeftFront || id == PieceId::RightFront;
-    if (!front || d_.bandStitches.value() <= 0) return;
+    const bool half = id == PieceId::LeftFront || id == PieceId::RightFront;
+    if ((half || id == PieceId::Front) && d_.finishing.bustShortRows)
+      note("piece.bust", {lengthParam("longer", d_.finishing.bustLonger)});
+    if (!half || d_.bandStitches.value() <= 0) return;
     note(id == PieceId::LeftFront ? "piece.band.end" : "piece.band.start",
          {countParam("k", d_.bandStitches.value())});
-    const PieceId holes = d_.figure == Figure::Man ? PieceId::LeftFront : PieceId::RightFront;
-    if (id == holes) note("piece.buttonholes");
+    const Buttonholes& holes = d_.finishing.buttonholes;
+    if (id == holes.piece && !holes.rows.empty()) buttonholeNotes(holes);
+  }
+
+  void buttonholeNotes(const Buttonholes& holes) {
+    const Params params{countParam("n", int(holes.rows.size())), countParam("k", holes.stitches)};
+    note("piece.buttonholes", params);
+    if (holes.bustHole > 0) note("piece.buttonholes.bust", {countParam("n", holes.bustHole)});
+    note(holes.stitches > 1 ? "piece.buttonhole.how" : "piece.buttonhole.one", params);
   }
 
   void after() {
-    const auto [stitches, rows] = smallestRatio(d_.size.height / d_.size.width);
-    const Params ratio{countParam("a", stitches), countParam("b", rows)};
-    const bool jacket = d_.garment == Garment::Jacket;
     heading("finishing");
-    note("finishing.block");
-    note("finishing.shoulders");
-    if (d_.slit) note("finishing.slit");
-    note("finishing.neck", ratio);
-    if (d_.capKnitted) {
-      note("finishing.pin", {lengthParam("armhole", d_.armhole), lengthParam("cap", d_.cap)});
-      if (d_.cap - d_.armhole > 0.05)
-        note("finishing.ease", {lengthParam("ease", d_.cap - d_.armhole)});
-      note("finishing.sew");
-    }
-    note("finishing.seams");
-    if (jacket && d_.band == BandMade::PickedUp) note("finishing.bands", ratio);
-    if (jacket) note("finishing.buttons");
-    note("finishing.ends");
-    if (d_.figure == Figure::Child || d_.figure == Figure::Baby)
-      put(LineKind::Note, words_.sayPlain("finding.child.safety"));
+    for (std::string& sentence : finishingSentences(words_, d_)) put(LineKind::Note, std::move(sentence));
   }
 
   const Directions& d_;

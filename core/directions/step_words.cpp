@@ -1,5 +1,7 @@
 #include "directions/step_words.h"
 
+#include "knit/spread.h"
+
 #include <algorithm>
 
 namespace scye {
@@ -18,6 +20,8 @@ Param aSideParam(const Words& words, int row) {
   return textParam("a side", words.say("a." + sideKey(row)));
 }
 EdgeSide startOf(int row) { return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left; }
+
+bool isSleeve(PieceId id) { return id == PieceId::Sleeve || id == PieceId::LeftSleeve; }
 
 std::string shapeKey(Shapes s) {
   switch (s) {
@@ -57,9 +61,15 @@ public:
       if (oneByOne(a) && a.side == startOf(row_)) join(shaping(a, "start"));
     for (const Action& a : actions_)
       if (a.kind == ActKind::Spread) join(spread(a));
-    if (const Action* a = find(ActKind::Buttonhole)) join(buttonhole(*a));
+    if (const Action* a = find(ActKind::Buttonhole)) {
+      const int k = a->stitches.value();
+      join(a->side == startOf(row_) ? words_.say("row.work", {countParam("n", a->from)}) : toLast(a->from + k));
+      join(words_.say("row.buttonhole", {countParam("k", k)}));
+    }
     if (const Action* a = find(ActKind::Wait)) {
-      join(words_.say(a->from > 0 ? "row.toTurn" : "row.toLastTurn", {countParam("n", a->stitches.value())}));
+      const int n = a->stitches.value();
+      join(a->from > 0 ? words_.say("row.toWrapped", {countParam("n", n)}) : toLast(n));
+      join(words_.say("row.wrapTurn"));
       return text_;
     }
     if (find(ActKind::TakeUp)) {
@@ -84,23 +94,20 @@ private:
   }
 
   [[nodiscard]] const Action* find(ActKind kind) const {
-    const auto at = std::find_if(actions_.begin(), actions_.end(), [&](const Action& a) { return a.kind == kind; });
+    const auto is = [&](const Action& a) { return a.kind == kind; };
+    const auto at = std::find_if(actions_.begin(), actions_.end(), is);
     return at == actions_.end() ? nullptr : &*at;
   }
 
-  // Evenly: one after every so many stitches, the last stitch left alone.
   std::string spread(const Action& a) const {
-    const int k = a.stitches.value(), before = after_ - k;
-    const int apart = std::max(1, (before - 1) / k), wider = std::max(0, before - 1 - k * apart) % std::max(1, k);
-    const Params params{countParam("k", k), countParam("n", k - wider), countParam("a", apart),
-                        countParam("m", wider), countParam("b", apart + 1)};
-    return words_.say(wider > 0 ? "row.spread.two" : "row.spread", params);
-  }
-
-  std::string buttonhole(const Action& a) const {
-    const Params params{countParam("k", a.stitches.value()), countParam("n", a.from),
-                        countParam("m", a.from + a.stitches.value())};
-    return words_.say(a.side == startOf(row_) ? "row.buttonhole.start" : "row.buttonhole.end", params);
+    std::string text;
+    for (const SpreadRun& run : spreadRuns(Stitches(after_) - a.stitches, a.stitches)) {
+      const char* key = run.times == 1 ? "row.spread.once" : run.after == 1 ? "row.spread.each" : "row.spread";
+      std::string part = words_.say(key, {countParam("a", run.after), countParam("n", run.times)});
+      text = text.empty() ? std::move(part)
+                          : words_.say("row.spread.then", {textParam("a", text), textParam("b", part)});
+    }
+    return text;
   }
 
   void join(const std::string& more) {
@@ -129,8 +136,11 @@ private:
       const int worked = !last ? 0 : decrease ? kept - 1 : 2;
       return words_.say("row.until", {countParam("n", after_ - worked)});
     }
-    if (kept == 0) return words_.say("row.toEnd");
-    return words_.say(kept == 1 ? "row.toLast.1" : "row.toLast", {countParam("n", kept)});
+    return kept == 0 ? words_.say("row.toEnd") : toLast(kept);
+  }
+
+  std::string toLast(int n) const {
+    return words_.say(n == 1 ? "row.toLast.1" : "row.toLast", {countParam("n", n)});
   }
 
   const Words& words_;
@@ -160,11 +170,9 @@ std::string evenText(const Words& words, const Step& step, PieceId piece) {
   const bool above = step.fromUnderarm > 0;
   const char* key = "even.rows";
   if (step.rows() >= kMeasured)
-    key = !above                                                   ? "even.piece"
-          : piece == PieceId::Sleeve || piece == PieceId::LeftSleeve ? "even.cap"
-                                                                     : "even.armhole";
-  return words.say(key, {countParam("n", step.rows()), aSideParam(words, step.last),
-                         lengthParam("height", above ? step.fromUnderarm : step.fromCastOn)});
+    key = !above ? (step.fromFold > 0 ? "even.fold" : "even.piece") : isSleeve(piece) ? "even.cap" : "even.armhole";
+  const double height = above ? step.fromUnderarm : step.fromFold > 0 ? step.fromFold : step.fromCastOn;
+  return words.say(key, {countParam("n", step.rows()), aSideParam(words, step.last), lengthParam("height", height)});
 }
 
 std::string repeatText(const Words& words, const Step& step) {
@@ -208,14 +216,17 @@ std::string whatText(const Words& words, const Step& step, PieceId piece) {
   return {};
 }
 
+bool shapesAnEdge(ActKind kind) {
+  return kind != ActKind::Rest && kind != ActKind::Rejoin && kind != ActKind::Spread && kind != ActKind::Buttonhole;
+}
+
 // The edges that a step shapes, the one at the beginning of its row first; empty when it shapes none.
 std::string edgesText(const Words& words, const Step& step) {
   std::vector<std::string> names;
   const EdgeSide start = startOf(step.kind == StepKind::Repeat ? step.like : step.first);
   for (const bool atStart : {true, false})
     for (const Action& a : step.actions) {
-      if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::Buttonhole) continue;
-      if ((a.side == start) != atStart) continue;
+      if (!shapesAnEdge(a.kind) || (a.side == start) != atStart) continue;
       std::string name = words.say("edge." + shapeKey(a.shapes));
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
     }
@@ -268,7 +279,7 @@ std::string stepText(const Words& words, const Step& step, const Part& part, Pie
 }
 
 std::string partText(const Words& words, const Part& part, PieceId piece) {
-  const bool sleeve = piece == PieceId::Sleeve || piece == PieceId::LeftSleeve;
+  const bool sleeve = isSleeve(piece);
   std::string title;
   switch (part.kind) {
   case PartKind::Hem: title = words.say(sleeve ? "part.cuff" : "part.hem"); break;

@@ -276,6 +276,7 @@ private:
     part.height = height_ * (part.last() - std::max(part.first(), 1) + 1);
     for (Step& step : part.steps) {
       step.fromCastOn = height_ * step.last;
+      if (piece_.foldRow > 0) step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow - 1));
       step.fromUnderarm = height_ * std::max(0, step.last - (underarm_ - 1));
     }
     out_.parts.push_back(std::move(part));

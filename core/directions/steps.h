@@ -53,6 +53,7 @@ struct Step {
   Stitches stitches{0};    // in work after the step
   Stitches waiting{0};     // beyond the turns of short rows
   double fromCastOn = 0;   // cm, the height of the piece after it
+  double fromFold = 0;     // cm, above the fold of a facing; 0 below it, or where there is none
   double fromUnderarm = 0; // cm; 0 below the underarm
   [[nodiscard]] int rows() const { return last - first + 1; }
   bool operator==(const Step&) const = default;

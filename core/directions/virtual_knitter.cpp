@@ -21,7 +21,7 @@ public:
     if (step.first != next_) snag(Snag::RowMissing, step.first);
     for (int row = step.first; row <= step.last; ++row) work(step, row);
     next_ = step.last + 1;
-    if (step.stitches.value() != needle_.count() || step.waiting.value() != waitRight_ + waitLeft_) snag(Snag::CountDiffers, step.last);
+    if (step.stitches.value() != needle_.count() || step.waiting.value() != waiting()) snag(Snag::CountDiffers, step.last);
   }
 
   Knitted finished() { return std::move(out_); }
@@ -36,6 +36,7 @@ private:
 
   void work(const Step& step, int row) {
     RowLine line{section_, row, 0, 0, {}, 0};
+    reached_ = false;
     for (const Action& action : step.actions) {
       if (!isWorked(step, row)) continue;
       Action now = action;
@@ -45,7 +46,8 @@ private:
     }
     if (!castOn_) snag(Snag::NotCastOn, row);
     line.leftEdge = needle_.left, line.rightEdge = needle_.right;
-    line.waiting = waitRight_ + waitLeft_;
+    if (!reached_ && waitingAt(endOf(row)) > 0) snag(Snag::OverWaiting, row);
+    line.waiting = waiting();
     out_.rows.push_back(std::move(line));
   }
 
@@ -67,6 +69,10 @@ private:
 
   // The edge at which a row starts: right-side rows are knitted from right to left.
   static EdgeSide startOf(int row) { return row % 2 == 1 ? EdgeSide::Right : EdgeSide::Left; }
+  static EdgeSide endOf(int row) { return startOf(row + 1); }
+
+  int& waitingAt(EdgeSide side) { return side == EdgeSide::Right ? waitRight_ : waitLeft_; }
+  [[nodiscard]] int waiting() const { return waitRight_ + waitLeft_; }
 
   void perform(const Action& action, int row) {
     const int k = action.stitches.value();
@@ -75,7 +81,7 @@ private:
       needle_ = {castOnLeft_, castOnLeft_ + k};
       castOn_ = true;
       return;
-    case ActKind::Increase: move(action.side, k); return;
+    case ActKind::Increase: shape(action.side, k, row); return;
     case ActKind::BindOff:
     case ActKind::Close:
       if (action.side != startOf(row)) snag(Snag::NotAtStart, row);
@@ -83,7 +89,7 @@ private:
     case ActKind::Decrease:
       if (k > needle_.count()) snag(Snag::TooFew, row);
       if (action.kind == ActKind::Close && k != needle_.count()) snag(Snag::CountDiffers, row);
-      move(action.side, -k);
+      shape(action.side, -k, row);
       return;
     case ActKind::Rest:
       if (k >= needle_.count()) snag(Snag::TooFew, row);
@@ -114,7 +120,8 @@ private:
   // The end of a short row: before the edge, or up to it over all that waited.
   void turnOrReach(const Action& action, int row) {
     const int k = action.stitches.value();
-    int& waiting = action.side == EdgeSide::Right ? waitRight_ : waitLeft_;
+    int& waiting = waitingAt(action.side);
+    reached_ = true;
     if (action.side == startOf(row)) snag(Snag::NotAtEnd, row);
     if (action.kind == ActKind::Wait) {
       if (k >= needle_.count()) snag(Snag::TooFew, row);
@@ -126,6 +133,11 @@ private:
       waiting = 0;
       move(action.side, k);
     }
+  }
+
+  void shape(EdgeSide side, int outward, int row) {
+    if (waitingAt(side) > 0) snag(Snag::OverWaiting, row);
+    move(side, outward);
   }
 
   void move(EdgeSide side, int outward) {
@@ -141,6 +153,7 @@ private:
   Span needle_;
   std::optional<Span> held_;
   int waitRight_ = 0, waitLeft_ = 0; // beyond the turns
+  bool reached_ = false;             // the row in work turns, or takes up what waits at its end
   int heldWaiting_ = 0;              // at the left edge of what is held
   SectionId section_ = SectionId::Body;
   std::optional<int> divided_; // the row in which the body was divided

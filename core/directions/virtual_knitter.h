@@ -12,6 +12,7 @@ enum class Snag : std::uint8_t {
   TooFew,       // more stitches are taken away than there are
   NotAtStart,   // a bind-off that is not at the beginning of its row
   NotAtEnd,     // a short row's turn that is not at the end of its row
+  OverWaiting,  // an edge is worked to or shaped where stitches wait beyond a turn
   NothingHeld,  // stitches are taken up that nobody left, or not all of them
   CountDiffers, // the step says another number of stitches than are on the needle
   NotCastOn,    // something is knitted before there are stitches

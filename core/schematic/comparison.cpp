@@ -88,7 +88,7 @@ private:
   }
 
   void ticks() {
-    for (const double s : walk_.notches()) {
+    for (const auto& [kind, s] : walk_.notches()) {
       for (const auto& place : {walk_.armhole().at(s), walk_.cap().at(walk_.onCap(s))}) {
         const Vec2 across(-place.tangent.y(), place.tangent.x());
         const Vec2 half = 0.45 * h_ * across;
@@ -114,7 +114,7 @@ private:
     line.push_back({0, zero});
     group_.strokes.push_back({Path::polyline(line), walk_.ease() >= 0 ? Role::Ease : Role::Short, true});
     group_.strokes.push_back({Path::polyline({{0, zero}, {length, zero}}), Role::Guide, false});
-    for (const double s : walk_.notches())
+    for (const auto& [kind, s] : walk_.notches())
       group_.strokes.push_back(
           {Path::polyline({{s, zero - 0.4 * h_}, {s, zero}}), Role::Notch, false});
     const double y = zero - 1.6 * h_;

@@ -1,5 +1,7 @@
 #include "seam/walk.h"
 
+#include "body/complete.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -33,31 +35,65 @@ double easeShare(double t) {
   return 2 * u * u * u - u * u * u * u;
 }
 
+double LetIn::upTo(double s) const {
+  const double t = to > from ? (s - from) / (to - from) : 0;
+  const double gathered = to > gathersFrom ? std::clamp((s - gathersFrom) / (to - gathersFrom), 0.0, 1.0) : 0;
+  return smooth * easeShare(t) + drawn * gathered;
+}
+
+double LetIn::onArmhole(double c) const {
+  double low = 0, high = to;
+  while (high - low > 1e-9) {
+    const double middle = 0.5 * (low + high);
+    (onCap(middle) < c ? low : high) = middle;
+  }
+  return 0.5 * (low + high);
+}
+
+LetIn letIn(const GarmentDraft& draft, double underarm, double length, double ease, double capEase) {
+  LetIn out{underarm, length, length, ease, 0};
+  const double drawn = drawnInAtCrown(draft.design, capEase);
+  if (drawn <= 0 || ease <= 0) return out;
+  out.drawn = ease * drawn / capEase, out.smooth = ease - out.drawn;
+  out.gathersFrom = length - std::min(0.5 * draft.sizes[Field::GatherWidth], kMostGathered * (length - underarm));
+  return out;
+}
+
+std::string_view notchKey(NotchKind kind) {
+  constexpr std::string_view kKeys[] = {"underarm", "between", "curveEnd", "gathersBegin", "shoulder"};
+  return kKeys[std::size_t(kind)];
+}
+
 SeamWalk::SeamWalk(const GarmentDraft& draft, BodySide side)
     : armhole_(armholePath(side == BodySide::Back ? draft.bodice.back : draft.bodice.front)),
       cap_(capPath(draft.cap, side)) {
   const ArmholeShape& a = side == BodySide::Back ? draft.bodice.back : draft.bodice.front;
-  underarm_ = a.halfBust - a.curveStart();
-  curveEnd_ = armhole_.endOf(underarm_ > 0 ? 1 : 0);
+  const double underarm = a.halfBust - a.curveStart();
+  curveEnd_ = armhole_.endOf(underarm > 0 ? 1 : 0);
+  letIn_ = scye::letIn(draft, underarm, armhole_.length(), ease(), draft.cap.ease());
 }
 
-double SeamWalk::onCap(double s) const {
-  const double length = armhole_.length() - underarm_;
-  const double t = length > 0 ? (s - underarm_) / length : 0;
-  return std::clamp(s + ease() * easeShare(t), 0.0, cap_.length());
-}
+double SeamWalk::onCap(double s) const { return std::clamp(letIn_.onCap(s), 0.0, cap_.length()); }
 
-std::vector<double> SeamWalk::notches() const {
-  constexpr double kApart = 5; // cm
-  const double total = armhole_.length();
-  std::vector<double> out;
-  const auto between = [&](double from, double to) {
-    const int parts = std::max(1, int(std::lround((to - from) / kApart)));
-    for (int i = 0; i < parts; ++i) out.push_back(from + i * (to - from) / parts);
+std::vector<Notch> SeamWalk::notches() const {
+  constexpr double kApart = 5, kNear = 1.5; // cm
+  std::vector<Notch> out;
+  const auto upTo = [&](NotchKind kind, double to) {
+    if (!out.empty()) {
+      const double from = out.back().s;
+      const int parts = std::max(1, int(std::lround((to - from) / kApart)));
+      for (int i = 1; i < parts; ++i) out.push_back({NotchKind::Between, from + i * (to - from) / parts});
+    }
+    out.push_back({kind, to});
   };
-  between(underarm_, curveEnd_);
-  between(curveEnd_, total);
-  out.push_back(total);
+  const bool gathers = letIn_.gathers();
+  const double begin = letIn_.gathersFrom;
+  const bool curve = armhole_.length() - curveEnd_ > 1e-9 && !(gathers && std::abs(begin - curveEnd_) < kNear);
+  upTo(NotchKind::Underarm, letIn_.from);
+  if (curve && !(gathers && begin < curveEnd_)) upTo(NotchKind::CurveEnd, curveEnd_);
+  if (gathers) upTo(NotchKind::GathersBegin, begin);
+  if (curve && gathers && begin < curveEnd_) upTo(NotchKind::CurveEnd, curveEnd_);
+  upTo(NotchKind::Shoulder, armhole_.length());
   return out;
 }
 

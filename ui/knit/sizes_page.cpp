@@ -127,10 +127,10 @@ void SizesPage::fillMarks(const Derived& derived) {
     QList<FigureRow> rows;
     auto b = back->begin(), f = front->begin();
     while (b != back->end() || f != front->end()) {
-      const auto extra = [](const SeamMark& mark) { return mark.key == "between"; };
+      const auto extra = [](const SeamMark& mark) { return mark.kind == NotchKind::Between; };
       const bool onlyBack = f == front->end() || (b != back->end() && extra(*b) && !extra(*f));
       const bool onlyFront = !onlyBack && (b == back->end() || (extra(*f) && !extra(*b)));
-      const QString name = say("mark." + (onlyFront ? f : b)->key);
+      const QString name = say("mark." + std::string(notchKey((onlyFront ? f : b)->kind)));
       QStringList figures = onlyFront ? QStringList{{}, {}, {}} : markFigures(*b);
       figures += onlyBack ? QStringList{{}, {}, {}} : markFigures(*f);
       rows.append({name, figures});
@@ -142,7 +142,7 @@ void SizesPage::fillMarks(const Derived& derived) {
 }
 
 QStringList SizesPage::markFigures(const SeamMark& mark) const {
-  return {QString::number(mark.armholeRow), QString::number(mark.capRow), length(mark.ease)};
+  return {QString::number(mark.armhole.row), QString::number(mark.cap.row), length(mark.ease)};
 }
 
 void SizesPage::refresh() {

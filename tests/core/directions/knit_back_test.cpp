@@ -53,6 +53,7 @@ TEST(KnitBack, StepsFollowTheRowsWithoutGaps) {
           ASSERT_EQ(piece.rows[row].section, step.section);
         }
         ASSERT_EQ(piece.rows[row - 1].stitches(), step.stitches);
+        ASSERT_EQ(piece.rows[row - 1].waiting, step.waiting.value());
       }
     ASSERT_EQ(row, piece.rows.size());
   }

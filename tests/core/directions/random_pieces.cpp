@@ -2,6 +2,8 @@
 
 #include "knit/acts.h"
 
+#include <algorithm>
+
 namespace scye::test {
 namespace {
 
@@ -11,11 +13,29 @@ EdgeSide startOf(int row) { return row % 2 == 1 ? EdgeSide::Right : EdgeSide::Le
 
 } // namespace
 
-// Runs of one kind of row after each other, until row `last`.
-void RandomPieces::shape(Section& section, int last, Shapes right, Shapes left) {
-  int row = section.acts.empty() ? section.first : section.acts.back().row + 1;
+// Rib, or a facing with its fold.
+void RandomPieces::hem(KnitPiece& piece) {
+  piece.hemRows = random_.index(12);
+  if (!random_.chance(0.3)) return;
+  piece.foldRow = 2 * (1 + random_.index(5)) + 1;
+  piece.hemRows = piece.foldRow + random_.index(4);
+}
+
+void RandomPieces::spread(Section& body, int row) {
+  const int more = 2 * (1 + random_.index((count_ - 1) / 2));
+  body.acts.push_back({row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff});
+  count_ += more;
+}
+
+// Runs of one kind of row after each other, from row `from` to row `last`.
+void RandomPieces::shape(Section& section, int from, int last, Shapes right, Shapes left) {
+  int row = from;
   while (true) {
     row += random_.index(12);
+    if (random_.chance(0.2)) {
+      row = shortRows(section, row, last, right, left);
+      continue;
+    }
     const bool pairs = random_.chance(0.2), off = pairs || random_.chance(0.3),
                grow = random_.chance(0.3);
     const int k = off ? 1 + random_.index(3) : 1, edges = random_.index(3); // both, right, left
@@ -34,6 +54,56 @@ void RandomPieces::shape(Section& section, int last, Shapes right, Shapes left) 
   }
 }
 
+// Turns at one edge or at both, each at the end of every row toward it, until all is taken up there; at an
+// edge where nothing waits the shaping may go on. Returns the row after them.
+int RandomPieces::shortRows(Section& section, int row, int last, Shapes right, Shapes left) {
+  const int edges = random_.index(3); // both, right, left
+  int turns[2] = {edges == 2 ? 0 : 1 + random_.index(4), edges == 1 ? 0 : 1 + random_.index(4)};
+  int waiting[2] = {0, 0};
+  const bool shaped = random_.chance(0.5);
+  for (; turns[0] >= 0 || turns[1] >= 0; ++row) {
+    const EdgeSide side = startOf(row + 1); // where the row ends
+    const int i = int(side), k = 1 + random_.index(6);
+    const bool room = count_ - waiting[0] - waiting[1] - k >= kKept &&
+                      (waiting[i] > 0 || row + 2 * (turns[0] + turns[1]) + 4 <= last);
+    if (turns[i] > 0 && room) {
+      section.acts.push_back({row, ActKind::Wait, side, Stitches(k), i == 0 ? right : left, waiting[i]});
+      waiting[i] += k, turns[i] -= 1;
+    } else {
+      if (waiting[i] > 0)
+        section.acts.push_back({row, ActKind::TakeUp, side, Stitches(waiting[i]), i == 0 ? right : left});
+      waiting[i] = 0, turns[i] = -1;
+    }
+    if (shaped && waiting[1 - i] == 0 && row < last && random_.chance(0.4)) {
+      section.acts.push_back({row, ActKind::Increase, startOf(row), Stitches(1), i == 0 ? left : right});
+      count_ += 1;
+    }
+  }
+  return row;
+}
+
+// Above row `above`, where nothing else happens at that edge and nothing waits there.
+void RandomPieces::buttonholes(Section& section, int above) {
+  if (!random_.chance(0.3)) return;
+  const EdgeSide side = random_.chance(0.5) ? EdgeSide::Right : EdgeSide::Left;
+  const int k = 1 + random_.index(4), from = 1 + random_.index(3), every = 1 + random_.index(20);
+  int waiting = 0;
+  Acts holes;
+  for (const RowLine& line : workedRows({section})) {
+    const bool waited = waiting > 0;
+    bool free = line.row > above && line.stitches().value() >= kKept && line.row % every == 0;
+    for (const Act& act : line.acts) {
+      free = free && act.side != side && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin &&
+             act.kind != ActKind::Spread;
+      if (act.side != side) continue;
+      if (act.kind == ActKind::Wait) waiting += act.stitches.value();
+      if (act.kind == ActKind::TakeUp) waiting = 0;
+    }
+    if (free && !waited) holes.push_back({line.row, ActKind::Buttonhole, side, Stitches(k), Shapes::Opening, from});
+  }
+  append(section.acts, holes);
+}
+
 void RandomPieces::bindOffAll(Section& section) {
   const ActKind kind = random_.chance(0.5) ? ActKind::Close : ActKind::BindOff;
   section.acts.push_back({section.last, kind, startOf(section.last), Stitches(count_),
@@ -43,14 +113,17 @@ void RandomPieces::bindOffAll(Section& section) {
 KnitPiece RandomPieces::next() {
   KnitPiece piece;
   piece.id = random_.chance(0.5) ? PieceId::Back : PieceId::Sleeve;
-  piece.hemRows = random_.index(12);
+  hem(piece);
   count_ = 40 + random_.index(100);
   const int middle = piece.hemRows + random_.index(60), top = middle + 3 + random_.index(60);
   Section body;
   body.rightEdge = 0.5 * count_, body.leftEdge = -0.5 * count_;
   body.acts.push_back({0, ActKind::CastOn, EdgeSide::Right, Stitches(count_), Shapes::Hem});
-  shape(body, middle, Shapes::Side, Shapes::Side);
-  shape(body, top - 2, Shapes::Armhole, random_.chance(0.5) ? Shapes::Armhole : Shapes::Neck);
+  if (random_.chance(0.2)) spread(body, piece.hemRows + 1);
+  const auto next = [&](int least) { return std::max(least, body.acts.back().row + 1); };
+  shape(body, next(piece.foldRow + 1), middle, Shapes::Side, Shapes::Side);
+  shape(body, next(piece.foldRow + 1), top - 2, Shapes::Armhole,
+        random_.chance(0.5) ? Shapes::Armhole : Shapes::Neck);
   body.last = top;
   if (count_ < 2 * kKept + 6 || random_.chance(0.4)) {
     bindOffAll(body);
@@ -65,19 +138,23 @@ KnitPiece RandomPieces::next() {
                   at.leftEdge + held, at.rightEdge, {}};
     right.acts.push_back({split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck});
     count_ = both - held;
-    shape(right, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder,
+    shape(right, split + 1, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder,
           Shapes::Neck);
     bindOffAll(right);
     Section left{SectionId::Left,    split, split + 1 + random_.index(30), at.leftEdge,
                  at.leftEdge + held, {}};
     left.acts.push_back({split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck});
     count_ = held;
-    shape(left, left.last - 1, Shapes::Neck, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
+    shape(left, split + 1, left.last - 1, Shapes::Neck, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
     bindOffAll(left);
     piece.sections.push_back(right);
     piece.sections.push_back(left);
   }
-  for (Section& section : piece.sections) sortActs(section.acts);
+  for (Section& section : piece.sections) {
+    sortActs(section.acts);
+    buttonholes(section, std::max(0, piece.foldRow));
+    sortActs(section.acts);
+  }
   piece.rows = workedRows(piece.sections);
   return piece;
 }

@@ -1,5 +1,5 @@
 // Invented pieces for property tests: acts in runs and alone, at either edge, on either side, with and
-// without a divided neck. Nobody would wear them; whoever tells and knits them right will do so with any.
+// without a divided neck; short rows at one edge or both, facings, a row that is spread, buttonholes. Nobody would wear them; whoever tells and knits them right will do so with any.
 #pragma once
 
 #include "knit/knit_garment.h"
@@ -13,7 +13,11 @@ public:
   [[nodiscard]] KnitPiece next();
 
 private:
-  void shape(Section& section, int last, Shapes right, Shapes left);
+  void hem(KnitPiece& piece);
+  void spread(Section& body, int row);
+  void shape(Section& section, int from, int last, Shapes right, Shapes left);
+  [[nodiscard]] int shortRows(Section& section, int row, int last, Shapes right, Shapes left);
+  void buttonholes(Section& section, int above);
   void bindOffAll(Section& section);
 
   RandomDesigns random_;

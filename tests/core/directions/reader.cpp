@@ -22,9 +22,9 @@ constexpr std::array<Word, 3> kUkWords = {
 constexpr std::array<std::string_view, 7> kPieces = {
     "Back", "Front", "Left front", "Right front", "Sleeve (make 2)", "Left sleeve", "Right sleeve"};
 
-constexpr std::array<std::string_view, 14> kAbbreviations = {"k1",  "p1",  "ssk", "k2tog", "p2tog",
-                                                             "ssp", "M1L", "M1R", "M1LP",  "M1RP",
-                                                             "st",  "sts", "RS",  "WS"};
+constexpr std::array<std::string_view, 18> kAbbreviations = {
+    "k1",   "p1", "ssk", "k2tog", "p2tog", "ssp", "M1",  "M1L",   "M1R",
+    "M1LP", "M1RP", "st",  "sts",   "RS",    "WS",  "w&t", "wraps", "buttonhole"};
 
 class Reader {
 public:
@@ -145,10 +145,13 @@ private:
         return complain("no such sentence");
       checkEdges(*named);
     }
-    if (!finger.take(" (@).", {&count}) || !finger.done())
-      return complain("no count ends the line");
-    if (count != at_.needle.stitches())
-      complain("on the needle are " + std::to_string(at_.needle.stitches()));
+    int waiting = 0;
+    const bool taken = at_.needle.waiting() > 0 ? finger.take(" (@, # waiting).", {&count, &waiting})
+                                                : finger.take(" (@).", {&count});
+    if (!taken || !finger.done()) return complain("no count ends the line");
+    if (count != at_.needle.stitches() || waiting != at_.needle.waiting())
+      complain("on the needle are " + std::to_string(at_.needle.stitches()) + ", and " +
+               std::to_string(at_.needle.waiting()) + " wait");
   }
 
   void castOn(int count) {
@@ -160,6 +163,7 @@ private:
   // One row, and perhaps the even one after it.
   bool row(Finger& finger, const RowsNamed& named) {
     if (finger.take("work even")) return even(1), true;
+    if (finger.take("purl across, for the fold line")) return fold(named), true;
     const bool rs = rightSide(named.first);
     Finger ahead = finger;
     const auto parts = takeParts(ahead, rs);
@@ -175,6 +179,13 @@ private:
     return true;
   }
 
+  void fold(const RowsNamed& named) {
+    if (named.side != WorkSide::Right || at_.facing != at_.next - 1 || at_.next < 2)
+      complain("no facing ends before the fold");
+    at_.fold = at_.next;
+    even(1);
+  }
+
   bool several(Finger& finger, const RowsNamed& named) {
     const bool taken = evenRows(finger, named) || bindOffs(finger, named) || repeats(finger);
     if (taken && at_.next != named.last + 1) complain("the rows are not as many as named");
@@ -184,18 +195,22 @@ private:
   bool evenRows(Finger& finger, const RowsNamed& named) {
     int count = named.last - named.first + 1;
     Finger ahead = finger;
-    if (!ahead.take("work the rib or hem")) {
-      if (!ahead.take("work & even", {&count})) return false;
+    const bool facing = ahead.take("work the facing");
+    if (!facing && !ahead.take("work the rib or hem")) {
+      if (!ahead.take("work ~ even", {&count})) return false;
     }
     const bool ws = ahead.take(", ending with a WS row");
     if (!ws && !ahead.take(", ending with an RS row")) return false;
     finger = ahead;
+    if (facing && named.first != 1) complain("a facing begins at the cast-on");
     even(count);
+    if (facing) at_.facing = named.last;
     if (ws == rightSide(at_.next - 1)) complain("the rows end on the other side");
     const int done = at_.next - 1;
-    if (finger.take("; the piece measures "))
-      measure(finger, done);
-    else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
+    if (finger.take("; the piece measures ")) {
+      measure(finger, at_.fold ? done - *at_.fold + 1 : done);
+      if (finger.take(" from the fold") != at_.fold.has_value()) complain("the fold is where a piece begins");
+    } else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
       measure(finger, at_.underarm ? done - *at_.underarm + 1 : -1);
     return true;
   }
@@ -230,7 +245,7 @@ private:
   // "decrease as on row 17 on every 4th row, 5 times more", "work 5 rows even, then ...".
   bool repeats(Finger& finger) {
     int every = 1, times = 1, like = 0;
-    const bool once = finger.take("work & even, then ", {&every});
+    const bool once = finger.take("work ~ even, then ", {&every});
     if (once) every += 1;
     const bool decrease = finger.take("decrease"), increase = !decrease && finger.take("increase");
     if (!decrease && !increase && !finger.take("shape")) return false;
@@ -274,8 +289,8 @@ private:
     for (const Part& part : parts) {
       less = less || part.move == Move::Decrease;
       more = more || part.move == Move::Increase;
-      if (part.move == Move::BindOff || part.move == Move::BindOffAll || part.move == Move::Turn ||
-          part.move == Move::Return)
+      if (part.move != Move::Plain && part.move != Move::Decrease && part.move != Move::Increase &&
+          part.move != Move::ToEnd && part.move != Move::ToLast)
         return false;
     }
     return decrease ? less && !more : increase ? more && !less : less && more;
@@ -307,8 +322,9 @@ private:
 
   void record() {
     const Edges edges = at_.needle.edges();
-    out_.pieces.back().rows.push_back(
-        {at_.section, at_.next, edges.left, edges.right, at_.needle.stitches()});
+    RowRead row{at_.section, at_.next, edges.left, edges.right, at_.needle.stitches(), at_.needle.waiting(), {}};
+    for (const Edges& hole : at_.needle.holes()) row.holes.push_back({hole.left, hole.right});
+    out_.pieces.back().rows.push_back(std::move(row));
     at_.next += 1;
   }
 
@@ -350,10 +366,11 @@ private:
     int next = 0;  // row
     int split = 0; // the row in which the piece is divided
     Needle needle;
-    std::optional<Edges> held;
+    std::optional<Held> held;
     PartHeading part;
     std::optional<EdgeNames> names;
     std::optional<int> underarm; // the row in which armhole or cap begins
+    std::optional<int> facing, fold; // the facing's last row, and the row of its fold
     std::map<std::pair<std::string_view, int>, std::vector<Part>> told; // rows that are written out
   };
   struct ShapedAt {

@@ -15,12 +15,19 @@
 
 namespace scye::reader {
 
+// A buttonhole, where an edge would be told.
+struct Hole {
+  int left = 0, right = 0;
+};
+
 struct RowRead {
   std::string_view section; // "body", "right", "left"
   int row = 0;              // 0: the cast-on
   int left = 0,
       right = 0;    // edges in stitches from the left end of the cast-on, seen from the right side
-  int stitches = 0; // counted on the needle
+  int stitches = 0; // counted on the needle, in work
+  int waiting = 0;  // beyond the turns of short rows
+  std::vector<Hole> holes;
 };
 
 struct PieceRead {

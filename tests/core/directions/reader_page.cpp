@@ -47,7 +47,7 @@ std::optional<PartHeading> partHeading(std::string_view text) {
       heading.last = heading.first;
     else if (!finger.take("rows # to #", {&heading.first, &heading.last}))
       return {};
-    if (!finger.take(" (&, ", {&rows}) || !finger.takeLength(heading.length, heading.inches) ||
+    if (!finger.take(" (~, ", {&rows}) || !finger.takeLength(heading.length, heading.inches) ||
         !finger.take(")") || !finger.done() || rows != heading.last - heading.first + 1)
       return {};
   }

@@ -54,7 +54,7 @@ bool Finger::take(std::string_view form, std::initializer_list<int*> figures) {
   int* const* figure = figures.begin();
   const auto refuse = [&] { return rest_ = before, false; };
   for (const char c : form) {
-    const std::string_view unit = c == '@' ? " st" : c == '&' ? " row" : "";
+    const std::string_view unit = c == '@' ? " st" : c == '~' ? " row" : "";
     if (c == '#' || !unit.empty()) {
       int& value = **figure++;
       if (!takeNumber(value)) return refuse();

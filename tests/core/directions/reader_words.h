@@ -30,7 +30,7 @@ public:
   // `form` is taken word for word, but for
   //   #  a whole number
   //   @  stitches: "1 st", "12 sts"
-  //   &  rows: "1 row", "12 rows"
+  //   ~  rows: "1 row", "12 rows"
   // whose figures go to `figures` in their order. All of it is taken or nothing.
   bool take(std::string_view form, std::initializer_list<int*> figures = {});
   // "12 cm", "12.5 cm" in cm, "3/4 in", "2 1/4 in" in inches; the unit is the page's.

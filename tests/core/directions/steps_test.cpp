@@ -137,6 +137,48 @@ TEST(Steps, EdgesShapedForDifferentEndsAreMergedByRow) {
                                     {StepKind::Row, 15, 16, 0, 1, 34}}));
 }
 
+TEST(Steps, AFacingEndsWithItsFold) {
+  PieceMaker maker(10, {}, 8);
+  maker.piece.foldRow = 7;
+  const PieceSteps told = maker.told();
+  EXPECT_EQ(stepsIn(told.parts[0]), (Steps{{StepKind::CastOn, 0, 0, 0, 1, 40},
+                                           {StepKind::Facing, 1, 6, 0, 1, 40},
+                                           {StepKind::Fold, 7, 7, 0, 1, 40},
+                                           {StepKind::Even, 8, 8, 0, 1, 40}}));
+  EXPECT_DOUBLE_EQ(told.parts[0].steps[1].fromFold, 0);
+  EXPECT_DOUBLE_EQ(told.parts[0].steps[3].fromFold, 2 * 0.25);
+  EXPECT_DOUBLE_EQ(told.parts[1].steps[0].fromFold, 4 * 0.25);
+}
+
+// Every turn is a line of its own, whatever lies between; what waits is counted.
+TEST(Steps, EveryTurnIsTold) {
+  const Acts acts{{7, ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust, 0},
+                  {9, ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust, 4},
+                  at(11, ActKind::TakeUp, EdgeSide::Left, 8, Shapes::Bust)};
+  const PieceSteps told = PieceMaker(14, acts, 6).told();
+  EXPECT_EQ(stepsIn(told.parts[1]), (Steps{{StepKind::Row, 7, 7, 0, 1, 36},
+                                           {StepKind::Even, 8, 8, 0, 1, 36},
+                                           {StepKind::Row, 9, 9, 0, 1, 32},
+                                           {StepKind::Even, 10, 10, 0, 1, 32},
+                                           {StepKind::Row, 11, 11, 0, 1, 40},
+                                           {StepKind::Even, 12, 14, 0, 1, 40}}));
+  std::vector<int> waiting;
+  for (const Step& step : told.parts[1].steps) waiting.push_back(step.waiting.value());
+  EXPECT_EQ(waiting, (std::vector{4, 4, 8, 8, 0, 0}));
+  EXPECT_EQ(told.parts[1].steps[2].actions.front().from, 4);
+}
+
+TEST(Steps, ASpreadRowAndButtonholesAreTold) {
+  const Acts acts{at(7, ActKind::Spread, EdgeSide::Right, 20, Shapes::Cuff),
+                  {11, ActKind::Buttonhole, EdgeSide::Left, Stitches(3), Shapes::Opening, 2}};
+  const PieceSteps told = PieceMaker(12, acts, 6).told();
+  EXPECT_EQ(stepsIn(told.parts[1]), (Steps{{StepKind::Row, 7, 7, 0, 1, 60},
+                                           {StepKind::Even, 8, 10, 0, 1, 60},
+                                           {StepKind::Row, 11, 11, 0, 1, 60},
+                                           {StepKind::Even, 12, 12, 0, 1, 60}}));
+  EXPECT_TRUE(told.parts[1].shapes.empty()); // neither is at an edge
+}
+
 TEST(Steps, AnEmptyPieceHasNone) { EXPECT_TRUE(stepsOf(KnitPiece{}, kSize).parts.empty()); }
 
 } // namespace

@@ -80,6 +80,99 @@ TEST(VirtualKnitter, KnitsTheRightSideFirstAndTakesTheOtherUp) {
   EXPECT_EQ(knitted.rows[5].rightEdge, -3);
 }
 
+Action turn(EdgeSide side, int k, int from) { return {ActKind::Wait, side, Stitches(k), Shapes::Bust, from}; }
+Step waiting(int k, Step s) {
+  s.waiting = Stitches(k);
+  return s;
+}
+
+// A right-side row ends at the left edge.
+TEST(VirtualKnitter, TurnsBeforeTheEdgeAndTakesUpWhatWaits) {
+  const Knitted knitted = knit({castOn(20), waiting(4, step(StepKind::Row, 1, 1, 16, {turn(L, 4, 0)})),
+                                waiting(7, step(StepKind::Row, 2, 2, 13, {turn(R, 3, 0)})),
+                                waiting(9, step(StepKind::Row, 3, 3, 11, {turn(L, 2, 4)})),
+                                waiting(6, step(StepKind::Row, 4, 4, 14, {act(ActKind::TakeUp, R, 3)})),
+                                step(StepKind::Row, 5, 5, 20, {act(ActKind::TakeUp, L, 6)})},
+                               -10);
+  EXPECT_THAT(snags(knitted), IsEmpty());
+  EXPECT_THAT(counts(knitted), ElementsAre(20, 16, 13, 11, 14, 20));
+  EXPECT_EQ(knitted.rows[3].leftEdge, -4);
+  EXPECT_EQ(knitted.rows[3].rightEdge, 7);
+  EXPECT_EQ(knitted.rows[3].waiting, 9);
+  EXPECT_EQ(knitted.rows[5].leftEdge, -10);
+  EXPECT_EQ(knitted.rows[5].rightEdge, 10);
+  EXPECT_EQ(knitted.rows[5].waiting, 0);
+}
+
+TEST(VirtualKnitter, HoldsWhatWaitsWithItsHalf) {
+  Action rest = act(ActKind::Rest, L, 8), rejoin = act(ActKind::Rejoin, R, 8);
+  rest.from = rejoin.from = 3;
+  const Knitted knitted =
+      knit({castOn(20), waiting(3, step(StepKind::Row, 1, 1, 17, {turn(L, 3, 0)})),
+            waiting(3, step(StepKind::Even, 2, 2, 17)),
+            in(SectionId::Right, step(StepKind::Row, 3, 3, 9, {rest})),
+            waiting(3, in(SectionId::Left, step(StepKind::Row, 3, 3, 8, {rejoin}))),
+            in(SectionId::Left, step(StepKind::Row, 4, 4, 8))},
+           0);
+  // At the end of row 3 of the left side stitches wait to which the row should have gone.
+  EXPECT_THAT(snags(knitted), ElementsAre(Snag::OverWaiting, Snag::CountDiffers));
+  EXPECT_EQ(knitted.rows[3].waiting, 0);
+  EXPECT_EQ(knitted.rows[4].waiting, 3);
+}
+
+TEST(VirtualKnitter, SpreadsHalfToEachEdge) {
+  const Knitted knitted = knit({castOn(9), step(StepKind::Row, 1, 1, 15, {act(ActKind::Spread, R, 6)})}, 0);
+  EXPECT_THAT(snags(knitted), IsEmpty());
+  EXPECT_EQ(knitted.rows[1].leftEdge, -3);
+  EXPECT_EQ(knitted.rows[1].rightEdge, 12);
+}
+
+TEST(VirtualKnitter, AButtonholeLeavesTheCount) {
+  Action hole = act(ActKind::Buttonhole, R, 3);
+  hole.from = 2;
+  const Knitted knitted = knit({castOn(9), step(StepKind::Row, 1, 1, 9, {hole})}, 0);
+  EXPECT_THAT(snags(knitted), IsEmpty());
+  EXPECT_EQ(knitted.rows[1].acts.front().from, 2);
+}
+
+TEST(VirtualKnitter, SaysWhereAShortRowCannotBeFollowed) {
+  const auto rows = [](std::vector<Step> steps) {
+    steps.insert(steps.begin(), castOn(10));
+    return snags(knit(steps, 0));
+  };
+  const Step first = waiting(3, step(StepKind::Row, 1, 1, 7, {turn(L, 3, 0)}));
+  const Step back = waiting(3, step(StepKind::Even, 2, 2, 7));
+  EXPECT_THAT(rows({first, back}), IsEmpty());
+  // At the beginning of its row there is no turn; fewer than wait cannot be taken up, nor more.
+  EXPECT_THAT(rows({waiting(3, step(StepKind::Row, 1, 1, 7, {turn(R, 3, 0)}))}), ElementsAre(Snag::NotAtEnd));
+  for (const int k : {2, 4})
+    EXPECT_THAT(rows({first, back, step(StepKind::Row, 3, 3, 7 + k, {act(ActKind::TakeUp, L, k)})}),
+                ElementsAre(Snag::NothingHeld));
+  // The next turn lies before the one before it, and leaves something to work.
+  EXPECT_THAT(rows({first, back, waiting(5, step(StepKind::Row, 3, 3, 5, {turn(L, 2, 0)}))}),
+              ElementsAre(Snag::CountDiffers));
+  EXPECT_THAT(rows({first, back, waiting(10, step(StepKind::Row, 3, 3, 0, {turn(L, 7, 3)}))}),
+              ElementsAre(Snag::TooFew));
+  // No row goes on to what waits, and no edge is shaped where it waits.
+  EXPECT_THAT(rows({first, back, waiting(3, step(StepKind::Even, 3, 3, 7))}), ElementsAre(Snag::OverWaiting));
+  EXPECT_THAT(rows({first, waiting(3, step(StepKind::Row, 2, 2, 6, {act(ActKind::Decrease, L, 1)}))}),
+              ElementsAre(Snag::OverWaiting));
+  // What waits is told.
+  EXPECT_THAT(rows({step(StepKind::Row, 1, 1, 7, {turn(L, 3, 0)})}), ElementsAre(Snag::CountDiffers));
+}
+
+TEST(VirtualKnitter, SaysWhereThereAreTooFewStitches) {
+  const auto row = [](int stitches, Action action) {
+    return snags(knit({castOn(10), step(StepKind::Row, 1, 1, stitches, {action})}, 0));
+  };
+  EXPECT_THAT(row(18, act(ActKind::Spread, R, 8)), IsEmpty());
+  EXPECT_THAT(row(20, act(ActKind::Spread, R, 10)), ElementsAre(Snag::TooFew));
+  EXPECT_THAT(row(13, act(ActKind::Spread, R, 3)), testing::Contains(Snag::TooFew)); // no halves
+  Action hole = act(ActKind::Buttonhole, L, 3);
+  hole.from = 8;
+  EXPECT_THAT(row(10, hole), ElementsAre(Snag::TooFew));
+}
+
 TEST(VirtualKnitter, SaysWhereItCannotFollow) {
   const Step even = step(StepKind::Even, 1, 2, 10);
   EXPECT_THAT(snags(knit({even}, 0)),

@@ -63,6 +63,71 @@ TEST(Wording, ADividedPieceTellsWhatIsHeld) {
             "sts, work to end");
 }
 
+Action from(int from, Action action) {
+  action.from = from;
+  return action;
+}
+
+// Wrap and turn, and what is told of it: common practice.
+TEST(Wording, ShortRowsSayWhereTheyAreTurned) {
+  constexpr ActKind kWait = ActKind::Wait;
+  EXPECT_EQ(row({act(kWait, L, 6)}, 17, 30), "work to last 6 sts, w&t");
+  EXPECT_EQ(row({act(kWait, R, 1)}, 18, 30), "work to last st, w&t");
+  EXPECT_EQ(row({from(6, act(kWait, L, 5))}, 17, 30), "work to 5 sts before the wrapped st, w&t");
+  EXPECT_EQ(row({from(6, act(kWait, L, 1))}, 17, 30), "work to 1 st before the wrapped st, w&t");
+  EXPECT_EQ(row({act(ActKind::TakeUp, L, 11)}, 17, 30), "work to end, picking up the wraps");
+  EXPECT_EQ(row({act(kDec, R), act(kWait, L, 6)}, 17, 30), "k1, ssk, work to last 6 sts, w&t");
+  EXPECT_EQ(row({act(kOff, R, 3), act(ActKind::TakeUp, L, 6)}, 17, 30),
+            "bind off 3 sts, work to end, picking up the wraps");
+  EXPECT_EQ(row({from(6, act(ActKind::Rest, L, 54)), act(kDec, L)}, 17, 14),
+            "work until there are 12 sts on the right needle, k2tog, k1, turn; leave the other 60 sts on a holder");
+}
+
+TEST(Wording, AStepTellsWhatWaits) {
+  Step step;
+  step.kind = StepKind::Row, step.first = step.last = 18, step.actions = {act(ActKind::Wait, R, 6)};
+  step.stitches = Stitches(1), step.waiting = Stitches(12);
+  EXPECT_EQ(stepText(Words{Wording{}}, step, {}, PieceId::Front),
+            "Row 18 (WS): work to last 6 sts, w&t (1 st, 12 waiting).");
+}
+
+TEST(Wording, ASpreadRowCountsItsPlaces) {
+  const auto spread = [](int before, int more) { return row({act(ActKind::Spread, R, more)}, 7, before + more); };
+  // Gaps between the new stitches and the edges, one more than new stitches: 9 = 3 + 3 + 3.
+  EXPECT_EQ(spread(9, 2), "M1 after every 3 sts, 2 times, work to end");
+  EXPECT_EQ(spread(10, 2), "M1 after the next 4 sts, then M1 after the next 3 sts, work to end");
+  EXPECT_EQ(spread(50, 40),
+            "M1 after every 2 sts, 5 times, then M1 after every st, 31 times, then M1 after every 2 sts, 4 times, "
+            "work to end");
+  EXPECT_EQ(spread(9, 8), "M1 after every st, 8 times, work to end");
+}
+
+TEST(Wording, AButtonholeIsCountedFromItsEdge) {
+  constexpr ActKind kHole = ActKind::Buttonhole;
+  EXPECT_EQ(row({from(2, act(kHole, R, 3))}, 17, 30),
+            "work 2 sts, make a buttonhole over the next 3 sts, work to end");
+  EXPECT_EQ(row({from(2, act(kHole, L, 3))}, 17, 30),
+            "work to last 5 sts, make a buttonhole over the next 3 sts, work to end");
+  EXPECT_EQ(row({from(1, act(kHole, R, 1)), act(kDec, L)}, 17, 30),
+            "work 1 st, make a buttonhole over the next 1 st, work to last 3 sts, k2tog, k1");
+  EXPECT_EQ(row({act(kDec, R), from(2, act(kHole, L, 3))}, 17, 30),
+            "k1, ssk, work to last 5 sts, make a buttonhole over the next 3 sts, work to end");
+}
+
+TEST(Wording, AFacingIsMeasuredFromItsFold) {
+  const Words words{Wording{}};
+  Step step;
+  step.first = 1, step.last = 6, step.stitches = Stitches(40), step.fromCastOn = 1.5;
+  step.kind = StepKind::Facing;
+  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+            "Rows 1 to 6: work the facing, ending with a WS row (40 sts).");
+  step.kind = StepKind::Fold, step.first = step.last = 7;
+  EXPECT_EQ(stepText(words, step, {}, PieceId::Back), "Row 7 (RS): purl across, for the fold line (40 sts).");
+  step.kind = StepKind::Even, step.first = 8, step.last = 20, step.fromCastOn = 5, step.fromFold = 3.5;
+  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+            "Rows 8 to 20: work 13 rows even, ending with a WS row; the piece measures 3.5 cm from the fold (40 sts).");
+}
+
 TEST(Wording, TermsAreData) {
   EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "uk"}), "cast off 5 sts, work to end");
   Phrases phrases = builtinPhrases();
@@ -117,7 +182,8 @@ private:
     EXPECT_THAT(line.text, Not(HasSubstr(terms == "uk" ? "bind off" : "cast off")));
     if (line.kind != LineKind::Step) return;
     const std::string n = std::to_string(line.stitches.value());
-    EXPECT_TRUE(line.text.ends_with("(" + n + (n == "1" ? " st)." : " sts)."))) << line.text;
+    EXPECT_THAT(line.text, testing::ContainsRegex(" \\(" + n + (n == "1" ? " st" : " sts") +
+                                                  "(, [0-9]+ waiting)?\\)\\.$"));
     if (line.last == 0) return;
     const std::string first = std::to_string(line.first);
     EXPECT_TRUE(line.text.starts_with("Row " + first + " (") ||
