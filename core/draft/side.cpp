@@ -81,7 +81,8 @@ Path sleeveSeam(const Design& design, const Sizes& s, const SleeveBody& sleeve) 
   if (line != SleeveLine::Flared) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
   if (line == SleeveLine::Full) path.lineTo(Vec2(sleeve.halfFull, sleeve.cuff));
   // Where a flare begins the sleeve is as wide as a tapered one would be.
-  if (const double from = s[Field::FlareFrom]; line == SleeveLine::Flared && from < even) {
+  const double from = design.has(Field::FlareFrom) ? s[Field::FlareFrom] : even;
+  if (line == SleeveLine::Flared && from < even) {
     const double arm = s.finished(Field::SleeveToUnderarm), wrist = 0.5 * s.finished(Field::Wrist);
     path.lineTo(Vec2(between(sleeve.length - from, 0, sleeve.halfWidth, arm, wrist), from));
   }

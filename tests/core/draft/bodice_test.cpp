@@ -37,6 +37,87 @@ TEST(Bodice, heightsStandOnEachOther) {
   EXPECT_DOUBLE_EQ(bodiceOf(d).frontAt.neckLow, 57 - 8 - 2.5) << "the band fills what the knitted neck leaves";
 }
 
+// A standing band takes nothing of the neck's width; a folded one lies inside the knitted edge.
+TEST(Bodice, aHighNeckIsKnittedAsWideAsItIsWorn) {
+  Design d;
+  d.set(Field::NeckWidth, 15).set(Field::NeckBand, 6).set(Field::FrontNeckDrop, 7);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).halfNeck, 7.5 + 6);
+  const Bodice high = bodiceOf(d.choose(Choice::Neckline, Neckline::High));
+  EXPECT_DOUBLE_EQ(high.halfNeck, 7.5);
+  EXPECT_DOUBLE_EQ(high.frontAt.neckPoint - high.frontAt.neckLow, 7);
+}
+
+TEST(Bodice, aStraightBackNeckLeavesTheWaistWhereItIs) {
+  Design d;
+  const Bodice shaped = bodiceOf(d), straight = bodiceOf(d.choose(Choice::BackNeck, BackNeck::Straight));
+  EXPECT_DOUBLE_EQ(straight.at.waist, shaped.at.waist);
+  EXPECT_DOUBLE_EQ(straight.at.neckLow, straight.at.neckPoint);
+  EXPECT_DOUBLE_EQ(straight.backHalf.back().path.length(), straight.halfNeck);
+}
+
+// What is folded in lies below the lower edge and lengthens nothing that is worn.
+TEST(Bodice, aFacingLiesBelowTheLowerEdge) {
+  Design d;
+  const Bodice ribbed = bodiceOf(d);
+  const Bodice faced = bodiceOf(d.choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
+  EXPECT_DOUBLE_EQ(faced.at.fold, 3);
+  EXPECT_DOUBLE_EQ(faced.at.hem, 3);
+  for (const auto y : {&BodiceHeights::waist, &BodiceHeights::underarm, &BodiceHeights::tip, &BodiceHeights::nape})
+    EXPECT_NEAR(faced.at.*y - faced.at.fold, ribbed.at.*y, 1e-12);
+  EXPECT_DOUBLE_EQ(bodiceOf(d.choose(Choice::Hem, HemMade::Plain)).at.hem, 0);
+}
+
+// Lengths of the body in their order, from the shortest (common practice): each reaches further down.
+TEST(Bodice, bodyLengthsAreInTheirOrder) {
+  for (const Figure figure : {Figure::Woman, Figure::Man, Figure::Child, Figure::Baby}) {
+    double before = 0;
+    for (const BodyLength length : {BodyLength::Cropped, BodyLength::Waist, BodyLength::HighHip, BodyLength::Hip}) {
+      Design d;
+      d.choose(Choice::Figure, figure).choose(Choice::BodyLength, length);
+      const Bodice b = bodiceOf(d);
+      EXPECT_GT(b.at.underarm, before);
+      EXPECT_EQ(length == BodyLength::Cropped, b.at.waist < 0) << "only a cropped body ends above the waist";
+      before = b.at.underarm;
+    }
+  }
+}
+
+TEST(Bodice, theWaistIsWorkedOutOrGiven) {
+  Design d;
+  d.choose(Choice::Side, Side::Shaped);
+  const double workedOut = bodiceOf(d).at.waist;
+  const Bodice b = bodiceOf(d.set(Field::WaistHeight, workedOut + 3));
+  EXPECT_DOUBLE_EQ(b.at.waist, workedOut + 3);
+  EXPECT_DOUBLE_EQ(b.at.underarm, bodiceOf(Design()).at.underarm);
+}
+
+// The wedge lengthens the front's middle by its depth; both parts of the side seam together are as long as
+// the back's (common practice: short rows over the bust change no seam).
+TEST(Bodice, shortRowsOverTheBustLeaveTheSeamsAlike) {
+  test::RandomDesigns random(test::propertySeed(1305));
+  for (int i = 0; i < 500; ++i) {
+    Design d = random.plausible();
+    d.choose(Choice::BustShaping, BustShaping::ShortRows).set(Field::BustDepth, 3);
+    const Bodice b = bodiceOf(d);
+    ASSERT_DOUBLE_EQ(b.bust.depth, 3);
+    ASSERT_NEAR(b.frontAt.underarm - b.at.underarm, 3, 1e-12);
+    ASSERT_NEAR(b.frontAt.hem, b.at.hem, 1e-12);
+    const Path side = b.frontHalf[1].path;
+    const double slopes = 2 * std::hypot(b.bust.reach, 1.5);
+    ASSERT_NEAR(side.length() - slopes, b.frontSide.length(), 1e-9);
+    ASSERT_NEAR(b.frontHalf[3].path.length(), armholeCurve(b.front).length(), 1e-9);
+  }
+}
+
+// Common practice: the depth is what the front is longer from shoulder to waist than the back.
+TEST(Bodice, shortRowsOverTheBustMakeUpForTheFrontLength) {
+  Design d;
+  d.set(Field::BackWaistLength, 41).set(Field::BackNeckDrop, 2).set(Field::FrontWaistLength, 46.5);
+  d.choose(Choice::BustShaping, BustShaping::ShortRows);
+  EXPECT_DOUBLE_EQ(bodiceOf(d).bust.depth, 3.5);
+  EXPECT_DOUBLE_EQ(bodiceOf(d.choose(Choice::BustShaping, BustShaping::None)).bust.depth, 0);
+}
+
 TEST(Bodice, backAndFrontShareTheBust) {
   Design d;
   d.set(Field::Bust, 95).set(Field::EaseBust, 5).set(Field::BackShare, 0.48);

@@ -122,6 +122,37 @@ TEST(Sleeve, fittedForearmIsAsWideAsTheElbowHalfway) {
   EXPECT_EQ(seam.end(), Vec2(16, 44));
 }
 
+// From the elbow say: tapered above, and only below as wide as its edge.
+TEST(Sleeve, aFlareBeginsWhereSheWantsIt) {
+  Design d = aSleeve(SleeveLine::Flared);
+  const Path whole = sleeveSeam(d, complete(d), bodyOf(d));
+  EXPECT_NEAR(xAtHeight(whole, 22), 25 - 9 * 22 / (44 - kUnderarmEven), 1e-12);
+  d.set(Field::FlareFrom, 22);
+  const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
+  EXPECT_EQ(seam.start(), Vec2(25, 0));
+  EXPECT_NEAR(xAtHeight(seam, 22), 12.5, 1e-12) << "half way down the arm, between 32 and 18 around";
+  EXPECT_NEAR(xAtHeight(seam, 11), 0.5 * (25 + 12.5), 1e-12);
+  EXPECT_EQ(seam.end(), Vec2(16, 44));
+}
+
+TEST(Sleeve, aFullOneStandsOutAboveItsCuff) {
+  Design d = aSleeve(SleeveLine::Full);
+  d.set(Field::CuffGirth, 20).set(Field::FullGirth, 48);
+  const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
+  EXPECT_EQ(seam.start(), Vec2(10, 0));
+  EXPECT_EQ(seam.segments()[1].start(), Vec2(10, 5));
+  EXPECT_EQ(seam.segments()[1].end(), Vec2(24, 5));
+  EXPECT_EQ(seam.end(), Vec2(16, 44));
+  EXPECT_EQ(bodyOf(d.set(Field::FullGirth, 12)).halfFull, 10) << "never narrower than its cuff";
+}
+
+// The cuff of a full sleeve lies about the arm where it ends: a short puff's near the upper arm's girth.
+TEST(Sleeve, aFullOneEndsInACuffForItsPlaceOnTheArm) {
+  Design d = aSleeve(SleeveLine::Full).clear(Field::CuffGirth);
+  EXPECT_DOUBLE_EQ(2 * bodyOf(d).halfCuff, 18);
+  EXPECT_DOUBLE_EQ(2 * bodyOf(d.set(Field::SleeveLength, 11)).halfCuff, 32 - 0.25 * (32 - 18));
+}
+
 TEST(Sleeve, measuredFromTheShoulderLosesTheCapHeight) {
   Design d = aSleeve(SleeveLine::Tapered);
   d.choose(Choice::SleeveFrom, SleeveFrom::Shoulder).set(Field::SleeveToShoulder, 58);

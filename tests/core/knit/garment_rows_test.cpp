@@ -1,0 +1,259 @@
+// What the garments' row tables must hold, whatever the design. The tables are read here by themselves; nothing
+// of what made them is asked.
+#include "knit/knit_garment.h"
+#include "support/random_designs.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <map>
+
+namespace scye {
+namespace {
+
+Design sound() {
+  Design d;
+  d.choose(Choice::Washed, YesNo::Yes);
+  return d.set(Field::Bust, 94).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
+}
+Design jacket() { return sound().choose(Choice::Garment, Garment::Jacket); }
+KnitGarment knitted(const Design& d) { return knitGarment(draftGarment(d)); }
+
+std::vector<Act> acts(const KnitPiece& piece, ActKind kind, Shapes shapes) {
+  std::vector<Act> out;
+  for (const RowLine& line : piece.rows)
+    for (const Act& a : line.acts)
+      if (a.kind == kind && a.shapes == shapes) out.push_back(a);
+  return out;
+}
+
+// Rows in which the edge stitch of a side is worked, from the cast-on up to the underarm bind-off.
+int rowsAtSide(const KnitPiece& piece, EdgeSide side) {
+  int rows = 0, waiting = 0;
+  for (const RowLine& line : piece.rows) {
+    // A deep neck divides the piece below the underarm; the other half has the other side.
+    if (line.row == 0 || line.section == (side == EdgeSide::Right ? SectionId::Left : SectionId::Right)) continue;
+    for (const Act& a : line.acts) {
+      if (a.side != side) continue;
+      if (a.kind == ActKind::BindOff && a.shapes == Shapes::Underarm) return rows;
+      if (a.kind == ActKind::Wait) waiting += a.stitches.value();
+      if (a.kind == ActKind::TakeUp) waiting = 0;
+    }
+    rows += waiting == 0;
+  }
+  return rows;
+}
+
+const KnitPiece& front(const KnitGarment& k, EdgeSide side) {
+  const KnitPiece* whole = k.piece(PieceId::Front);
+  return whole ? *whole : *k.piece(side == EdgeSide::Right ? PieceId::LeftFront : PieceId::RightFront);
+}
+
+// Common practice, and the promise of the schematic: edges that are sewn have equal rows, whatever is worked
+// between them.
+TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
+  test::RandomDesigns random(test::propertySeed(2201));
+  int withShortRows = 0;
+  for (int i = 0; i < 1500; ++i) {
+    const Design d = random.plausible();
+    const KnitGarment k = knitted(d);
+    const KnitPiece* back = k.piece(PieceId::Back);
+    if (!back || !k.impossible.empty() || k.lattice.back.underarm == 0 || k.lattice.front.underarm == 0) continue;
+    withShortRows += k.lattice.front.longer > 0;
+    for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
+      ASSERT_EQ(rowsAtSide(*back, side), rowsAtSide(front(k, side), side)) << "design " << i;
+  }
+  EXPECT_GT(withShortRows, 100);
+}
+
+TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
+  test::RandomDesigns random(test::propertySeed(2202));
+  int shortRows = 0;
+  for (int i = 0; i < 1500; ++i) {
+    const KnitGarment k = knitted(random.plausible());
+    const KnitPiece* back = k.piece(PieceId::Back);
+    if (!back || !k.impossible.empty()) continue;
+    shortRows += k.lattice.shoulderShortRows;
+    for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
+      const auto steps = [&](const KnitPiece& piece) {
+        std::map<int, int> out; // rows from the first step to the stitches that leave the work
+        for (const RowLine& line : piece.rows)
+          for (const Act& a : line.acts)
+            if (a.side == side && a.shapes == Shapes::Shoulder && a.kind != ActKind::TakeUp)
+              out[line.row - piece.shoulderRow] += a.kind == ActKind::Wait || !k.lattice.shoulderShortRows ? a.stitches.value() : 0;
+        return out;
+      };
+      const auto b = steps(*back), f = steps(front(k, side));
+      for (const auto& [row, stitches] : b)
+        ASSERT_TRUE(stitches == 0 || (f.contains(row) && f.at(row) == stitches)) << "design " << i << " row " << row;
+    }
+  }
+  EXPECT_GT(shortRows, 300);
+}
+
+// Both ways of working a slope of 2.5 cm at 3 rows to the cm take 8 rows in 4 steps, alike at both
+// shoulders; only short rows end in one bound-off edge (common practice).
+TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
+  const KnitGarment steps = knitted(sound());
+  const KnitGarment rows = knitted(sound().choose(Choice::ShoulderWork, ShoulderWork::ShortRows));
+  const KnitPiece &a = *steps.piece(PieceId::Front), &b = *rows.piece(PieceId::Front);
+  const auto off = acts(a, ActKind::BindOff, Shapes::Shoulder), waits = acts(b, ActKind::Wait, Shapes::Shoulder);
+  const auto closed = acts(b, ActKind::BindOff, Shapes::Shoulder);
+  ASSERT_EQ(off.size(), 8u);
+  ASSERT_EQ(waits.size(), 6u) << "the last group is worked over with all";
+  ASSERT_EQ(closed.size(), 2u);
+  EXPECT_EQ(closed[0].stitches, closed[1].stitches);
+  EXPECT_EQ(closed[0].stitches.value(), steps.lattice.front.shoulder);
+  for (std::size_t i = 0; i < waits.size(); ++i) EXPECT_EQ(waits[i].stitches, off[i < 3 ? i : i + 1].stitches);
+  EXPECT_EQ(a.lastRow(), b.lastRow());
+  // A right edge is left at the end of a WS row, a left one at the end of an RS row.
+  for (const Act& w : waits) EXPECT_EQ(w.row % 2 == 1, w.side == EdgeSide::Left);
+}
+
+TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
+  for (const ShoulderWork work : {ShoulderWork::Steps, ShoulderWork::ShortRows}) {
+    const KnitGarment k = knitted(sound().choose(Choice::ShoulderWork, work));
+    EXPECT_LT(std::abs(k.mismatch()), 0.1);
+    const KnitPiece& back = *k.piece(PieceId::Back);
+    // Length by the row table alone.
+    std::vector<double> right;
+    for (const RowLine& line : back.rows)
+      if (line.section != SectionId::Left && line.row >= back.underarmRow - 1) right.push_back(line.rightEdge);
+    const KnittedEdge edge = edgeFromColumn(right, EdgeSide::Right, back.underarmRow, back.shoulderRow);
+    EXPECT_NEAR(edgeLength(edge, k.lattice.size), k.backArmhole.right, 1e-9);
+  }
+}
+
+TEST(GarmentRows, aStraightBackNeckIsBoundOffInOneRow) {
+  for (const ShoulderWork work : {ShoulderWork::Steps, ShoulderWork::ShortRows}) {
+    const KnitGarment k =
+        knitted(sound().choose(Choice::BackNeck, BackNeck::Straight).choose(Choice::ShoulderWork, work));
+    const KnitPiece& back = *k.piece(PieceId::Back);
+    ASSERT_EQ(back.sections.size(), 1u);
+    EXPECT_EQ(back.rows.back().stitches(), Stitches(0));
+    const auto close = acts(back, ActKind::Close, Shapes::Neck);
+    ASSERT_EQ(close.size(), 1u);
+    const int shoulders = work == ShoulderWork::ShortRows ? 2 * k.lattice.back.shoulder : 0;
+    EXPECT_EQ(close[0].stitches.value(), k.lattice.back.neck(true) + shoulders);
+  }
+  // A slit below it still divides the piece.
+  const KnitGarment slit = knitted(sound().choose(Choice::BackNeck, BackNeck::Straight).set(Field::BackOpening, 8));
+  EXPECT_EQ(slit.piece(PieceId::Back)->sections.size(), 3u);
+}
+
+// The facing is as long as it is deep, its fold a purled right-side row, and the body above it as long as
+// without one.
+TEST(GarmentRows, aFacingIsKnittedBelowTheFold) {
+  const KnitGarment plain = knitted(sound().choose(Choice::Hem, HemMade::Plain));
+  const KnitGarment faced = knitted(sound().choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
+  const int facing = faced.lattice.foldRow - 1;
+  EXPECT_NEAR(facing * faced.lattice.size.height, 3, faced.lattice.size.height);
+  EXPECT_EQ(faced.lattice.foldRow % 2, 1);
+  EXPECT_EQ(faced.lattice.underarmRow - facing, plain.lattice.underarmRow);
+  EXPECT_EQ(plain.lattice.hemRows, 0);
+}
+
+// Common practice: the short rows over the bust are as many as the front is longer, and end before the
+// bust points.
+TEST(GarmentRows, shortRowsOverTheBustLengthenTheMiddle) {
+  for (const Design& base : {sound(), jacket()}) {
+    Design d = base;
+    d.choose(Choice::BustShaping, BustShaping::ShortRows).set(Field::BustDepth, 2.6).set(Field::BustReach, 11);
+    const KnitGarment k = knitted(d);
+    EXPECT_EQ(k.lattice.front.longer, 8) << "2.6 cm at 3 rows to the cm, in pairs";
+    EXPECT_EQ(k.lattice.front.bustTurns, (std::vector<int>{6, 6, 6, 6})) << "11 cm at 2.2 stitches to the cm";
+    const KnitPiece& piece = front(k, EdgeSide::Right);
+    EXPECT_EQ(piece.underarmRow, k.piece(PieceId::Back)->underarmRow + 8);
+    int waited = 0;
+    for (const RowLine& line : piece.rows) waited += line.waiting > 0;
+    EXPECT_EQ(waited, d.as<Garment>(Choice::Garment) == Garment::Jacket ? 8 : 9) << "the right edge follows a row later";
+  }
+}
+
+TEST(GarmentRows, aFullSleeveIsGatheredIntoItsCuff) {
+  Design d = sound().choose(Choice::SleeveLine, SleeveLine::Full);
+  d.set(Field::CuffGirth, 20).set(Field::FullGirth, 44).set(Field::CuffDepth, 5);
+  const KnitGarment k = knitted(d);
+  const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
+  const auto spread = acts(sleeve, ActKind::Spread, Shapes::Cuff);
+  int more = 0;
+  for (const Act& a : spread) more += a.stitches.value();
+  ASSERT_EQ(spread.size(), 2u) << "more than twice the stitches take two rows";
+  EXPECT_EQ(spread[0].row, k.lattice.cuffRows + 1);
+  EXPECT_NEAR(sleeve.castOn().value() - 2, 20 * 2.2, 1);
+  EXPECT_NEAR(sleeve.castOn().value() + more - 2, 44 * 2.2, 1);
+}
+
+struct Holes {
+  std::vector<int> rows;
+  int neckRow = 0, first = 0; // rows: the neck's first, the last of the hem
+};
+
+Holes holesOf(const KnitGarment& k, PieceId id) {
+  const KnitPiece& piece = *k.piece(id);
+  Holes out{{}, piece.neckRow, piece.foldRow > 0 ? piece.foldRow : piece.hemRows};
+  for (const RowLine& line : piece.rows)
+    for (const Act& a : line.acts)
+      if (a.kind == ActKind::Buttonhole) out.rows.push_back(line.row);
+  return out;
+}
+
+// Common practice: women right over left, men left over right; the first 1.5 cm above the hem, the last 1.5
+// below the neck, evenly between, on right-side rows, two rows clear of the shaping.
+TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
+  test::RandomDesigns random(test::propertySeed(2203));
+  int jackets = 0;
+  for (int i = 0; i < 1500; ++i) {
+    Design d = random.plausible();
+    d.choose(Choice::Garment, Garment::Jacket).choose(Choice::BandMade, BandMade::KnittedOn);
+    const KnitGarment k = knitted(d);
+    if (!k.impossible.empty() || k.buttonholes.crowded() || k.buttonholes.wanted < 2) continue;
+    ++jackets;
+    const double h = k.lattice.size.height;
+    const PieceId other = k.buttonholes.piece == PieceId::LeftFront ? PieceId::RightFront : PieceId::LeftFront;
+    ASSERT_TRUE(holesOf(k, other).rows.empty());
+    const Holes holes = holesOf(k, k.buttonholes.piece);
+    ASSERT_EQ(holes.rows, k.buttonholes.rows);
+    const double apart = double(holes.rows.back() - holes.rows.front()) / double(holes.rows.size() - 1);
+    for (std::size_t n = 0; n < holes.rows.size(); ++n) {
+      ASSERT_EQ(holes.rows[n] % 2, 1) << "design " << i;
+      ASSERT_LE(std::abs(holes.rows[n] - holes.rows.front() - double(n) * apart), 2) << "each within a row of its place";
+    }
+    ASSERT_NEAR((holes.rows.front() - 0.5 - holes.first) * h, 1.5, 1.01 * h) << "design " << i;
+    const double below = (holes.neckRow - 1 - (holes.rows.back() - 0.5)) * h;
+    ASSERT_GE(holes.neckRow - holes.rows.back(), 3) << "two rows lie between";
+    ASSERT_NEAR(below, std::max(1.5, 3.5 * h), 1.01 * h) << "design " << i;
+  }
+  EXPECT_GT(jackets, 500);
+}
+
+TEST(Buttonholes, lieOnTheSideOfTheirWearer) {
+  Design d = jacket();
+  EXPECT_EQ(buttonholePiece(d), PieceId::RightFront);
+  d.choose(Choice::Figure, Figure::Man);
+  EXPECT_EQ(buttonholePiece(d), PieceId::LeftFront);
+  EXPECT_EQ(buttonholePiece(d.choose(Choice::ButtonSide, ButtonSide::Right)), PieceId::RightFront);
+}
+
+// A row of buttons puts one at the bust, where a front gapes (common practice).
+TEST(Buttonholes, oneLiesAtTheBust) {
+  for (const double bust : {84.0, 92.0, 100.0, 112.0}) {
+    const KnitGarment k = knitted(jacket().set(Field::Bust, bust).set(Field::ButtonBand, 3));
+    const Buttonholes& holes = k.buttonholes;
+    ASSERT_GT(holes.bustHole, 0);
+    const double off = (holes.rows[std::size_t(holes.bustHole - 1)] - k.lattice.underarmRow) * k.lattice.size.height;
+    EXPECT_LT(std::abs(off), 2) << "cm from the bust line, bust " << bust;
+  }
+}
+
+TEST(Buttonholes, areSaidWhereThereIsNoRoom) {
+  Design d = jacket().set(Field::Buttons, 40);
+  EXPECT_NE(findCode(knitted(d).findings, "buttonholes.crowded"), nullptr);
+  EXPECT_EQ(findCode(knitted(jacket()).findings, "buttonholes.crowded"), nullptr);
+  EXPECT_NE(findCode(knitted(jacket().set(Field::ButtonBand, 1)).findings, "buttonholes.narrow"), nullptr);
+  d = jacket().choose(Choice::BandMade, BandMade::PickedUp);
+  EXPECT_TRUE(knitted(d).buttonholes.rows.empty()) << "they are worked in the band itself";
+}
+
+} // namespace
+} // namespace scye
