@@ -25,7 +25,6 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) 
   d.title = design.title, d.wearer = design.wearer, d.notes = design.notes;
   d.figure = design.as<Figure>(Choice::Figure);
   d.garment = design.as<Garment>(Choice::Garment);
-  d.band = design.as<BandMade>(Choice::BandMade);
   d.size = l.size;
   d.finished = finishedSizes(garment);
   for (const KnitPiece& piece : garment.pieces) d.pieces.push_back(stepsOf(piece, l.size));
@@ -34,6 +33,7 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) 
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
   d.armhole = garment.right.armhole, d.cap = garment.right.cap;
+  d.finishing = finishingOf(draft, garment);
   return d;
 }
 

@@ -3,6 +3,7 @@
 // (resources/phrases/en_directions*.txt), so that other terms or another language are only files.
 #pragma once
 
+#include "directions/finishing.h"
 #include "directions/steps.h"
 
 #include <optional>
@@ -19,7 +20,6 @@ struct Directions {
   std::string title, wearer, notes; // the knitter's own words
   Figure figure = Figure::Woman;
   Garment garment = Garment::Pullover;
-  BandMade band = BandMade::KnittedOn;
   StitchSize size;
   std::vector<FinishedSize> finished;
   std::vector<PieceSteps> pieces;
@@ -27,6 +27,7 @@ struct Directions {
   bool slit = false;             // the back neck is divided first
   bool capKnitted = false;
   double armhole = 0, cap = 0;   // cm, the edges of the right armhole and of its cap as knitted
+  Finishing finishing;
 };
 
 // Cost: about 30 us.

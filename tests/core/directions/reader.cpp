@@ -1,6 +1,7 @@
 #include "core/directions/reader.h"
 
 #include "core/directions/reader_needle.h"
+#include "core/directions/reader_notes.h"
 #include "core/directions/reader_page.h"
 
 #include <algorithm>
@@ -22,9 +23,9 @@ constexpr std::array<Word, 3> kUkWords = {
 constexpr std::array<std::string_view, 7> kPieces = {
     "Back", "Front", "Left front", "Right front", "Sleeve (make 2)", "Left sleeve", "Right sleeve"};
 
-constexpr std::array<std::string_view, 18> kAbbreviations = {
+constexpr std::array<std::string_view, 17> kAbbreviations = {
     "k1",   "p1", "ssk", "k2tog", "p2tog", "ssp", "M1",  "M1L",   "M1R",
-    "M1LP", "M1RP", "st",  "sts",   "RS",    "WS",  "w&t", "wraps", "buttonhole"};
+    "M1LP", "M1RP", "st",  "sts",   "RS",    "WS",  "w&t", "wraps"};
 
 class Reader {
 public:
@@ -87,6 +88,11 @@ private:
     if (place_ != Place::Piece) return;
     closePart();
     if (at_.needle.stitches() != 0 || at_.held) complain("the piece before is not finished");
+    if (const std::string why = at_.announced.broken(at_.underarm); !why.empty()) complain(why);
+    if (const auto longer = at_.announced.longer()) out_.lengths.push_back(*longer);
+    const int band = at_.announced.band();
+    if (band > 0 && band_ > 0 && band != band_) complain("the other band is not as wide");
+    band_ = std::max(band, band_);
   }
 
   void closePart() {
@@ -106,7 +112,9 @@ private:
       note(part->last - part->first + 1, part->length, part->inches);
     } else if (const auto names = atTheSameTime(text)) {
       at_.names = names;
-    } else if (!isNote(text)) {
+    } else if (const auto told = noteRead(text)) {
+      at_.announced.add(*told, line_->number);
+    } else {
       complain("no heading or note");
     }
   }
@@ -324,6 +332,7 @@ private:
     const Edges edges = at_.needle.edges();
     RowRead row{at_.section, at_.next, edges.left, edges.right, at_.needle.stitches(), at_.needle.waiting(), {}};
     for (const Edges& hole : at_.needle.holes()) row.holes.push_back({hole.left, hole.right});
+    at_.announced.worked(row, at_.needle.waitingAt(), !at_.underarm);
     out_.pieces.back().rows.push_back(std::move(row));
     at_.next += 1;
   }
@@ -370,6 +379,7 @@ private:
     PartHeading part;
     std::optional<EdgeNames> names;
     std::optional<int> underarm; // the row in which armhole or cap begins
+    Announced announced;
     std::optional<int> facing, fold; // the facing's last row, and the row of its fold
     std::map<std::pair<std::string_view, int>, std::vector<Part>> told; // rows that are written out
   };
@@ -382,6 +392,7 @@ private:
   const PageLine* line_ = nullptr;
   Place place_ = Place::Front;
   std::set<std::string, std::less<>> explained_;
+  int band_ = 0; // stitches of the button band, once it is told
   At at_;
   ShapedAt shaped_; // by the line in hand
 };

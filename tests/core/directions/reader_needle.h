@@ -71,6 +71,7 @@ public:
   [[nodiscard]] int stitches() const { return stitches_; }
   [[nodiscard]] Edges edges() const { return edges_; }
   [[nodiscard]] int waiting() const { return waiting_.left + waiting_.right; }
+  [[nodiscard]] Waiting waitingAt() const { return waiting_; }
   // Of the last row.
   [[nodiscard]] const std::vector<Edges>& holes() const { return holes_; }
   // In the last row the stitch that a bind-off left on the right needle had to be put back for a

@@ -74,22 +74,6 @@ std::optional<EdgeNames> atTheSameTime(std::string_view text) {
   return names;
 }
 
-bool isNote(std::string_view text) {
-  int stitches = 0;
-  for (const std::string_view form :
-       {"The first @ of RS rows are the button band: keep them in its stitch, from the cast-on up.",
-        "The last @ of RS rows are the button band: keep them in its stitch, from the cast-on up.",
-        "Mark the places of the buttons on the other band, and make a buttonhole in this one "
-        "opposite each.",
-        "The front of the sleeve is at the beginning of RS rows.",
-        "The front of the sleeve is at the end of RS rows.",
-        "The piece is divided early, for a slit at the back neck."}) {
-    Finger finger(text);
-    if (finger.take(form, {&stitches}) && finger.done()) return true;
-  }
-  return false;
-}
-
 std::optional<RowsNamed> takeRows(Finger& finger) {
   RowsNamed rows;
   bool more = false; // an edge is named

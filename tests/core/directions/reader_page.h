@@ -24,9 +24,6 @@ struct EdgeNames {
 };
 [[nodiscard]] std::optional<EdgeNames> atTheSameTime(std::string_view text);
 
-// Any other sentence that may stand in a piece and has no rows.
-[[nodiscard]] bool isNote(std::string_view text);
-
 enum class WorkSide { Any, Right, Wrong };
 
 // "Row 153 (RS, neck edge and armhole edge): ", "Rows 154 to 159 (neck edge): ".

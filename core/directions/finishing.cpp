@@ -1,0 +1,71 @@
+#include "directions/finishing.h"
+
+#include "body/complete.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace scye {
+namespace {
+
+void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) {
+  const Lattice& l = garment.lattice;
+  f.shoulder = l.back.shoulder;
+  f.shoulderShortRows = l.shoulderShortRows;
+  f.bustShortRows = l.front.longer > 0;
+  f.bustLonger = l.front.longer * l.size.height;
+  f.faced = l.foldRow > 0;
+  const bool jacket = draft.design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const KnitPiece* back = garment.piece(PieceId::Back);
+  const KnitPiece* front = garment.piece(jacket ? PieceId::LeftFront : PieceId::Front);
+  if (!back || !front) return;
+  // A half front has its side seam at the right edge if it is the left one.
+  f.sideBack = seamRows(back->rows, EdgeSide::Right, back->underarmRow);
+  f.sideFront = seamRows(front->rows, EdgeSide::Right, front->underarmRow);
+  if (jacket) f.buttonholes = buttonholes(draft, l, front->neckRow);
+}
+
+void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) {
+  f.marks = seamMarks(draft, garment);
+  if (f.marks.empty()) return;
+  f.crown = garment.right.capRight.crown.value();
+  const LetIn &back = f.marks[0].letIn, &front = f.marks[1].letIn;
+  f.eased = back.smooth + front.smooth;
+  f.top.made = draft.design.as<CapTop>(Choice::CapTop);
+  if (!back.gathers() && !front.gathers()) f.top.made = CapTop::Smooth;
+  if (f.top.made == CapTop::Smooth) return;
+  f.top.lengths = drawnIn(f.marks[0], f.marks[1]);
+  if (f.top.made != CapTop::Pleated) return;
+  f.top.pleats = int(draft.sizes[Field::Pleats]);
+  f.top.takes = (back.drawn + front.drawn) / f.top.pleats;
+}
+
+} // namespace
+
+Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment) {
+  Finishing f;
+  if (!garment.gaugeUsable) return f;
+  f.neckline = draft.design.as<Neckline>(Choice::Neckline);
+  f.neckBand = draft.sizes[Field::NeckBand], f.buttonBand = draft.sizes[Field::ButtonBand];
+  f.pickUps = pickUps(draft, garment);
+  seams(f, draft, garment);
+  sleeves(f, draft, garment);
+  return f;
+}
+
+bool pinnedAlike(const std::vector<SeamMarks>& marks) {
+  if (marks.size() != 4) return false;
+  for (const std::size_t side : {0, 1}) {
+    const std::vector<SeamMark>&right = marks[side].marks, &left = marks[side + 2].marks;
+    if (right.size() != left.size()) return false;
+    for (std::size_t i = 0; i < right.size(); ++i) {
+      const PinPlace &a = right[i].cap, &b = left[i].cap;
+      if (std::abs(right[i].armhole.up - left[i].armhole.up) > 1 || std::abs(a.up - b.up) > 1) return false;
+      if (a.flat != b.flat || std::abs(a.stitches - b.stitches) > 1) return false;
+    }
+  }
+  return true;
+}
+
+} // namespace scye
