@@ -69,8 +69,8 @@ private:
     else if (figure() != Figure::Baby && jacket()) bust = 8, arm = 6, depth = 3;
     // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
     switch (design_.as<CapRise>(Choice::CapRise)) {
-    case CapRise::Shallow: arm += 4; break;
-    case CapRise::High: arm -= 1.5; break;
+    case CapRise::Shallow: arm += small() ? 1.5 : 3; break;
+    case CapRise::High: arm -= 2; break;
     case CapRise::Usual: break;
     }
     fill(Field::EaseBust, bust);
@@ -163,15 +163,18 @@ private:
     fill(Field::SleeveToShoulder,
          at(Field::SleeveToUnderarm) + 0.65 * sizes_.body(Field::ArmholeDepth));
     const bool high = design_.as<Neckline>(Choice::Neckline) == Neckline::High;
-    // A high neck stays wide enough for the head; its band stands up.
-    const double neck = (high ? 0.4 : 0.36) * sizes_.finished(Field::CrossBack);
+    const bool straight = design_.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
+    // A high neck stays wide enough for the head, as its band stands up; one that is straight behind lacks
+    // the length of the back neck's curve.
+    const double neck = (high ? 0.4 : straight ? 0.39 : 0.36) * sizes_.finished(Field::CrossBack);
     fill(Field::NeckBand, high ? (small() ? 4 : 6) : small() ? 2 : 2.5);
     const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
     if (design_.has(Field::ShoulderLength)) {
       const double run = std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
       fill(Field::NeckWidth, sizes_.finished(Field::CrossShoulder) - 2 * run - 2 * band);
     } else if (design_.as<Neckline>(Choice::Neckline) == Neckline::Boat) {
-      fill(Field::NeckWidth, 0.62 * sizes_.finished(Field::CrossBack)); // common practice: wide
+      // Common practice: wide, but a small shoulder keeps its seam.
+      fill(Field::NeckWidth, (small() ? 0.5 : 0.62) * sizes_.finished(Field::CrossBack));
     } else {
       fill(Field::NeckWidth, neck);
     }
@@ -207,7 +210,8 @@ private:
     const bool faced = design_.as<HemMade>(Choice::Hem) == HemMade::Faced;
     fill(Field::HemDepth, faced ? (small() ? 2 : 3) : small() ? 3.5 : 5);
     fill(Field::CuffDepth, small() ? 3.5 : 5);
-    fill(Field::ButtonBand, small() ? 2 : 2.5);
+    constexpr double kLeastBand = 4; // stitches
+    fill(Field::ButtonBand, std::max(small() ? 2 : 2.5, kLeastBand * sizes_.stitch.width));
     front(depth);
 
     const double bust = sizes_.finished(Field::Bust), share = at(Field::BackShare);
@@ -250,8 +254,9 @@ private:
     fill(Field::GatherWidth, std::clamp(0.5 * depth, 5.0, 12.0));
     fill(Field::Pleats, small() ? 2 : 4);
     const CapRise rise = design_.as<CapRise>(Choice::CapRise);
-    fill(Field::LowerFullness, rise == CapRise::Shallow ? 0.4 : rise == CapRise::High ? 0.5 : 0.45);
-    fill(Field::UpperFullness, rise == CapRise::Shallow ? 0.5 : rise == CapRise::High ? 0.6 : 0.55);
+    // A fuller curve is longer and so needs less height, a leaner one more.
+    fill(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : rise == CapRise::High ? 0.4 : 0.45);
+    fill(Field::UpperFullness, rise == CapRise::High ? 0.5 : 0.55);
     fill(Field::CapHeight, 0.65 * depth);
     const double armLength = sizes_.finished(Field::SleeveToUnderarm);
     fill(Field::SleeveLength, armLength);

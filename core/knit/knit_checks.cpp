@@ -73,7 +73,7 @@ private:
     if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == 0)
       say(Severity::Warning, "bust.noRoom", {Field::BustDepth, Field::HemToUnderarm});
     const Buttonholes& holes = k_.buttonholes;
-    constexpr int kLeastBand = 4; // stitches: one on each side of a hole over two
+    constexpr int kLeastBand = 3; // stitches: one on each side of the smallest hole
     if (holes.wanted > 0 && k_.lattice.band < kLeastBand)
       say(Severity::Warning, "buttonholes.narrow", {Field::ButtonBand},
           {numberParam("stitches", k_.lattice.band)});

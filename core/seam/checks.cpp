@@ -155,7 +155,10 @@ private:
                         lengthParam("depth", depth())};
     if (m.found && ratio < s_[Field::LimitCapLow])
       say(Severity::Warning, "cap.low", {Field::EaseUpperArm, Field::CapHeight}, params);
-    if (m.found && ratio > s_[Field::LimitCapHigh])
+    // What is drawn in at the crown stands up (common practice: a puff is higher than its armhole asks for).
+    constexpr double kPuff = 0.25;
+    const bool puffed = drawnInAtCrown(g_.design, m.easeWanted) > 0;
+    if (m.found && ratio > s_[Field::LimitCapHigh] + (puffed ? kPuff : 0))
       say(Severity::Warning, "cap.high", {Field::EaseUpperArm, Field::CapHeight}, params);
     const double ease = m.easeWanted;
     if (ease > s_[Field::LimitCapEase] && g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth)
