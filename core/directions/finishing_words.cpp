@@ -5,7 +5,8 @@
 namespace scye {
 namespace {
 
-constexpr double kWorthTelling = 0.1; // cm of ease
+// cm of ease: less would read as nothing.
+double worthTelling(const Words& words) { return words.unit() == LengthUnit::Inch ? 0.125 * kCmPerInch : 0.1; }
 
 // "20 rows to 21 rows, 6 times, then ..."
 std::string inOrder(const Words& words, const std::vector<std::string>& parts) {
@@ -112,7 +113,7 @@ private:
       shoulder(f_.marks[side].marks.back(), f_.marks[side + 1].marks.back());
     }
     if (f_.top.any()) drawnIn();
-    if (f_.eased > kWorthTelling)
+    if (f_.eased > worthTelling(words_))
       say(f_.top.any() ? "ease.rest" : "ease", {lengthParam("ease", f_.eased)});
     say("sew");
   }
@@ -127,7 +128,7 @@ private:
                     countParam("n", int(i) + 1),
                     textParam("name", m.kind == NotchKind::Between ? "" : inner("mark.name", {textParam("name", name)})),
                     textParam("places", markText(words_, m, side)), lengthParam("ease", m.ease)};
-      say(m.ease >= kWorthTelling ? "mark.ease" : "mark", std::move(params));
+      say(m.ease > worthTelling(words_) ? "mark.ease" : "mark", std::move(params));
     }
   }
   void shoulder(const SeamMark& back, const SeamMark& front) {

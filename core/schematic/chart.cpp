@@ -29,7 +29,7 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   if (folds(options.fold, grid.columns, kFoldColumns))
     columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept);
   if (folds(options.fold, grid.rows, kFoldRows))
-    rows = cutsIn(evenRows(grid, piece.hemRows, kLeastFolded), kKept);
+    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded), kKept);
   chart.columns = ChartAxis(grid.columns, m.width, std::move(columns), 2 * m.text);
   chart.rows = ChartAxis(grid.rows, m.height, std::move(rows), 2 * m.text);
 

@@ -127,6 +127,20 @@ Span widestOf(const std::vector<Span>& spans) {
                            [](const Span& a, const Span& b) { return a.size() < b.size(); });
 }
 
+// The rows, counted from 0, that fill all of these columns.
+std::vector<Span> rowsOver(const ChartGrid& grid, const Span& columns) {
+  std::vector<char> full(std::size_t(grid.rows), 0);
+  for (const ChartLine& l : grid.lines)
+    full[l.row - 1] |= l.cells.from <= columns.from && columns.to <= l.cells.to;
+  std::vector<Span> runs;
+  for (int row = 0; row < grid.rows; ++row) {
+    if (!full[row]) continue;
+    if (runs.empty() || runs.back().to != row) runs.push_back({row, row});
+    runs.back().to = row + 1;
+  }
+  return runs;
+}
+
 void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const ChartAxis& y,
                 const ChartMetrics& m, const Phrases& phrases) {
   const double tooth = 0.18 * m.text;
@@ -135,26 +149,28 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     words.label({{}, std::move(text), Role::Note, m.text, Anchor::Middle, angle}, places);
   };
   for (const Span& cut : x.cuts()) {
-    // Only as high as there are stitches in it.
-    int top = 0;
-    for (const ChartLine& l : grid.lines)
-      if (l.cells.from <= cut.from && cut.to <= l.cells.to) top = std::max(top, l.row);
-    for (const Span& s : y.drawn())
-      for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-        if (const int to = std::min(s.to, top); s.from < to)
-          group.strokes.push_back({zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(to)},
+    // Only where there are stitches in it.
+    std::vector<Span> stretches;
+    for (const Span& drawn : y.drawn())
+      for (const Span& rows : rowsOver(grid, cut)) {
+        const Span s{std::max(drawn.from, rows.from), std::min(drawn.to, rows.to)};
+        if (s.size() <= 0) continue;
+        stretches.push_back(s);
+        for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
+          group.strokes.push_back({zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(s.to)},
                                           Vec2(sign * tooth, 0), 0.5 * m.height),
                                    Role::TenCells, false});
-    std::vector<Span> stretches = y.drawn();
-    for (Span& s : stretches) s.to = std::max(s.from, std::min(s.to, top));
+      }
+    if (stretches.empty()) continue;
     const Span s = widestOf(stretches);
     // Where all the rows together are lower than the words are long they stand beyond the row numbers.
     const std::string text = phrases.say("chart.alike", {numberParam("stitches", cut.size())});
-    const bool inside = textWidth(text, m.text) <= y.at(grid.rows) - y.at(0);
+    const double half = 0.5 * textWidth(text, m.text);
+    const bool inside = 2 * half <= y.end();
     const double numbers = textWidth(std::to_string(grid.rows), m.text) + 2 * m.text;
     label({{inside ? 0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text
                    : x.at(x.drawn().front().from) - numbers,
-            0.5 * (y.at(s.from) + y.at(s.to))}},
+            std::max(half, std::min(0.5 * (y.at(s.from) + y.at(s.to)), y.end() - half))}},
           text, 90);
   }
   for (const Span& cut : y.cuts()) {
@@ -175,8 +191,10 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
       }
     const std::string text = phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
     // Letters too large for any of these: beyond the numbers on the right.
+    const double half = 0.5 * textWidth(text, m.text);
+    std::erase_if(places, [&](const Vec2& at) { return at.x() < half || at.x() + half > x.end(); });
     const double numbers = textWidth(std::to_string(grid.rows), m.text) + textWidth("888 sts", m.text) + 2 * m.text;
-    places.push_back({x.end() + numbers + 0.5 * textWidth(text, m.text), baseline});
+    places.push_back({x.end() + numbers + half, baseline});
     label(places, text, 0);
   }
 }
@@ -197,6 +215,19 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
   case ChartSymbol::BindOff:
     path = Path(at(0.12, 0.3));
     path.cubicTo(at(0.2, 0.9), at(0.8, 0.9), at(0.88, 0.3));
+    break;
+  case ChartSymbol::TurnRight:
+  case ChartSymbol::TurnLeft: {
+    const auto u = [&](double x) { return symbol == ChartSymbol::TurnRight ? x : 1 - x; };
+    path = Path(at(u(0.15), 0.25));
+    path.lineTo(at(u(0.5), 0.25));
+    path.cubicTo(at(u(0.95), 0.25), at(u(0.95), 0.75), at(u(0.5), 0.75));
+    path.lineTo(at(u(0.15), 0.75)).lineTo(at(u(0.35), 0.92));
+    break;
+  }
+  case ChartSymbol::Buttonhole:
+    path = Path(at(0.12, 0.3));
+    path.cubicTo(at(0.2, 0.9), at(0.8, 0.9), at(0.88, 0.3)).lineTo(at(0.12, 0.3));
     break;
   }
   group.strokes.push_back({std::move(path), Role::Symbol, false});

@@ -1,5 +1,7 @@
 #include "schematic/chart_grid.h"
 
+#include "knit/spread.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -47,22 +49,55 @@ private:
       return;
     }
     ChartLine line{l.section, l.row, kept, kept, &l};
-    for (const Act& a : l.acts) {
-      const int k = a.stitches.value();
-      if (boundOff(a)) {
-        const Span gone = a.side == EdgeSide::Right ? Span{line.cells.to, line.cells.to + k}
-                                                    : Span{line.cells.from - k, line.cells.from};
-        line.cells = {std::min(line.cells.from, gone.from), std::max(line.cells.to, gone.to)};
-        grid_.marks.push_back({ChartSymbol::BindOff, l.row, gone});
-      } else if (a.kind == ActKind::Decrease || a.kind == ActKind::Increase) {
-        const ChartSymbol symbol = a.kind == ActKind::Increase   ? ChartSymbol::MakeOne
-                                   : a.side == EdgeSide::Right ? ChartSymbol::LeansLeft
-                                                               : ChartSymbol::LeansRight;
-        grid_.marks.push_back({symbol, l.row, besideEdge(kept, a.side, k)});
-      }
-    }
+    for (const Act& a : l.acts) mark(a, line);
     grid_.rows = std::max(grid_.rows, l.row);
     grid_.lines.push_back(line);
+  }
+
+  void mark(const Act& a, ChartLine& line) {
+    const Span kept = line.kept;
+    const int k = a.stitches.value();
+    const bool right = a.side == EdgeSide::Right;
+    const auto put = [&](ChartSymbol symbol, const Span& columns) {
+      grid_.marks.push_back({symbol, line.row, columns});
+    };
+    switch (a.kind) {
+    case ActKind::BindOff:
+    case ActKind::Close: {
+      const Span gone = right ? Span{line.cells.to, line.cells.to + k} : Span{line.cells.from - k, line.cells.from};
+      line.cells = {std::min(line.cells.from, gone.from), std::max(line.cells.to, gone.to)};
+      put(ChartSymbol::BindOff, gone);
+      return;
+    }
+    case ActKind::Increase: put(ChartSymbol::MakeOne, besideEdge(kept, a.side, k)); return;
+    case ActKind::Decrease:
+      put(right ? ChartSymbol::LeansLeft : ChartSymbol::LeansRight, besideEdge(kept, a.side, k));
+      return;
+    case ActKind::Wait:
+      put(right ? ChartSymbol::TurnRight : ChartSymbol::TurnLeft,
+          right ? Span{kept.to - 1, kept.to} : Span{kept.from, kept.from + 1});
+      return;
+    case ActKind::Spread: spread(kept, line.row, a.stitches); return;
+    case ActKind::Buttonhole:
+      put(ChartSymbol::Buttonhole, right ? Span{kept.to - a.from - k, kept.to - a.from}
+                                         : Span{kept.from + a.from, kept.from + a.from + k});
+      return;
+    case ActKind::CastOn:
+    case ActKind::Rest:
+    case ActKind::Rejoin:
+    case ActKind::TakeUp: return;
+    }
+  }
+
+  // The new stitches lie among the others in the order of the work.
+  void spread(const Span& kept, int row, Stitches more) {
+    int worked = 0;
+    for (const SpreadRun& run : spreadRuns(Stitches(kept.size()) - more, more))
+      for (int i = 0; i < run.times; ++i) {
+        worked += run.after + 1;
+        const int column = row % 2 == 1 ? kept.to - worked : kept.from + worked - 1;
+        grid_.marks.push_back({ChartSymbol::MakeOne, row, {column, column + 1}});
+      }
   }
 
   const RowTable& table_;
@@ -111,14 +146,14 @@ std::vector<Span> alikeColumns(const ChartGrid& grid, int least) {
   return runsOf(grid.columns, least, [&](int c) { return plain[c] != 0; });
 }
 
-std::vector<Span> evenRows(const ChartGrid& grid, int ribRows, int least) {
+std::vector<Span> evenRows(const ChartGrid& grid, const std::vector<int>& kept, int least) {
   std::vector<char> busy(std::size_t(grid.rows), 0);
   for (const ChartLine& l : grid.lines) busy[l.row - 1] |= !l.told->acts.empty();
   // What stands alone in its row ends where the other side of a neck goes on without it.
   std::vector<int> sections(std::size_t(grid.rows), 0);
   for (const ChartLine& l : grid.lines) ++sections[l.row - 1];
   return runsOf(grid.rows, least, [&](int r) {
-    return r != ribRows && !busy[r] && !busy[r - 1] && sections[r] == sections[r - 1];
+    return std::find(kept.begin(), kept.end(), r) == kept.end() && !busy[r] && !busy[r - 1] && sections[r] == sections[r - 1];
   });
 }
 

@@ -16,7 +16,7 @@ public:
   void run() {
     rowNumbers();
     counts();
-    rib();
+    hem();
     stitchNumbers();
     const double top = y_.end() + 1.2 * h_;
     label({0, top}, phrases_.say("chart.reading"), Role::Note, Anchor::Start);
@@ -81,16 +81,36 @@ private:
     }
   }
 
-  void rib() {
-    if (piece_.hemRows <= 0 || piece_.hemRows > grid_.rows) return;
-    const double x = -1.0 * h_ - numberWidth_, tick = 0.4 * h_, top = y_.at(piece_.hemRows);
+  // Rib, or a facing up to its fold.
+  void hem() {
+    const int fold = piece_.foldRow;
+    if (fold > grid_.rows || piece_.hemRows > grid_.rows) return;
+    if (fold <= 0) bracket(piece_.hemRows, "chart.rib");
+    else bracket(fold - 1, "chart.facing"), foldLine(fold);
+  }
+
+  void bracket(int rows, const char* key) {
+    if (rows <= 0) return;
+    const double x = bracketAt(), tick = 0.4 * h_, top = y_.at(rows);
     group_.strokes.push_back(
         {Path::polyline({{x + tick, 0}, {x, 0}, {x, top}, {x + tick, top}}), Role::Measure, false});
-    const double beyondCounts = x - 0.8 * h_ - textWidth("888 sts", h_);
-    Dimensions(group_, h_).label({{}, phrases_.say("chart.rib", {numberParam("rows", piece_.hemRows)}), Role::Note,
-                                  h_, Anchor::Start, 90},
-                                 {{x - 0.4 * h_, 0}, {beyondCounts, 0}});
+    Dimensions(group_, h_).label({{}, phrases_.say(key, {numberParam("rows", rows)}), Role::Note, h_, Anchor::Start, 90},
+                                 {{x - 0.4 * h_, 0}, {beyondCounts(), 0}});
   }
+
+  // Across the row that is purled, from its edge to the word.
+  void foldLine(int row) {
+    const auto lines = grid_.in(row);
+    if (lines.empty()) return;
+    const double y = y_.middle(row - 1), x = bracketAt();
+    group_.strokes.push_back(
+        {Path::polyline({{x, y}, {x_.at(lines.back()->cells.to), y}}), Role::Measure, false});
+    Dimensions(group_, h_).label({{}, phrases_.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
+                                 {{x - 0.4 * h_, baseline(row)}, {beyondCounts(), baseline(row)}});
+  }
+
+  [[nodiscard]] double bracketAt() const { return -1.0 * h_ - numberWidth_; }
+  [[nodiscard]] double beyondCounts() const { return bracketAt() - 0.8 * h_ - textWidth("888 sts", h_); }
 
   void stitchNumbers() {
     double free = 1e300; // what lies to the left of it has room
@@ -146,7 +166,8 @@ Group chartLegend(const SymbolsUsed& used, const ChartMetrics& m, const Vec2& co
   };
   entry("chart.symbol.knit", Role::Fabric, {});
   static constexpr std::array<const char*, kChartSymbols> kKeys{
-      "chart.symbol.leansRight", "chart.symbol.leansLeft", "chart.symbol.makeOne", "chart.symbol.bindOff"};
+      "chart.symbol.leansRight", "chart.symbol.leansLeft", "chart.symbol.makeOne",
+      "chart.symbol.bindOff",    "chart.symbol.turnRight", "chart.symbol.turnLeft", "chart.symbol.buttonhole"};
   for (int s = 0; s < kChartSymbols; ++s)
     if (used[s]) entry(kKeys[s], Role::Fabric, ChartSymbol(s));
   entry("chart.symbol.none", Role::NoStitch, {});

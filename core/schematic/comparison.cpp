@@ -26,6 +26,7 @@ public:
     ticks();
     this->strip(strip);
     names();
+    if (o_.notches) numbers();
     return std::move(group_);
   }
 
@@ -36,6 +37,8 @@ private:
       pair(s, Role::Pair);
     group_.strokes.push_back({walk_.armhole().path(), Role::Armhole, false});
     group_.strokes.push_back({walk_.cap().path(), Role::Cap, false});
+    words_.avoid(walk_.armhole().path());
+    words_.avoid(walk_.cap().path());
   }
 
   // The wearer's right side: back's right edge, front's left one; so the sleeve's left and right edges.
@@ -61,8 +64,6 @@ private:
 
   // Which line is which, beside its end; then what side of the body this is.
   void names() {
-    words_.avoid(walk_.armhole().path());
-    words_.avoid(walk_.cap().path());
     const double length = walk_.armhole().length();
     std::vector<Vec2> beside; // left of the armhole, read upward
     for (const double share : {0.75, 0.85, 0.6})
@@ -99,16 +100,34 @@ private:
     }
   }
 
-  // How much longer the cap has become, over the way along the armhole; 1 cm of ease is drawn kScale cm
-  // high.
+  // Outside of the armhole, beside its ticks; the shoulder needs none.
+  void numbers() {
+    const double small = 0.8 * h_;
+    int number = 0;
+    for (const auto& [kind, s] : walk_.notches()) {
+      ++number;
+      if (kind == NotchKind::Shoulder) continue;
+      const auto at = walk_.armhole().at(s);
+      const Vec2 out(-at.tangent.y(), at.tangent.x());
+      std::vector<Vec2> places;
+      for (const double far : {1.1, 1.5, 2.0})
+        for (const double along : {0.0, 0.6, -0.6})
+          places.push_back(at.point + far * h_ * out + along * h_ * at.tangent - Vec2(0, 0.36 * small));
+      words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0}, places);
+    }
+  }
+
+  // How much longer the cap has become, over the way along the armhole; 1 cm of ease is drawn 1.5 cm high,
+  // much of it lower. Where gathers or pleats begin stands a line.
   void strip(double top) {
-    constexpr double kScale = 1.5;
-    const double length = walk_.armhole().length(), zero = top - kScale * std::max(walk_.ease(), 0.5);
+    constexpr double kHighest = 4.5;
+    const double scale = std::min(1.5, kHighest / std::max(walk_.ease(), 0.5));
+    const double length = walk_.armhole().length(), zero = top - scale * std::max(walk_.ease(), 0.5);
     std::vector<Vec2> line{{0, zero}};
     constexpr int kSteps = 48;
     for (int i = 0; i <= kSteps; ++i) {
       const double s = length * i / kSteps;
-      line.push_back({s, zero + kScale * (walk_.onCap(s) - s)});
+      line.push_back({s, zero + scale * (walk_.onCap(s) - s)});
     }
     line.push_back({length, zero});
     line.push_back({0, zero});
@@ -117,13 +136,36 @@ private:
     for (const auto& [kind, s] : walk_.notches())
       group_.strokes.push_back(
           {Path::polyline({{s, zero - 0.4 * h_}, {s, zero}}), Role::Notch, false});
-    const double y = zero - 1.6 * h_;
+    if (o_.notches) stripNumbers(zero - 1.4 * h_);
+    const double y = zero - (o_.notches ? 2.8 : 1.6) * h_;
     const std::string start = phrases_.say("fit.strip.underarm"), end = phrases_.say("fit.strip.shoulder");
     label({0, y}, start, Anchor::Start);
     const bool beside = textWidth(start, h_) + textWidth(end, h_) < length;
     label({length, beside ? y : y - 1.2 * h_}, end, Anchor::End);
-    label({length, zero + kScale * std::max(walk_.ease(), 0.0) + 0.4 * h_},
+    label({length, zero + scale * std::max(walk_.ease(), 0.0) + 0.4 * h_},
           phrases_.say("fit.strip.ease", {lengthParam("ease", walk_.ease())}, o_.unit), Anchor::End);
+    if (walk_.letIn().gathers()) gathers(zero, scale);
+  }
+  void stripNumbers(double y) {
+    const double small = 0.8 * h_;
+    int number = 0;
+    for (const auto& [kind, s] : walk_.notches())
+      if (++number; kind != NotchKind::Shoulder)
+        words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0}, {{s, y}});
+  }
+  void gathers(double zero, double scale) {
+    const LetIn& let = walk_.letIn();
+    const double from = let.gathersFrom;
+    group_.strokes.push_back(
+        {Path::polyline({{from, zero}, {from, zero + scale * walk_.ease()}}), Role::Guide, false});
+    const bool pleats = g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
+    std::vector<Vec2> places; // before the line, above the strip, or over the words below it
+    for (const double up : {0.5, 1.7}) places.push_back({from - 0.4 * h_, zero + scale * let.smooth + up * h_});
+    places.push_back({walk_.armhole().length(), zero + scale * walk_.ease() + 1.8 * h_});
+    words_.label({{},
+                  phrases_.say(pleats ? "fit.strip.pleats" : "fit.strip.gathers", {lengthParam("drawn", let.drawn)}, o_.unit),
+                  Role::Note, h_, Anchor::End, 0},
+                 places);
   }
 
   void label(const Vec2& at, std::string text, Anchor anchor) {

@@ -65,6 +65,14 @@ void Dimensions::label(Label label, const std::vector<Vec2>& places) {
   group_.labels.push_back(std::move(label));
 }
 
+void Dimensions::labelIfFree(Label label, const std::vector<Vec2>& places) {
+  const auto free = std::find_if(places.begin(), places.end(), [&](const Vec2& at) {
+    label.at = at;
+    return clashes(labelBox(label)) == 0;
+  });
+  if (free != places.end()) this->label(std::move(label), {*free});
+}
+
 void Dimensions::place(const Dimension& d, const Vec2& along, const std::vector<double>& offsets) {
   const double distance = std::abs((d.to - d.from).dot(along));
   const bool inside = distance > textWidth(d.text, h_) + 1.65 * h_;

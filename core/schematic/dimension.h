@@ -30,6 +30,8 @@ public:
   void sloping(const Dimension& d, const std::vector<double>& offsets);
   // Words at the first of the places where they lie on nothing, else at the last.
   void label(Label label, const std::vector<Vec2>& places);
+  // Likewise, but left out where every place is taken.
+  void labelIfFree(Label label, const std::vector<Vec2>& places);
 
 private:
   struct Line {

@@ -1,5 +1,6 @@
 #include "schematic/dimension.h"
 #include "schematic/knitted.h"
+#include "schematic/notches.h"
 #include "schematic/schematic.h"
 
 #include <algorithm>
@@ -60,11 +61,15 @@ public:
     group_.title = phrases_.say("piece." + group_.id);
     group_.piece = piece_.id;
     outline();
+    const std::vector<PieceNotch> notches =
+        o_.notches && o_.dimensions ? pieceNotches(g_, piece_.id) : std::vector<PieceNotch>{};
+    ticks(notches);
     if (piece_.id == PieceId::Sleeve) {
       sleeve();
     } else {
       bodice();
     }
+    numbers(notches);
     return std::move(group_);
   }
 
@@ -109,6 +114,26 @@ private:
     if (!o_.lit) return;
     for (const PieceEdge& e : piece_.edges)
       if (shapes(*o_.lit, piece_.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
+  }
+
+  void ticks(const std::vector<PieceNotch>& notches) {
+    for (const PieceNotch& n : notches) {
+      const Path tick = Path::polyline({n.at, n.at + 0.6 * h_ * n.inward});
+      group_.strokes.push_back({tick, Role::Notch, false});
+      dimensions_.avoid(tick);
+    }
+  }
+  // Small, beside their ticks within the piece; those for which there is no room stay away.
+  void numbers(const std::vector<PieceNotch>& notches) {
+    const double small = 0.75 * h_;
+    for (const PieceNotch& n : notches) {
+      std::vector<Vec2> places;
+      for (const double in : {1.25, 1.6, 2.0})
+        for (const double along : {0.0, 0.5, -0.5})
+          places.push_back(n.at + in * h_ * n.inward + along * h_ * Vec2(-n.inward.y(), n.inward.x()) -
+                           Vec2(0, 0.36 * small));
+      dimensions_.labelIfFree({{}, std::to_string(n.number), Role::Notch, small, Anchor::Middle, 0}, places);
+    }
   }
 
   void guide(const Vec2& a, const Vec2& b) {
@@ -219,7 +244,7 @@ private:
   void crossWidth(const ArmholeShape& armhole, bool back) {
     const double y = heights().underarm + std::max(0.5, armhole.rise) * armhole.depth;
     const double x = armhole.halfCross;
-    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_}, back ? Field::CrossBack : Field::CrossFront);
+    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_, y - 4.5 * h_, y - 6 * h_}, back ? Field::CrossBack : Field::CrossFront);
   }
 
   // In the opening of a whole piece; beside the front edge of a half.

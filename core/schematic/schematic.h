@@ -15,6 +15,7 @@ struct SchematicOptions {
   double textHeight = 1.2; // cm of the drawing
   int perRow = 2;          // pieces, or sides of the comparison, in a row; 0: all in one
   bool dimensions = true;
+  bool notches = true;     // numbered along armholes and cap; of pieces only beside their dimensions
   std::optional<Field> lit;             // light what this value changes
   const GarmentDraft* ghost = nullptr;  // another state, drawn pale behind
   const KnitGarment* knitted = nullptr; // of the same draft: whole stitches and rows over the curves
@@ -27,7 +28,7 @@ struct SchematicOptions {
 
 // Cap over armhole, both from the underarm seam up, back and front side by side; paired ticks join the
 // points that are sewn to each other; below, a strip along the seam shows how much longer the cap has
-// become since the underarm. Groups "back" and "front". With `knitted` the edges as they are knitted lie
+// become since the underarm, and where it is gathered. Groups "back" and "front". With `knitted` the edges as they are knitted lie
 // over the drafted ones, as the chords by which they are measured; of the wearer's right side, back and
 // front being knitted as mirror images of one another but for the row by which left edges are later.
 [[nodiscard]] Picture fitComparison(const GarmentDraft& draft, const Phrases& phrases,

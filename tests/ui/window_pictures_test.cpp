@@ -4,7 +4,9 @@
 #include "window_fixture.h"
 
 #include "fit/fit_panel.h"
+#include "library/style_gallery.h"
 #include "panels/field_row.h"
+#include "shell/start_page.h"
 #include "values/field_box.h"
 #include "values/value_slider.h"
 
@@ -49,6 +51,13 @@ protected:
     EXPECT_TRUE(window.grab().save(path)) << path.toStdString();
   }
 
+  // Their pictures are painted one by one after the page is shown.
+  void waitForStyles() {
+    const auto& gallery = *window_->startPage().findChild<StyleGallery*>();
+    QApplication::processEvents();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return gallery.isPainted(); }));
+  }
+
   // Texts of labels and buttons have room; figures too.
   void expectNothingCut() { expectNothingCut(*window_); }
   void expectNothingCut(const MainWindow& window) {
@@ -77,10 +86,22 @@ protected:
 };
 
 TEST_F(WindowPictures, startPage) {
-  keep("start-1280");
-  expectNothingCut();
-  QApplication::setPalette(darkPalette());
-  keep("start-1280-dark");
+  const struct {
+    QSize size;
+    const char *light, *dark;
+  } views[] = {{{1000, 700}, "start-1000", "start-1000-dark"},
+               {{1280, 800}, "start-1280", "start-1280-dark"},
+               {{1920, 1080}, "start-1920", "start-1920-dark"}};
+  for (const auto& view : views) {
+    window_->resize(view.size);
+    waitForStyles();
+    keep(view.light);
+    expectNothingCut();
+    QApplication::setPalette(darkPalette());
+    waitForStyles();
+    keep(view.dark);
+    QApplication::setPalette(QPalette());
+  }
 }
 
 TEST_F(WindowPictures, jacketAt1280) {

@@ -30,6 +30,8 @@ QAction* make(QMainWindow& window, const char* sign, const QString& text,
 Actions::Actions(QMainWindow& w) {
   const auto tr = [](const char* text) { return ActionText::tr(text); };
   newDesign = make(w, "new", tr("&New design"), {QKeySequence::New});
+  newFromStyle = make(w, nullptr, tr("New from a s&tyle…"),
+                      {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
   open = make(w, "open", tr("&Open…"), {QKeySequence::Open});
   save = make(w, "save", tr("&Save"), {QKeySequence::Save});
   saveAs = make(w, nullptr, tr("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});
@@ -71,7 +73,6 @@ Actions::Actions(QMainWindow& w) {
     units->addAction(a);
   }
   guide = make(w, nullptr, tr("&Measuring guide"), {QKeySequence::HelpContents});
-  demo = make(w, nullptr, tr("&Demo jacket"));
   about = make(w, nullptr, tr("&About Scyewright"));
   makeMenus(w);
   makeToolbar(w);
@@ -80,7 +81,7 @@ Actions::Actions(QMainWindow& w) {
 void Actions::makeMenus(QMainWindow& w) {
   const auto tr = [](const char* text) { return ActionText::tr(text); };
   QMenu* file = w.menuBar()->addMenu(tr("&File"));
-  file->addActions({newDesign, open});
+  file->addActions({newDesign, newFromStyle, open});
   recent = file->addMenu(tr("Open &recent"));
   file->addSeparator();
   file->addActions({save, saveAs});
@@ -102,7 +103,7 @@ void Actions::makeMenus(QMainWindow& w) {
   view->addSeparator();
   view->addActions({centimetres, inches});
   QMenu* help = w.menuBar()->addMenu(tr("&Help"));
-  help->addActions({guide, demo, about});
+  help->addActions({guide, about});
 }
 
 void Actions::makeToolbar(QMainWindow& w) {

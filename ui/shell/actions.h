@@ -12,12 +12,12 @@ namespace scye {
 struct Actions {
   explicit Actions(QMainWindow& window);
 
-  QAction *newDesign, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf, *print, *quit;
+  QAction *newDesign, *newFromStyle, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf, *print, *quit;
   QAction *exportDirections, *exportChart, *exportRows, *printDirections, *printChart;
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
   QAction *directions, *chart, *sizes, *enlarge; // the pages below the drawing table
-  QAction *guide, *demo, *about;
+  QAction *guide, *about;
   QMenu *recent, *wearer;
 
   // What needs a design on the drawing table.

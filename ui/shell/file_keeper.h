@@ -28,8 +28,8 @@ public:
   // Each returns whether it went through.
   bool open();
   bool openFile(const QString& path);
-  bool
-  openUntitled(const QString& path); // a copy without a name of its own: demo, recovered design
+  // A copy without a name of its own: a style of the library, a recovered design.
+  bool openUntitled(const QString& path);
   bool save();
   bool saveAs();
   bool saveTo(const QString& path);

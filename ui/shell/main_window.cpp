@@ -106,6 +106,11 @@ void MainWindow::connectActions() {
   connect(a.newDesign, &QAction::triggered, this, [this] {
     if (files_->mayLeave()) showStart();
   });
+  connect(a.newFromStyle, &QAction::triggered, this, [this] {
+    if (!files_->mayLeave()) return;
+    showStart();
+    start_->goToLibrary();
+  });
   connect(a.open, &QAction::triggered, this, [this] { files_->open(); });
   connect(a.save, &QAction::triggered, this, [this] { files_->save(); });
   connect(a.saveAs, &QAction::triggered, this, [this] { files_->saveAs(); });
@@ -142,7 +147,6 @@ void MainWindow::connectActions() {
   connect(a.enlarge, &QAction::toggled, this,
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
   connect(a.guide, &QAction::triggered, this, &MainWindow::showGuide);
-  connect(a.demo, &QAction::triggered, this, &MainWindow::openDemo);
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
@@ -165,7 +169,7 @@ void MainWindow::connectFiles() {
     document_.replace(design, {}, true);
     showWork();
   });
-  connect(start_, &StartPage::demoWanted, this, &MainWindow::openDemo);
+  connect(start_, &StartPage::styleWanted, this, &MainWindow::openStyle);
   connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
   connect(start_, &StartPage::fileWanted, this, [this](const QString& path) { openFile(path); });
 }
@@ -174,8 +178,8 @@ void MainWindow::openFile(const QString& path) {
   files_->openFile(path);
 }
 
-void MainWindow::openDemo() {
-  if (files_->mayLeave()) files_->openUntitled(QStringLiteral(":/demos/jacket.scye"));
+void MainWindow::openStyle(const QString& path) {
+  if (files_->mayLeave()) files_->openUntitled(path);
 }
 
 void MainWindow::showStart() {

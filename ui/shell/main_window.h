@@ -54,7 +54,7 @@ private:
   void refreshHistory();
   void refreshSettings();
   void fillRecent();
-  void openDemo();
+  void openStyle(const QString& path);
   void showGuide();
   void keepState();
   void takeState();

@@ -1,18 +1,18 @@
 #include "shell/start_page.h"
 
 #include "io/refusal_text.h"
+#include "library/style_gallery.h"
 #include "look/icons.h"
 #include "look/quiet_button.h"
-#include "paint/picture_painter.h"
-#include "schematic/schematic.h"
 #include "values/field_box.h"
 
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace scye {
@@ -27,17 +27,6 @@ QLabel* heading(const QString& text, double factor, QWidget* parent) {
   return label;
 }
 
-// The pieces of a jacket in the usual size, without words.
-Picture makeBackdrop() {
-  SchematicOptions options;
-  options.dimensions = false;
-  Picture picture = pieceSchematic(draftGarment(Design().choose(Choice::Garment, Garment::Jacket)),
-                                   builtinPhrases(), options);
-  for (Group& g : picture.groups)
-    g.labels.clear();
-  return picture;
-}
-
 QLabel* aside(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
   label->setWordWrap(true);
@@ -50,37 +39,75 @@ QLabel* aside(const QString& text, QWidget* parent) {
 StartPage::StartPage(Settings& settings, QWidget* parent)
     : QWidget(parent), settings_(settings), draw_(new QPushButton(tr("Draw it"), this)),
       recent_(new QVBoxLayout), recentHead_(heading(tr("Or go on with"), 1.2, this)),
-      backdrop_(makeBackdrop()) {
+      gallery_(new StyleGallery(this)) {
   const int em = fontMetrics().averageCharWidth();
+  auto* page = new QHBoxLayout(this);
+  page->setContentsMargins(0, 0, 0, 0);
+  page->setSpacing(2 * em);
+  page->addWidget(makeColumn());
+  page->addWidget(makeLibrary(), 1);
+
+  connect(&settings_, &Settings::changed, this, &StartPage::refresh);
+  connect(gallery_, &StyleGallery::chosen, this, &StartPage::styleWanted);
+  refresh();
+}
+
+QWidget* StartPage::makeColumn() {
+  const int em = fontMetrics().averageCharWidth();
+  auto* content = new QWidget;
   auto* head = new QHBoxLayout;
-  auto* sign = new QLabel(this);
+  auto* sign = new QLabel(content);
   sign->setPixmap(appIcon().pixmap(9 * em, 9 * em));
   head->addWidget(sign);
   head->addSpacing(2 * em);
   auto* words = new QVBoxLayout;
   words->setSpacing(em / 2);
-  words->addWidget(heading(QStringLiteral("Scyewright"), 2.2, this));
-  auto* job = aside(tr("A workbench for garments with set-in sleeves"), this);
+  words->addWidget(heading(QStringLiteral("Scyewright"), 2.2, content));
+  auto* job = aside(tr("A workbench for garments with set-in sleeves"), content);
   job->setWordWrap(false);
   words->addWidget(job);
   head->addLayout(words);
-  head->addStretch();
+  head->addStretch(1);
 
-  auto* column = new QVBoxLayout;
-  column->setSpacing(5 * em);
-  column->addStretch(2);
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(4 * em, 3 * em, em, 3 * em);
+  column->setSpacing(4 * em);
   column->addLayout(head);
   column->addWidget(makeQuestions());
   column->addWidget(makeOthers());
-  column->addStretch(3);
+  column->addStretch();
 
-  auto* page = new QHBoxLayout(this);
-  page->addStretch(1);
-  page->addLayout(column);
-  page->addStretch(3);
+  // In a low window the column scrolls; it never grows narrower than its words.
+  auto* scroll = new QScrollArea(this);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidget(content);
+  scroll->viewport()->setAutoFillBackground(false);
+  content->setAutoFillBackground(false);
+  scroll->setFixedWidth(content->minimumSizeHint().width() +
+                        scroll->verticalScrollBar()->sizeHint().width());
+  return scroll;
+}
 
-  connect(&settings_, &Settings::changed, this, &StartPage::refresh);
-  refresh();
+QWidget* StartPage::makeLibrary() {
+  auto* area = new QWidget(this);
+  const int em = fontMetrics().averageCharWidth();
+  auto* column = new QVBoxLayout(area);
+  column->setContentsMargins(0, 3 * em, 0, 0);
+  column->setSpacing(em);
+  auto* head = heading(tr("Or begin with a &style"), 1.4, area);
+  head->setBuddy(gallery_);
+  head->setIndent(em);
+  column->addWidget(head);
+  auto* why = aside(tr("Designs of our own, drafted for invented wearers. One opens as a copy: put "
+                       "in your own measurements and your own swatch."),
+                    area);
+  why->setIndent(em);
+  column->addWidget(why);
+  column->addWidget(gallery_, 1);
+  return area;
 }
 
 FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint) {
@@ -146,20 +173,12 @@ QWidget* StartPage::makeOthers() {
   auto* column = new QVBoxLayout(area);
   column->setContentsMargins({});
   column->setSpacing(em);
-  column->addWidget(heading(tr("Or look around"), 1.2, area));
-  auto* row = new QHBoxLayout;
-  auto* demo = new QPushButton(tr("Open the demo jacket"), area);
-  connect(demo, &QPushButton::clicked, this, &StartPage::demoWanted);
   auto* open = new QPushButton(tr("Open a file…"), area);
   connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
-  row->addWidget(demo);
-  row->addWidget(open);
-  row->addStretch(1);
-  column->addLayout(row);
-  column->addSpacing(em);
   column->addWidget(recentHead_);
   recent_->setSpacing(0);
   column->addLayout(recent_);
+  column->addWidget(open, 0, Qt::AlignLeft);
   return area;
 }
 
@@ -189,6 +208,10 @@ void StartPage::begin() {
     q.complaint->clear();
   }
   questions_.front().box->setFocus();
+}
+
+void StartPage::goToLibrary() {
+  gallery_->setFocus(Qt::ShortcutFocusReason);
 }
 
 void StartPage::answer(const Question& question, double value) {
@@ -233,24 +256,6 @@ void StartPage::draw() {
   }
   design.set(Field::SwatchWidth, 10);
   Q_EMIT designed(design);
-}
-
-void StartPage::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  QPalette ground = palette();
-  ground.setColor(QPalette::Base,
-                  mixed(ground.color(QPalette::Window), ground.color(QPalette::Base), 0.5));
-  PictureColours colours = screenColours(ground);
-  painter.fillRect(rect(), colours.ground);
-  // What will lie on the drawing table, pale and running off the page.
-  for (QColor& c : colours.colour)
-    c = mixed(colours.ground, c, 0.22);
-  const Box box = backdrop_.box();
-  const double w = width(), h = height();
-  PictureView view;
-  view.scale = std::max(0.56 * w / box.size().x(), 1.16 * h / box.size().y());
-  view.origin = {0.58 * w - box.low.x() * view.scale, -0.04 * h + box.high.y() * view.scale};
-  paintPicture(painter, backdrop_, colours, view);
 }
 
 } // namespace scye

@@ -1,9 +1,8 @@
 // The first thing she sees: three questions are enough for a garment on the drawing table; or she
-// goes on with something, or looks at the demo.
+// begins with a style from the library, or goes on with something.
 #pragma once
 
 #include "model/design.h"
-#include "schematic/picture.h"
 #include "settings/settings.h"
 
 #include <QWidget>
@@ -15,6 +14,7 @@ class QVBoxLayout;
 namespace scye {
 
 class FieldBox;
+class StyleGallery;
 
 class StartPage : public QWidget {
   Q_OBJECT
@@ -22,15 +22,15 @@ public:
   explicit StartPage(Settings& settings, QWidget* parent = nullptr);
 
   void begin(); // empties the questions and takes the keyboard to the first
+  void goToLibrary();
 
 Q_SIGNALS:
   void designed(const scye::Design& design);
-  void demoWanted();
+  void styleWanted(const QString& path); // of the library: to be opened as a copy
   void openWanted();
   void fileWanted(const QString& path);
 
 protected:
-  void paintEvent(QPaintEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
@@ -39,8 +39,10 @@ private:
     FieldBox* box;
     QLabel* complaint;
   };
+  [[nodiscard]] QWidget* makeColumn();
   [[nodiscard]] QWidget* makeQuestions();
   [[nodiscard]] QWidget* makeOthers();
+  [[nodiscard]] QWidget* makeLibrary();
   FieldBox* addBox(Field field, const QString& name, QLabel* complaint);
   void refresh();
   void answer(const Question& question, double value);
@@ -51,7 +53,7 @@ private:
   QPushButton* draw_;
   QVBoxLayout* recent_;
   QLabel* recentHead_;
-  Picture backdrop_; // drawn pale behind the page
+  StyleGallery* gallery_;
 };
 
 } // namespace scye

@@ -16,7 +16,7 @@ std::vector<std::string> columnTexts(const ChartGrid& grid) {
   for (const ChartLine& l : grid.lines)
     for (int c = l.cells.from; c < l.cells.to; ++c) texts[c][l.row - 1] = '.';
   for (const ChartMark& m : grid.marks)
-    for (int c = m.columns.from; c < m.columns.to; ++c) texts[c][m.row - 1] = "/\\MO"[int(m.symbol)];
+    for (int c = m.columns.from; c < m.columns.to; ++c) texts[c][m.row - 1] = "/\\MO><B"[int(m.symbol)];
   return texts;
 }
 
@@ -54,17 +54,27 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
       std::size_t next = 0;
       for (const ChartLine& l : grid.lines)
         for (const Act& a : l.told->acts) {
-          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::CastOn) continue;
+          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp) continue;
+          if (a.kind == ActKind::Spread) {
+            next += std::size_t(a.stitches.value());
+            continue;
+          }
           ASSERT_LT(next, grid.marks.size());
           const ChartMark& m = grid.marks[next++];
           EXPECT_EQ(m.row, l.row);
-          EXPECT_EQ(m.columns.size(), a.stitches.value());
+          EXPECT_EQ(m.columns.size(), a.kind == ActKind::Wait ? 1 : a.stitches.value());
           const bool right = a.side == EdgeSide::Right;
+          const int in = right ? l.kept.to - m.columns.to : m.columns.from - l.kept.from;
           if (m.symbol == ChartSymbol::BindOff) {
             // Outside of what is kept, on the side where the row begins.
             EXPECT_TRUE(right ? m.columns.from >= l.kept.to : m.columns.to <= l.kept.from);
+          } else if (a.kind == ActKind::Wait) {
+            EXPECT_EQ(in, 0); // the last stitch that is worked
+            EXPECT_EQ(m.symbol, right ? ChartSymbol::TurnRight : ChartSymbol::TurnLeft);
+          } else if (a.kind == ActKind::Buttonhole) {
+            EXPECT_EQ(in, a.from);
           } else if (l.kept.size() > m.columns.size()) {
-            EXPECT_EQ(right ? l.kept.to - m.columns.to : m.columns.from - l.kept.from, 1);
+            EXPECT_EQ(in, 1);
           }
           // A right edge slants to the left, a left edge to the right.
           if (a.kind == ActKind::Decrease) {
@@ -75,6 +85,56 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
       EXPECT_EQ(next, grid.marks.size());
     }
   EXPECT_GT(looked, 1000);
+}
+
+// A strip of 12 stitches with these acts.
+RowTable strip(std::vector<Act> acts, int last) {
+  return workedRows({{SectionId::Body, 0, last, 0, 12, std::move(acts)}});
+}
+
+TEST(ChartGrid, WhatWaitsHasNoCellsUntilItIsTakenUp) {
+  const RowTable rows = strip({{1, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Bust, 0},
+                               {3, ActKind::Wait, EdgeSide::Left, Stitches(2), Shapes::Bust, 3},
+                               {5, ActKind::TakeUp, EdgeSide::Left, Stitches(5), Shapes::Bust}}, 6);
+  const ChartGrid grid = chartGrid(rows);
+  EXPECT_EQ(grid.columns, 12);
+  std::vector<int> from;
+  for (const ChartLine& l : grid.lines) {
+    from.push_back(l.cells.from);
+    EXPECT_EQ(l.cells.to, 12);
+    EXPECT_EQ(l.cells.size(), l.told->stitches().value());
+  }
+  EXPECT_EQ(from, (std::vector{3, 3, 5, 5, 0, 0}));
+  EXPECT_EQ(grid.marks, (std::vector<ChartMark>{{ChartSymbol::TurnLeft, 1, {3, 4}}, {ChartSymbol::TurnLeft, 3, {5, 6}}}));
+  // Columns that wait together are alike, and those that always work.
+  EXPECT_EQ(alikeColumns(grid, 2), (std::vector<Span>{{0, 3}, {6, 12}}));
+}
+
+// "M1 after every 3 sts, 2 times" in 9 stitches: the new ones are the 4th and the 8th in the order of the work,
+// which is from the right on a right-side row.
+TEST(ChartGrid, ASpreadRowHasItsNewStitchesWhereTheyAreWorked) {
+  const auto columns = [](int before, int more, int row) {
+    std::vector<int> out;
+    const RowTable rows = workedRows({{SectionId::Body, 0, row, 0, double(before),
+                                       {{row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff}}}});
+    for (const ChartMark& m : chartGrid(rows).marks) {
+      EXPECT_EQ(m.symbol, ChartSymbol::MakeOne);
+      EXPECT_EQ(m.columns.size(), 1);
+      out.push_back(m.columns.from);
+    }
+    return out;
+  };
+  EXPECT_EQ(columns(9, 2, 1), (std::vector{7, 3}));
+  EXPECT_EQ(columns(9, 2, 2), (std::vector{3, 7}));
+  EXPECT_EQ(columns(10, 2, 2), (std::vector{4, 8}));
+}
+
+TEST(ChartGrid, AButtonholeLiesInItsBand) {
+  for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
+    const RowTable rows = strip({{1, ActKind::Buttonhole, side, Stitches(3), Shapes::Opening, 2}}, 2);
+    const Span columns = side == EdgeSide::Right ? Span{7, 10} : Span{2, 5};
+    EXPECT_EQ(chartGrid(rows).marks, (std::vector<ChartMark>{{ChartSymbol::Buttonhole, 1, columns}}));
+  }
 }
 
 TEST(ChartGrid, FoldsOnlyColumnsThatReadTheSame) {
@@ -96,9 +156,10 @@ TEST(ChartGrid, FoldsOnlyRowsInWhichNothingHappens) {
   for (const KnitGarment& k : someGarments(34, 25))
     for (const KnitPiece& piece : k.pieces) {
       const ChartGrid grid = chartGrid(piece.rows);
-      for (const Span& run : evenRows(grid, piece.hemRows, 4)) {
+      for (const Span& run : evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, 4)) {
         ++folded;
         EXPECT_FALSE(run.from < piece.hemRows && run.to > piece.hemRows); // the rib's end is shown
+        EXPECT_FALSE(run.has(piece.foldRow - 1)); // so is a fold
         for (const RowLine& l : piece.rows)
           if (l.row - 1 >= run.from && l.row - 1 < run.to) {
             EXPECT_TRUE(l.acts.empty()) << "row " << l.row;
@@ -112,7 +173,7 @@ TEST(ChartGrid, OfNothingIsNothing) {
   const ChartGrid grid = chartGrid({});
   EXPECT_EQ(grid.columns, 0);
   EXPECT_TRUE(alikeColumns(grid, 2).empty());
-  EXPECT_TRUE(evenRows(grid, 0, 2).empty());
+  EXPECT_TRUE(evenRows(grid, {}, 2).empty());
 }
 
 TEST(ChartAxis, FindsEveryItemAgainAndLeavesOutTheCut) {

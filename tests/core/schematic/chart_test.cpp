@@ -165,6 +165,75 @@ TEST(Chart, LegendNamesWhatOccursAndNothingElse) {
   EXPECT_EQ(picture.groups.back().labels.size(), used.size() + 2); // and the plain cell, and no stitch
 }
 
+KnitGarment withEverything() {
+  Design design;
+  design.choose(Choice::Garment, Garment::Jacket).choose(Choice::Hem, HemMade::Faced);
+  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows).choose(Choice::BackNeck, BackNeck::Straight);
+  design.choose(Choice::BustShaping, BustShaping::ShortRows).choose(Choice::SleeveLine, SleeveLine::Full);
+  design.set(Field::Bust, 104).set(Field::BustDepth, 4).set(Field::BustReach, 9);
+  return knitGarment(draftGarment(design));
+}
+
+TEST(Chart, LegendNamesTurnsAndButtonholesWhereTheyOccur) {
+  const KnitGarment k = withEverything();
+  const Phrases& p = builtinPhrases();
+  const auto names = [&](PieceId id, const char* key) {
+    const Picture picture = chartPicture(*k.piece(id), k.lattice.size, p);
+    const auto& labels = picture.groups.back().labels;
+    return std::any_of(labels.begin(), labels.end(), [&](const Label& l) { return l.text == p.say(key); });
+  };
+  EXPECT_TRUE(names(PieceId::RightFront, "chart.symbol.buttonhole"));
+  EXPECT_FALSE(names(PieceId::LeftFront, "chart.symbol.buttonhole"));
+  // The side is at the left of the right front, where right-side rows end.
+  EXPECT_TRUE(names(PieceId::RightFront, "chart.symbol.turnLeft"));
+  EXPECT_FALSE(names(PieceId::RightFront, "chart.symbol.turnRight"));
+  EXPECT_TRUE(names(PieceId::LeftFront, "chart.symbol.turnRight"));
+  EXPECT_TRUE(names(PieceId::Back, "chart.symbol.turnLeft"));
+  EXPECT_FALSE(names(PieceId::Sleeve, "chart.symbol.turnLeft"));
+}
+
+TEST(Chart, ShowsTheFacingAndItsFold) {
+  const KnitGarment k = withEverything();
+  const KnitPiece& back = *k.piece(PieceId::Back);
+  ASSERT_GT(back.foldRow, 0);
+  for (const ChartFold how : {ChartFold::Never, ChartFold::Always}) {
+    const Chart chart = pieceChart(back, k.lattice.size, builtinPhrases(), fold(how));
+    const Group& group = chart.picture.groups.front();
+    const auto says = [&](const std::string& text) {
+      return std::any_of(group.labels.begin(), group.labels.end(), [&](const Label& l) { return l.text == text; });
+    };
+    EXPECT_TRUE(says("facing, " + std::to_string(back.foldRow - 1) + " rows"));
+    EXPECT_FALSE(says("rib or hem, " + std::to_string(back.hemRows) + " rows"));
+    EXPECT_TRUE(says("fold"));
+    // The line lies in the row of the fold, across all of its cells.
+    const double y = chart.rows.middle(back.foldRow - 1);
+    EXPECT_TRUE(std::any_of(group.strokes.begin(), group.strokes.end(), [&](const Stroke& s) {
+      return s.role == Role::Measure && s.path.start().y() == y && s.path.end().y() == y && s.path.start().x() < 0 &&
+             s.path.end().x() == chart.columns.end();
+    }));
+  }
+}
+
+// Twice the area that a closed line goes round.
+double doubleArea(const Path& path) {
+  double sum = 0;
+  for (const Cubic& c : path.segments()) sum += c.start().x() * c.end().y() - c.end().x() * c.start().y();
+  return sum;
+}
+
+// Where an edge steps in and out again the outline goes round just the cells.
+TEST(Chart, OutlineGoesRoundEveryCell) {
+  const KnitGarment k = withEverything();
+  for (const KnitPiece& piece : k.pieces) {
+    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+    double cells = 0;
+    for (const ChartLine& l : chart.grid.lines) cells += l.cells.size();
+    const auto outline = test::strokesOf(chart.picture, Role::Outline);
+    ASSERT_EQ(outline.size(), 1u);
+    EXPECT_NEAR(doubleArea(outline.front()->path), 2 * cells * chart.rows.at(1) * chart.columns.at(1), 1e-6);
+  }
+}
+
 TEST(Chart, LightsTheRowsAskedFor) {
   const KnitGarment k = pullover();
   ChartOptions o = fold(ChartFold::Never);

@@ -1,0 +1,30 @@
+// The designs that come with the program, to begin with: read from its resources, which are never
+// written to. Whoever opens one works on a copy without a name.
+#pragma once
+
+#include "model/design.h"
+#include "schematic/picture.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace scye {
+
+struct Style {
+  QString path; // in the resources
+  Design design;
+  QString brief; // what it is, in a line
+};
+
+// Those for women first, then for men, children and babies; by title among each other.
+// Cost: about 1 ms.
+[[nodiscard]] std::vector<Style> styleLibrary();
+
+// "Jacket, V neck, full sleeves", from its choices and how far the sleeves reach.
+[[nodiscard]] QString styleInBrief(const Design& design);
+
+// Front or fronts and sleeve, without words or dimensions.
+[[nodiscard]] Picture stylePicture(const Design& design);
+
+} // namespace scye
