@@ -65,10 +65,17 @@ int usage(std::string_view phrase, const Params& params) {
 
 // A window without a display would end in Qt's abort; and what makes no sense is told before one opens.
 std::optional<int> windowRefused(int argc, char** argv) {
-  const bool optionsForQt =
-      std::any_of(argv + 1, argv + argc, [](const char* argument) { return argument[0] == '-'; });
-  if (optionsForQt) return std::nullopt;
-  if (const auto code = windowArguments(argc, argv).exitCode) return code;
+  const auto given = [&](auto is) { return std::any_of(argv + 1, argv + argc, is); };
+  // Which options are Qt's own only Qt can tell.
+  const bool options = given([](const char* argument) { return argument[0] == '-'; });
+  if (!options)
+    if (const auto code = windowArguments(argc, argv).exitCode) return code;
+  // They may name where the window is to be.
+  if (given([](const char* argument) {
+        const std::string_view name = argument;
+        return name.ends_with("-platform") || name.ends_with("-display");
+      }))
+    return std::nullopt;
 #ifdef __linux__
   const auto set = [](const char* name) {
     const char* value = std::getenv(name);
