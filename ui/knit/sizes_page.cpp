@@ -44,9 +44,10 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
                      {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));
   shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines")});
-  const QStringList marks{tr("Pin"), tr("Armhole row"), tr("Cap row"), tr("Ease below")};
-  const QString how = tr("Rows from the underarm up, in brackets those of the whole piece. Pins have "
-                         "the numbers of the drawing.");
+  const QStringList marks{tr("Pin"), tr("Armhole"), tr("Cap"), tr("Ease")};
+  const QString how = tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
+                         "stitches from its end on that side. Ease: let in since the pin before. The "
+                         "numbers are those of the drawing.");
   marks_[0] = makeTable(tr("Pin marks, right armhole"), marks);
   marks_[1] = makeTable(tr("Pin marks, left armhole"), marks, how);
   ease_ = new EaseBetween(content_);
@@ -144,7 +145,7 @@ void SizesPage::fillMarks(const Derived& derived) {
       const QString pin = tr("%1 %2").arg(name).arg(++number);
       rows[side.wearersLeft].append(
           {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what),
-           markFigures(mark, finishing.crown)});
+           markFigures(mark)});
     }
   }
   for (int left = 0; left < 2; ++left)
@@ -155,11 +156,11 @@ void SizesPage::fillMarks(const Derived& derived) {
   seam_->suggest(std::max(1, finishing.sideBack), std::max(1, finishing.sideFront));
 }
 
-QStringList SizesPage::markFigures(const SeamMark& mark, int crown) const {
+QStringList SizesPage::markFigures(const SeamMark& mark) const {
   const auto place = [&](const PinPlace& p) {
     switch (p.flat) {
     case Flat::Underarm: return tr("underarm, %1 sts").arg(p.stitches);
-    case Flat::Crown: return tr("crown, %1 of %2 sts").arg(p.stitches).arg(crown);
+    case Flat::Crown: return tr("crown, %1 sts").arg(p.stitches);
     case Flat::None: break;
     }
     return tr("%1 (%2)").arg(p.up).arg(p.row);

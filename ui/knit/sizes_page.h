@@ -42,7 +42,7 @@ private:
   void arrange();
   [[nodiscard]] QString length(double cm, bool sign = false) const;
   [[nodiscard]] QString fine(double cm) const;
-  [[nodiscard]] QStringList markFigures(const SeamMark& mark, int crown) const;
+  [[nodiscard]] QStringList markFigures(const SeamMark& mark) const;
 
   QScrollArea* scroll_;
   QWidget* content_;
