@@ -85,7 +85,10 @@ private:
 
   void pair(double s, Role role) {
     const Vec2 a = walk_.armhole().at(s).point, c = walk_.cap().at(walk_.onCap(s)).point;
-    if ((a - c).norm() > 0.05) group_.strokes.push_back({Path::polyline({a, c}), role, false});
+    if ((a - c).norm() <= 0.05) return;
+    const Path line = Path::polyline({a, c});
+    group_.strokes.push_back({line, role, false});
+    if (role == Role::Notch) words_.avoid(line);
   }
 
   void ticks() {
@@ -93,14 +96,15 @@ private:
       for (const auto& place : {walk_.armhole().at(s), walk_.cap().at(walk_.onCap(s))}) {
         const Vec2 across(-place.tangent.y(), place.tangent.x());
         const Vec2 half = 0.45 * h_ * across;
-        group_.strokes.push_back(
-            {Path::polyline({Vec2(place.point - half), Vec2(place.point + half)}), Role::Notch, false});
+        const Path tick = Path::polyline({Vec2(place.point - half), Vec2(place.point + half)});
+        group_.strokes.push_back({tick, Role::Notch, false});
+        words_.avoid(tick);
       }
       pair(s, Role::Notch);
     }
   }
 
-  // Outside of the armhole, beside its ticks; the shoulder needs none.
+  // Beside the armhole's ticks, on the side where the cap does not lie; the shoulder needs none.
   void numbers() {
     const double small = 0.8 * h_;
     int number = 0;
@@ -108,11 +112,14 @@ private:
       ++number;
       if (kind == NotchKind::Shoulder) continue;
       const auto at = walk_.armhole().at(s);
-      const Vec2 out(-at.tangent.y(), at.tangent.x());
+      const Vec2 left(-at.tangent.y(), at.tangent.x());
+      const Vec2 toCap = walk_.cap().at(walk_.onCap(s)).point - at.point;
+      const double away = toCap.dot(left) > 0.1 ? -1 : 1;
       std::vector<Vec2> places;
-      for (const double far : {1.1, 1.5, 2.0})
-        for (const double along : {0.0, 0.6, -0.6})
-          places.push_back(at.point + far * h_ * out + along * h_ * at.tangent - Vec2(0, 0.36 * small));
+      for (const double side : {away, -away})
+        for (const double far : {1.1, 1.5, 2.0})
+          for (const double along : {0.0, 0.6, -0.6})
+            places.push_back(at.point + side * far * h_ * left + along * h_ * at.tangent - Vec2(0, 0.36 * small));
       words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0}, places);
     }
   }

@@ -4,6 +4,7 @@
 #include "fit/severity.h"
 #include "look/icons.h"
 #include "schematic/schematic.h"
+#include "seam/hang.h"
 #include "values/value_text.h"
 
 #include <QEvent>
@@ -61,6 +62,11 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
     row->setColumnStretch(i + 1, 1);
   }
   column->addLayout(row);
+  hang_ = new QLabel(this);
+  hang_->setWordWrap(true);
+  hang_->setAccessibleName(tr("How the sleeve hangs"));
+  hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
+  column->addWidget(hang_);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
   column->addWidget(picture_, 1);
 
@@ -109,7 +115,15 @@ void FitPanel::refresh() {
   for (const Number& number : numbers_)
     number.knitted->setVisible(verdict.knitted.has_value());
   knittedName_->setVisible(verdict.knitted.has_value());
+  hang_->setText(hangText());
   picture_->refresh();
+}
+
+QString FitPanel::hangText() const {
+  const SleeveHang hang = sleeveHang(document_.derived().draft);
+  return unbroken(builtinPhrases().say(
+      "hang.line", {numberParam("share", hang.share),
+                    phraseParam("hang", "hang." + std::string(hangKey(hang.hang)))}));
 }
 
 void FitPanel::changeEvent(QEvent* event) {

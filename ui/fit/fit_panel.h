@@ -1,5 +1,5 @@
-// Does the sleeve fit? One sentence, three numbers as drafted and as knitted, and the cap laid over
-// its armhole.
+// Does the sleeve fit? One sentence, three numbers as drafted and as knitted, how the sleeve hangs,
+// and the cap laid over its armhole.
 #pragma once
 
 #include "document/document.h"
@@ -23,6 +23,7 @@ protected:
 
 private:
   void refresh();
+  [[nodiscard]] QString hangText() const;
   [[nodiscard]] Picture comparison(double textHeight, int perRow) const;
 
   Document& document_;
@@ -36,6 +37,7 @@ private:
   };
   std::array<Number, 3> numbers_;
   QLabel* knittedName_;
+  QLabel* hang_;
   PictureWidget* picture_;
 };
 

@@ -1,6 +1,9 @@
 #include "knit/sizes_page.h"
 
+#include "knit/directions_page.h"
+#include "knit/ease_between.h"
 #include "knit/figure_table.h"
+#include "knit/uneven_seam_box.h"
 #include "values/value_text.h"
 
 #include <QLabel>
@@ -36,31 +39,46 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   content_->setBackgroundRole(QPalette::Base);
   content_->setAutoFillBackground(true);
   column->addWidget(scroll_);
-  sizes_ = makeBlock(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
-  edges_ = makeBlock(tr("Armhole and cap"),
+  sizes_ = makeTable(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
+  edges_ = makeTable(tr("Armhole and cap"),
                      {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));
-  shaping_ = makeBlock(tr("Shaping"), {tr("Edge"), tr("Lines")});
-  const QStringList marks{tr("At"),    tr("Back"), tr("Cap"), tr("Ease"),
-                          tr("Front"), tr("Cap"),  tr("Ease")};
-  const QString how = tr("Rows of each piece. Pin each to its row of the cap, then let in the ease "
-                         "between the pins.");
-  marks_[0] = makeBlock(tr("Pin marks, right armhole"), marks);
-  marks_[1] = makeBlock(tr("Pin marks, left armhole"), marks, how);
+  shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines")});
+  const QStringList marks{tr("Pin"), tr("Armhole"), tr("Cap"), tr("Ease")};
+  const QString how = tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
+                         "stitches from its end on that side. Ease: let in since the pin before. The "
+                         "numbers are those of the drawing.");
+  marks_[0] = makeTable(tr("Pin marks, right armhole"), marks);
+  marks_[1] = makeTable(tr("Pin marks, left armhole"), marks, how);
+  ease_ = new EaseBetween(content_);
+  between_ = makeBlock(tr("Ease between marks"), ease_);
+  seam_ = new UnevenSeamBox(content_);
+  uneven_ = makeBlock(tr("Seam of unequal rows"), seam_,
+                      tr("For any straight seam: the rows too many are spread over all of it."));
   setFocusProxy(sizes_.table);
 }
 
-SizesPage::Block SizesPage::makeBlock(const QString& title, const QStringList& columns,
-                                      const QString& note) {
-  Block block{new QLabel(title, content_), new FigureTable(title, columns, content_)};
+SizesPage::Block SizesPage::makeBlock(const QString& title, QWidget* body, const QString& note) {
+  Block block{new QLabel(title, content_), body, new QLabel(note, content_)};
   QFont bold = block.title->font();
   bold.setBold(true);
   bold.setPointSizeF(1.15 * bold.pointSizeF());
   block.title->setFont(bold);
-  block.note = new QLabel(note, content_);
   block.note->setForegroundRole(QPalette::PlaceholderText);
   block.note->setWordWrap(true);
   return block;
+}
+
+SizesPage::Block SizesPage::makeTable(const QString& title, const QStringList& columns,
+                                      const QString& note) {
+  auto* table = new FigureTable(title, columns, content_);
+  Block block = makeBlock(title, table, note);
+  block.table = table;
+  return block;
+}
+
+bool SizesPage::Block::any() const {
+  return !table || !table->rows().isEmpty();
 }
 
 QString SizesPage::length(double cm, bool sign) const {
@@ -115,34 +133,39 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
                              .arg(QString::number(knit.deviation, 'f', 1)));
 }
 
-// Back and front side by side: both begin at the underarm and end at the shoulder, but one of them
-// may have a mark more in between.
+// First the back's, then the front's, as the directions tell them.
 void SizesPage::fillMarks(const Derived& derived) {
-  const std::vector<SeamMarks> sides = seamMarks(derived.draft, derived.knit);
-  for (const bool left : {false, true}) {
-    const std::vector<SeamMark> none;
-    const std::vector<SeamMark>*back = &none, *front = &none;
-    for (const SeamMarks& side : sides)
-      if (side.wearersLeft == left) (side.side == BodySide::Back ? back : front) = &side.marks;
-    QList<FigureRow> rows;
-    auto b = back->begin(), f = front->begin();
-    while (b != back->end() || f != front->end()) {
-      const auto extra = [](const SeamMark& mark) { return mark.kind == NotchKind::Between; };
-      const bool onlyBack = f == front->end() || (b != back->end() && extra(*b) && !extra(*f));
-      const bool onlyFront = !onlyBack && (b == back->end() || (extra(*f) && !extra(*b)));
-      const QString name = say("mark." + std::string(notchKey((onlyFront ? f : b)->kind)));
-      QStringList figures = onlyFront ? QStringList{{}, {}, {}} : markFigures(*b);
-      figures += onlyBack ? QStringList{{}, {}, {}} : markFigures(*f);
-      rows.append({name, figures});
-      if (!onlyFront) ++b;
-      if (!onlyBack) ++f;
+  const Finishing& finishing = derived.directions.finishing;
+  QList<FigureRow> rows[2];
+  for (const SeamMarks& side : finishing.marks) {
+    const QString name = side.side == BodySide::Back ? tr("Back") : tr("Front");
+    int number = 0;
+    for (const SeamMark& mark : side.marks) {
+      const QString what = say("mark." + std::string(notchKey(mark.kind)));
+      const QString pin = tr("%1 %2").arg(name).arg(++number);
+      rows[side.wearersLeft].append(
+          {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what),
+           markFigures(mark)});
     }
-    marks_[left ? 1 : 0].table->setRows(rows);
   }
+  for (int left = 0; left < 2; ++left)
+    marks_[left].table->setRows(rows[left]);
+  ease_->setMarks(finishing.marks, settings_.unit());
+  ease_->setEnabled(!finishing.marks.empty());
+  seam_->setWording(wordingOf(settings_));
+  seam_->suggest(std::max(1, finishing.sideBack), std::max(1, finishing.sideFront));
 }
 
 QStringList SizesPage::markFigures(const SeamMark& mark) const {
-  return {QString::number(mark.armhole.row), QString::number(mark.cap.row), length(mark.ease)};
+  const auto place = [&](const PinPlace& p) {
+    switch (p.flat) {
+    case Flat::Underarm: return tr("underarm, %1 sts").arg(p.stitches);
+    case Flat::Crown: return tr("crown, %1 sts").arg(p.stitches);
+    case Flat::None: break;
+    }
+    return tr("%1 (%2)").arg(p.up).arg(p.row);
+  };
+  return {place(mark.armhole), place(mark.cap), length(mark.ease)};
 }
 
 void SizesPage::refresh() {
@@ -157,20 +180,21 @@ void SizesPage::refresh() {
 void SizesPage::arrange() {
   const int gap = fontMetrics().averageCharWidth();
   const int margin = 2 * gap, line = fontMetrics().height();
-  const QList<QList<const Block*>> groups{{&sizes_, &shaping_}, {&edges_, &marks_[0], &marks_[1]}};
+  const QList<QList<const Block*>> groups{{&sizes_, &shaping_, &uneven_},
+                                            {&edges_, &marks_[0], &marks_[1], &between_}};
   int widest[2] = {};
   for (int g = 0; g < 2; ++g)
     for (const Block* block : groups[g])
-      widest[g] = std::max(widest[g], block->table->sizeHint().width());
+      widest[g] = std::max(widest[g], block->body->sizeHint().width());
   const bool beside = widest[0] + widest[1] + 6 * gap <= scroll_->viewport()->width();
   int y = margin / 2, bottom = 0;
   for (int g = 0; g < 2; ++g) {
     int x = margin;
     if (g == 1 && beside) x += widest[0] + 4 * gap, bottom = y, y = margin / 2;
     for (const Block* block : groups[g]) {
-      const bool any = !block->table->rows().isEmpty();
+      const bool any = block->any();
       block->title->setVisible(any);
-      block->table->setVisible(any);
+      block->body->setVisible(any);
       block->note->setVisible(any && !block->note->text().isEmpty());
       if (!any) continue;
       const auto put = [&](QWidget* widget, const QSize& size) {
@@ -179,7 +203,7 @@ void SizesPage::arrange() {
       };
       put(block->title, block->title->sizeHint());
       y += gap / 2;
-      put(block->table, block->table->sizeHint());
+      put(block->body, block->body->sizeHint());
       if (!block->note->isHidden()) {
         const int wide = std::max(widest[g], 50 * gap);
         y += gap / 2;

@@ -1,6 +1,6 @@
 // What whole stitches and rows make of the sizes: wanted, knitted, and the difference; the
-// armhole's and the cap's edges as they are knitted; and which rows of both are pinned to one
-// another.
+// armhole's and the cap's edges as they are knitted; which rows of both are pinned to one another,
+// and the ease between any two pins; and how to sew edges of unequal rows.
 #pragma once
 
 #include "knit/knit_page.h"
@@ -13,7 +13,9 @@ class QScrollArea;
 
 namespace scye {
 
+class EaseBetween;
 class FigureTable;
+class UnevenSeamBox;
 
 class SizesPage : public KnitPage {
   Q_OBJECT
@@ -27,10 +29,13 @@ protected:
 private:
   struct Block {
     QLabel* title;
-    FigureTable* table;
-    QLabel* note = nullptr;
+    QWidget* body;
+    QLabel* note;
+    FigureTable* table = nullptr; // the body, where it is one
+    [[nodiscard]] bool any() const;
   };
-  Block makeBlock(const QString& title, const QStringList& columns, const QString& note = {});
+  Block makeBlock(const QString& title, QWidget* body, const QString& note = {});
+  Block makeTable(const QString& title, const QStringList& columns, const QString& note = {});
   void fillSizes(const KnitGarment& knit);
   void fillEdges(const KnitGarment& knit);
   void fillMarks(const Derived& derived);
@@ -43,6 +48,9 @@ private:
   QWidget* content_;
   Block sizes_, edges_, shaping_;
   Block marks_[2]; // the wearer's right armhole, the left one
+  EaseBetween* ease_;
+  UnevenSeamBox* seam_;
+  Block between_, uneven_;
 };
 
 } // namespace scye

@@ -1,5 +1,6 @@
 #include "panels/edit_panel.h"
 
+#include "panels/cap_shape_view.h"
 #include "panels/ease_fit.h"
 #include "panels/estimate_note.h"
 #include "panels/person_rows.h"
@@ -100,7 +101,8 @@ void fillSleeve(FieldTable& t) {
   t.addChoice(Choice::WorkedOut);
 }
 
-void fillSleeveRarer(FieldTable& t) {
+void fillSleeveRarer(FieldTable& t, const PanelContext& context) {
+  t.addWide(new CapShapeView(context));
   t.addValue(Field::LowerFullness);
   t.addValue(Field::UpperFullness);
   t.addChoice(Choice::CapLean);
@@ -177,7 +179,8 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
     t.addWide(new SwatchReport(context_));
   });
   addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
-  addSection(tr("Sleeve and cap"), true, fillSleeve, fillSleeveRarer, tr("Shape of the cap"));
+  addSection(tr("Sleeve and cap"), true, fillSleeve,
+             [this](FieldTable& t) { fillSleeveRarer(t, context_); }, tr("Shape of the cap"));
   addSection(tr("Knitting"), false, fillKnitting);
   addSection(tr("When to warn"), false, fillLimits);
   addSection(tr("Notes"), false, [this](FieldTable& t) { t.addWide(makeNotes(context_)); });

@@ -1,0 +1,132 @@
+// Setting in the sleeve, as the window tells it: pins in rows and stitches, the ease between two of
+// them, seams of unequal rows, how the sleeve hangs, and the cap's two fullnesses as a picture.
+#include "window_fixture.h"
+
+#include "knit/ease_between.h"
+#include "knit/figure_table.h"
+#include "knit/knit_pages.h"
+#include "panels/cap_shape_view.h"
+#include "panels/panel_context.h"
+#include "seam/hang.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+#include <QSpinBox>
+#include <QTest>
+
+namespace scye::test {
+namespace {
+
+class SeamHelpers : public WindowFixture {
+protected:
+  void SetUp() override {
+    window_->resize(1600, 1000);
+    openDemo();
+    window_->actions().sizes->trigger();
+    settle();
+  }
+  void edit(const std::function<void(Design&)>& change) {
+    Design design = document().design();
+    change(design);
+    document().edit(QStringLiteral("change"), design);
+    settle();
+  }
+  [[nodiscard]] const std::vector<SeamMarks>& marks() {
+    return document().derived().directions.finishing.marks;
+  }
+  [[nodiscard]] QString answer() {
+    return named<QLabel>(QStringLiteral("Ease between the marks"))->text();
+  }
+};
+
+TEST_F(SeamHelpers, pinsAreToldInRowsAndOnBindOffsInStitches) {
+  auto* table = named<FigureTable>(QStringLiteral("Pin marks, right armhole"));
+  ASSERT_EQ(table->rows().size(), qsizetype(marks()[0].marks.size() + marks()[1].marks.size()));
+  const SeamMark& second = marks()[0].marks[1];
+  EXPECT_EQ(table->rows().at(1).figures.at(0),
+            QStringLiteral("%1 (%2)").arg(second.armhole.up).arg(second.armhole.row));
+  EXPECT_EQ(table->rows().at(1).figures.at(1),
+            QStringLiteral("%1 (%2)").arg(second.cap.up).arg(second.cap.row));
+  EXPECT_EQ(table->rows().at(0).figures.at(1),
+            QStringLiteral("underarm, %1 sts").arg(marks()[0].marks[0].cap.stitches));
+  EXPECT_EQ(table->rows().at(qsizetype(marks()[0].marks.size()) - 1).figures.at(1),
+            QStringLiteral("crown, %1 sts").arg(marks()[0].marks.back().cap.stitches));
+}
+
+TEST_F(SeamHelpers, theEaseBetweenTwoMarksIsToldByKeyboardAlone) {
+  auto* from = named<QComboBox>(QStringLiteral("From mark"));
+  auto* to = named<QComboBox>(QStringLiteral("To mark"));
+  const int last = int(marks()[0].marks.size()) - 1;
+  EXPECT_EQ(from->currentIndex(), 0);
+  EXPECT_EQ(to->currentIndex(), last);
+  const QString whole = answer();
+  EXPECT_TRUE(whole.startsWith(QStringLiteral("ease +")));
+  to->setFocus();
+  QTest::keyClick(to, Qt::Key_Home);
+  EXPECT_EQ(to->currentIndex(), 0);
+  EXPECT_NE(answer(), whole);
+  QTest::keyClick(to, Qt::Key_End);
+  EXPECT_EQ(answer(), whole);
+  auto* side = named<QComboBox>(QStringLiteral("Side of the armhole"));
+  side->setFocus();
+  QTest::keyClick(side, Qt::Key_Down);
+  EXPECT_EQ(side->currentText(), QStringLiteral("Right armhole, front"));
+  EXPECT_EQ(to->count(), int(marks()[1].marks.size()));
+}
+
+TEST_F(SeamHelpers, theEaseFollowsTheDesign) {
+  const QString before = answer();
+  edit([](Design& d) { d.choose(Choice::CapTop, CapTop::Gathered).set(Field::CapEase, 8); });
+  EXPECT_NE(answer(), before);
+  auto* table = named<FigureTable>(QStringLiteral("Pin marks, right armhole"));
+  EXPECT_TRUE(std::any_of(table->rows().begin(), table->rows().end(), [](const FigureRow& row) {
+    return row.name.contains(QStringLiteral("gathers begin"));
+  }));
+}
+
+TEST_F(SeamHelpers, edgesOfUnequalRowsGetARecipe) {
+  auto* first = named<QSpinBox>(QStringLiteral("Rows of one edge"));
+  auto* second = named<QSpinBox>(QStringLiteral("Rows of the other edge"));
+  auto* how = named<QLabel>(QStringLiteral("How to sew them"));
+  EXPECT_EQ(how->text(), QStringLiteral("sew row to row")) << "this garment's side seams";
+  const auto type = [](QSpinBox* box, const QString& text) {
+    box->setFocus();
+    box->selectAll();
+    QTest::keyClicks(box, text);
+    QTest::keyClick(box, Qt::Key_Return);
+  };
+  type(first, QStringLiteral("120"));
+  type(second, QStringLiteral("126"));
+  EXPECT_EQ(how->text(), QStringLiteral("sew 20 rows to 21 rows, 6 times"));
+  edit([](Design& d) { d.set(Field::EaseBust, 12); });
+  EXPECT_EQ(first->value(), 120) << "what she typed stays";
+}
+
+TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
+  auto* hang = named<QLabel>(QStringLiteral("How the sleeve hangs"));
+  const auto expected = [&] {
+    return phraseText("hang." + std::string(hangKey(sleeveHang(document().derived().draft).hang)));
+  };
+  EXPECT_TRUE(hang->text().endsWith(expected())) << hang->text().toStdString();
+  edit([](Design& d) {
+    d.choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 7);
+  });
+  EXPECT_TRUE(hang->text().endsWith(phraseText("hang.standsOut"))) << hang->text().toStdString();
+  EXPECT_TRUE(hang->toolTip().startsWith(QStringLiteral("Common practice")));
+}
+
+TEST_F(SeamHelpers, thePictureOfTheCapFollowsItsFullness) {
+  window_->workbench().panel().focusField(Field::LowerFullness, false);
+  settle();
+  auto* view = named<CapShapeView>(QStringLiteral("Shape of the cap"));
+  EXPECT_FALSE(view->toolTip().isEmpty());
+  const auto told = [&] { return view->picture().groups.at(0).labels.at(1).text; };
+  edit([](Design& d) { d.set(Field::LowerFullness, 0.4); });
+  EXPECT_EQ(told(), "low fullness at the underarm, 40 %");
+  edit([](Design& d) { d.set(Field::LowerFullness, 0.6); });
+  EXPECT_EQ(told(), "low fullness at the underarm, 60 %");
+}
+
+} // namespace
+} // namespace scye::test
