@@ -1,6 +1,9 @@
 #include "io/report.h"
 
 #include "io/json_number.h"
+#include "knit/pick_up.h"
+#include "knit/seam_marks.h"
+#include "seam/hang.h"
 
 #include <array>
 
@@ -56,7 +59,8 @@ Json sleeveMatch(const GarmentDraft& g) {
           {"capHeight", jsonNumber(m.height)},
           {"crownWidth", jsonNumber(m.back.crownHalf + m.front.crownHalf)},
           {"crownMark", jsonNumber(m.crownMark)},
-          {"lean", jsonNumber(m.lean)}};
+          {"lean", jsonNumber(m.lean)},
+          {"hang", hangKey(sleeveHang(g).hang)}};
 }
 
 Json pieceOf(const Piece& piece, const Phrases& phrases) {
@@ -79,8 +83,39 @@ Json armholeFit(const ArmholeFit& fit, double easeWanted) {
           {"mismatch", jsonNumber(fit.mismatch(easeWanted))}};
 }
 
+Json pinOf(const PinPlace& pin) {
+  static constexpr std::array<std::string_view, 3> kFlats{"none", "underarm", "crown"};
+  return {{"along", jsonNumber(pin.along)},
+          {"row", pin.row},
+          {"rowsUp", pin.up},
+          {"flat", kFlats[std::size_t(pin.flat)]},
+          {"stitches", pin.stitches}};
+}
+
+Json seamsOf(const GarmentDraft& draft, const KnitGarment& k) {
+  Json out = Json::array();
+  for (const SeamMarks& side : seamMarks(draft, k)) {
+    Json marks = Json::array();
+    for (const SeamMark& m : side.marks)
+      marks.push_back({{"mark", notchKey(m.kind)},
+                       {"armhole", pinOf(m.armhole)},
+                       {"cap", pinOf(m.cap)},
+                       {"letIn", jsonNumber(m.letIn)}});
+    out.push_back({{"side", side.side == BodySide::Back ? "back" : "front"},
+                   {"wearers", side.wearersLeft ? "left" : "right"},
+                   {"marks", std::move(marks)}});
+  }
+  return out;
+}
+
+Json pickUpsOf(const PickUps& p) {
+  return {{"stitches", p.ratio.stitches}, {"forRows", p.ratio.rows},   {"neckBack", p.neck.back},
+          {"neckFront", p.neck.front},    {"neckAll", p.neck.total()}, {"band", p.band.stitches},
+          {"bandButtonholes", p.buttonholes.count}};
+}
+
 // In whole stitches and rows.
-Json knittedOf(const KnitGarment& k, const Phrases& phrases) {
+Json knittedOf(const GarmentDraft& draft, const KnitGarment& k, const Phrases& phrases) {
   Json rounded = Json::array(), pieces = Json::array();
   for (const Rounded& r : k.rounded)
     rounded.push_back({{"key", r.key},
@@ -92,7 +127,10 @@ Json knittedOf(const KnitGarment& k, const Phrases& phrases) {
     pieces.push_back({{"piece", pieceKey(p.id)},
                       {"castOn", p.castOn().value()},
                       {"lastRow", p.lastRow()},
-                      {"underarmRow", p.underarmRow}});
+                      {"foldRow", p.foldRow},
+                      {"underarmRow", p.underarmRow},
+                      {"neckRow", p.neckRow},
+                      {"shoulderRow", p.shoulderRow}});
   return {{"stitchWidth", jsonNumber(k.lattice.size.width)},
           {"rowHeight", jsonNumber(k.lattice.size.height)},
           {"cap", k.capKnitted},
@@ -106,6 +144,13 @@ Json knittedOf(const KnitGarment& k, const Phrases& phrases) {
           {"capLines", k.cap.schedule.lines()},
           {"armholeLines", k.backArmhole.schedule.lines()},
           {"pieces", std::move(pieces)},
+          {"buttonholes",
+           {{"piece", pieceKey(k.buttonholes.piece)},
+            {"rows", k.buttonholes.rows},
+            {"stitches", k.buttonholes.stitches},
+            {"fromEdge", k.buttonholes.from}}},
+          {"pickUp", pickUpsOf(pickUps(draft, k))},
+          {"pins", seamsOf(draft, k)},
           {"sizes", std::move(rounded)}};
 }
 
@@ -146,7 +191,7 @@ std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
   report["sleeve"] = sleeveMatch(draft);
   report["pieces"] = Json::array();
   for (const Piece& piece : draft.pieces) report["pieces"].push_back(pieceOf(piece, phrases));
-  report["knitted"] = knittedOf(knit, phrases);
+  report["knitted"] = knittedOf(draft, knit, phrases);
   report["findings"] = Json::array();
   for (const Finding& finding : findings)
     report["findings"].push_back(findingOf(finding, phrases));

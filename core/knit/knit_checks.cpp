@@ -1,5 +1,7 @@
 #include "knit/knit_checks.h"
 
+#include "knit/pick_up.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -80,6 +82,9 @@ private:
     else if (holes.crowded())
       say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
           {numberParam("holes", double(holes.rows.size())), numberParam("wanted", holes.wanted)});
+    if (const BandButtonholes band = pickUps(g_, k_).buttonholes; band.count < band.wanted)
+      say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
+          {numberParam("holes", band.count), numberParam("wanted", band.wanted)});
   }
 
   void sleeve() {

@@ -1,5 +1,7 @@
 #include "io/report.h"
 
+#include "knit/pick_up.h"
+#include "knit/seam_marks.h"
 #include "seam/remedies.h"
 #include "support/random_designs.h"
 
@@ -40,6 +42,22 @@ TEST(Report, NumbersReadBackAsTheDraftHasThem) {
     EXPECT_EQ(report["values"]["bust"]["finished"].get<double>(), draft.sizes.finished(Field::Bust));
     EXPECT_EQ(report["values"].size(), std::size_t(kFieldCount));
     EXPECT_EQ(report["findings"].size(), draft.findings.size());
+  }
+}
+
+// What is knitted stands in it as the core has it: buttonholes, pick-up counts, pins.
+TEST(Report, TellsHowItIsMade) {
+  test::RandomDesigns random(test::propertySeed(33));
+  for (int i = 0; i < 50; ++i) {
+    const GarmentDraft draft = draftGarment(random.plausible());
+    const KnitGarment knit = knitGarment(draft);
+    const json knitted = reportOf(draft)["knitted"];
+    EXPECT_EQ(knitted["buttonholes"]["rows"].get<std::vector<int>>(), knit.buttonholes.rows);
+    EXPECT_EQ(knitted["pickUp"]["neckAll"].get<int>(), pickUps(draft, knit).neck.total());
+    const std::vector<SeamMarks> sides = seamMarks(draft, knit);
+    ASSERT_EQ(knitted["pins"].size(), sides.size());
+    for (std::size_t k = 0; k < sides.size(); ++k)
+      EXPECT_EQ(knitted["pins"][k]["marks"].size(), sides[k].marks.size());
   }
 }
 
