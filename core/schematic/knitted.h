@@ -3,8 +3,11 @@
 //   x: a sewn edge lies its selvedge stitches further in than the fabric ends; a neck, and a front edge
 //      that is picked up, its pick-up stitch; a front band that is knitted on, and a slit, nothing.
 //      Where that leaves less than nothing (the last stitches of a shoulder) the sides meet in the middle.
+//      Where short rows are turned over the bust nothing is sewn, and the stitches as they are bound the notch
+//      that the turns leave; it closes when the piece is worked.
 //   y: row r reaches from (r - 1) to r row heights; a change worked in row r shows at the foot of it, a
-//      bind-off as the flat step it is. Cast-on and centre line are those of the draft.
+//      bind-off as the flat step it is. A shoulder by short rows has the steps of its turns; the row over all
+//      of them is drawn on the highest only. Cast-on and centre line are those of the draft.
 // Exact to rounding, given that the lattice counted the same edges (knit/lattice.h).
 #pragma once
 

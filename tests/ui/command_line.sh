@@ -63,6 +63,20 @@ says '"value": 101.6,' inches.json
 expect 0 '' draft "$demos/pullover.scye" --schematic sheet.pdf --paper a4 --unit in
 says ' in high'
 
+# Every style of the library, all its outputs.
+for style in "$demos"/*.scye; do
+  expect 0 '' draft "$style" --schematic style.svg --chart style-chart.svg --directions style.txt \
+    --rows style.csv --report style.json
+  says 'The sleeve fits'
+  begins style.csv 'piece,section,row,side,action,stitches'
+  ! grep -q '"severity": "[wb]' style.json || wrong "$style is warned of"
+  for output in style.svg style-chart.svg style.txt; do
+    [ -s "$output" ] || wrong "$style: $output is empty"
+    ! grep -q '\[[a-z][A-Za-z]*\.' "$output" || wrong "$style: $output lacks a phrase"
+    rm -f "$output"
+  done
+done
+
 # What blocks is told, with what would help, and the files are written all the same.
 expect 1 'must be solved' draft jacket.scye --with ease.upperArm=40 --report blocked.json
 says 'Narrow the sleeve.* --with ease.upperArm='

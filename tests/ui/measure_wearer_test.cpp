@@ -72,6 +72,28 @@ TEST_F(MeasureWearer, keptWithTheDateAndUsedInAnotherDesignInOneStep) {
   EXPECT_EQ(document().design(), other);
 }
 
+// The survey has no such measure, so there is no likely range for it.
+TEST_F(MeasureWearer, aFrontWaistLengthIsTypedWithoutALikelyRangeAndKept) {
+  EXPECT_FALSE(document().derived().draft.sizes.likely[std::size_t(Field::FrontWaistLength)]);
+  window_->workbench().panel().focusField(Field::FrontWaistLength, true);
+  settle();
+  auto* box = named<FieldBox>(QStringLiteral("Front waist length"));
+  box->setFocus();
+  box->selectAll();
+  QTest::keyClicks(box, QStringLiteral("46.5"));
+  QTest::keyClick(box, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(document().design().given(Field::FrontWaistLength), 46.5);
+  for (const QLabel* label : window_->findChildren<QLabel*>())
+    EXPECT_FALSE(label->text().contains(u'[') || label->text().contains(u'{'))
+        << label->text().toStdString();
+  choose("Keep these");
+  ASSERT_EQ(window_->wearers().wearers().size(), 1);
+  WearerStore again(paths().wearers);
+  ASSERT_EQ(again.wearers().size(), 1);
+  EXPECT_EQ(again.wearers()[0].wearer.given(Field::FrontWaistLength), 46.5);
+}
+
 TEST_F(MeasureWearer, aChangeOfWhatIsKeptIsSaidBesideTheNameAndTakenOverByAClick) {
   EXPECT_FALSE(takeOver());
   const Design old = document().design();

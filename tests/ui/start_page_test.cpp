@@ -41,8 +41,7 @@ protected:
 };
 
 TEST_F(StartPageTest, showsEveryDesignOfTheResources) {
-  const QStringList files =
-      QDir(QStringLiteral(SCYE_RESOURCES "/demos")).entryList(QDir::Files);
+  const QStringList files = QDir(QStringLiteral(SCYE_RESOURCES "/demos")).entryList(QDir::Files);
   QSet<QString> expected, shown;
   for (const QString& file : files) {
     const auto read = readDesign(QStringLiteral(SCYE_RESOURCES "/demos/") + file);
@@ -171,7 +170,8 @@ TEST_F(StartPageTest, paintsAPictureOnEveryCardOnceItIsShown) {
   waitForPictures();
   for (int i = 0; i < gallery().count(); ++i) {
     const QImage image = picture(i).toImage();
-    const QSize room = StyleCard::pictureSize(gallery().fontMetrics(), gallery().gridSize().width());
+    const QSize room =
+        StyleCard::pictureSize(gallery().fontMetrics(), gallery().gridSize().width());
     EXPECT_EQ(picture(i).deviceIndependentSize().toSize(), room);
     int marked = 0;
     QRect used;
@@ -212,7 +212,8 @@ TEST_F(StartPageTest, cardsHaveRoomInWindowsOfAnySize) {
     // A row holds as many as there is room for.
     const QRect first = gallery().visualItemRect(gallery().item(0));
     int inRow = 0;
-    while (gallery().visualItemRect(gallery().item(inRow)).top() == first.top()) ++inRow;
+    while (gallery().visualItemRect(gallery().item(inRow)).top() == first.top())
+      ++inRow;
     EXPECT_EQ(inRow, gallery().viewport()->width() / first.width());
     QRect before;
     for (int i = 0; i < gallery().count(); ++i) {

@@ -8,9 +8,15 @@
 namespace scye {
 namespace {
 
-int em(const QFontMetrics& metrics) { return metrics.averageCharWidth(); }
-int margin(const QFontMetrics& metrics) { return em(metrics); } // half of the gap between cards
-int padding(const QFontMetrics& metrics) { return 3 * em(metrics) / 2; }
+int em(const QFontMetrics& metrics) {
+  return metrics.averageCharWidth();
+}
+int margin(const QFontMetrics& metrics) {
+  return em(metrics);
+} // half of the gap between cards
+int padding(const QFontMetrics& metrics) {
+  return 3 * em(metrics) / 2;
+}
 
 } // namespace
 
@@ -40,7 +46,8 @@ void StyleCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
   const QPalette& palette = option.palette;
   const QColor ground = palette.color(QPalette::Base), ink = palette.color(QPalette::Text),
                lead = palette.color(QPalette::Highlight);
-  const bool chosen = (option.state & QStyle::State_Selected) && (option.state & QStyle::State_HasFocus);
+  const bool chosen =
+      (option.state & QStyle::State_Selected) && (option.state & QStyle::State_HasFocus);
   const bool pointed = option.state & QStyle::State_MouseOver;
   const double line = chosen ? 2 : 1;
   const int away = margin(metrics);
@@ -50,7 +57,8 @@ void StyleCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
   painter->setRenderHint(QPainter::Antialiasing);
   painter->setPen({chosen || pointed ? lead : mixed(ground, ink, 0.18), line});
   painter->setBrush(pointed ? mixed(ground, lead, 0.05) : ground);
-  painter->drawRoundedRect(card.adjusted(line / 2, line / 2, -line / 2, -line / 2), away / 2.0, away / 2.0);
+  painter->drawRoundedRect(card.adjusted(line / 2, line / 2, -line / 2, -line / 2), away / 2.0,
+                           away / 2.0);
 
   const int pad = padding(metrics), high = metrics.lineSpacing();
   QRect words = card.toAlignedRect().adjusted(pad, pad, -pad, -pad);

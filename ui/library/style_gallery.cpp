@@ -111,7 +111,7 @@ QPixmap StyleGallery::paintedPicture(std::size_t at) {
   pixmap.setDevicePixelRatio(devicePixelRatioF());
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
-  const scye::Box box = picture->box(); // a frame has a Box too
+  const scye::Box box = picture->box();                        // a frame has a Box too
   const QRectF room = QRectF({}, size).adjusted(1, 1, -1, -1); // the outline has a width
   PictureView view;
   view.scale = std::min(room.width() / box.size().x(), room.height() / box.size().y());

@@ -53,10 +53,9 @@ QString styleInBrief(const Design& design) {
   const std::string sleeve = phrases.say("library.top." + optionKey(design, Choice::CapTop),
                                          {phraseParam("sleeve", sleeveKey(design))});
   return QString::fromStdString(phrases.say(
-      "library.brief",
-      {phraseParam("garment", garmentKey(design)),
-       phraseParam("neck", "library.neck." + optionKey(design, Choice::Neckline)),
-       textParam("sleeve", sleeve)}));
+      "library.brief", {phraseParam("garment", garmentKey(design)),
+                        phraseParam("neck", "library.neck." + optionKey(design, Choice::Neckline)),
+                        textParam("sleeve", sleeve)}));
 }
 
 Picture stylePicture(const Design& design) {

@@ -34,6 +34,18 @@ Box boxOf(const Path& path) {
   return box;
 }
 
+// A full sleeve cannot be narrowed to the upper arm by more than a stitch at each end of every second row.
+bool narrowedAllItCan(const KnitPiece& piece) {
+  int before = -1;
+  for (const RowLine& line : piece.rows)
+    for (const Act& a : line.acts) {
+      if (a.shapes != Shapes::Sleeve || a.kind != ActKind::Decrease || line.row == before) continue;
+      if (before > 0 && line.row - before > 2) return false;
+      before = line.row;
+    }
+  return before > piece.underarmRow - 4;
+}
+
 TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
   for (const Made& m : some(51, 80)) {
     const double w = m.knitted.lattice.size.width, h = m.knitted.lattice.size.height;
@@ -46,8 +58,12 @@ TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
       EXPECT_LT((outline.end() - outline.start()).norm(), 1e-9);
       const Box is = boxOf(outline), was = drafted->box();
       EXPECT_NEAR(is.low.y(), 0, 1e-12);
-      EXPECT_NEAR(is.low.x(), was.low.x(), 1.01 * w) << pieceKey(piece.id);
-      EXPECT_NEAR(is.high.x(), was.high.x(), 1.01 * w) << pieceKey(piece.id);
+      if (narrowedAllItCan(piece)) {
+        EXPECT_LT(is.size().x(), was.size().x() + 2.02 * w);
+      } else {
+        EXPECT_NEAR(is.low.x(), was.low.x(), 1.01 * w) << pieceKey(piece.id);
+        EXPECT_NEAR(is.high.x(), was.high.x(), 1.01 * w) << pieceKey(piece.id);
+      }
       // The last shoulder step is as high as the slope there; the cap is solved again in whole stitches.
       const double slack = piece.id == PieceId::Sleeve ? 0.06 * was.high.y() : m.draft.sizes[Field::ShoulderDrop];
       EXPECT_NEAR(is.high.y(), was.high.y(), slack + 4 * h) << pieceKey(piece.id);
@@ -68,6 +84,55 @@ TEST(KnittedOutline, LeavesOutTheSelvedges) {
     for (const RowLine& l : back.rows) widest = std::max(widest, l.rightEdge - l.leftEdge);
     EXPECT_NEAR(boxOf(outline).size().x(), (widest - 2 * selvedge) * k.lattice.size.width, 1e-9);
   }
+}
+
+// A piece of 20 stitches, 1 x 1 cm each, selvedges of one.
+Path outlineOf(std::vector<Act> acts, int last, int neckRow = -1) {
+  KnitPiece piece;
+  piece.id = PieceId::Front;
+  piece.neckRow = neckRow;
+  piece.sections = {{SectionId::Body, 0, last, -10, 10, std::move(acts), 0}};
+  piece.rows = workedRows(piece.sections);
+  return knittedOutline(piece, {1, 1}, {1, 1, 0});
+}
+std::vector<Vec2> corners(const Path& path) {
+  std::vector<Vec2> points{path.start()};
+  for (const Cubic& c : path.segments()) points.push_back(c.end());
+  return points;
+}
+
+// Turned 4 and 8 stitches before the right edge, whose seam line is x = 9: the notch is as deep as the turns.
+TEST(KnittedOutline, HasANotchWhereShortRowsAreTurnedOverTheBust) {
+  const Path outline = outlineOf({{4, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 0},
+                                  {6, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 4},
+                                  {8, ActKind::TakeUp, EdgeSide::Right, Stitches(8), Shapes::Bust}}, 10);
+  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 3}, {6, 3}, {6, 5}, {2, 5}, {2, 7}, {9, 7}, {9, 10},
+                                                 {-9, 10}, {-9, 0}, {9, 0}}));
+}
+
+TEST(KnittedOutline, AShoulderByShortRowsHasTheStepsOfItsTurns) {
+  const Path outline = outlineOf({{3, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Shoulder, 0},
+                                  {4, ActKind::Wait, EdgeSide::Right, Stitches(3), Shapes::Shoulder, 0},
+                                  {5, ActKind::TakeUp, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
+                                  {6, ActKind::TakeUp, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
+                                  {7, ActKind::Close, EdgeSide::Right, Stitches(20), Shapes::Neck}}, 7, 7);
+  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 3}, {6, 3}, {6, 6}, {-6, 6}, {-6, 2}, {-9, 2}, {-9, 0},
+                                                 {9, 0}}));
+}
+
+// A straight neck is the end of an undivided piece; both of its edges are sewn up to there.
+TEST(KnittedOutline, AnUndividedPieceEndsStraightAcross) {
+  const Path outline = outlineOf({{5, ActKind::BindOff, EdgeSide::Right, Stitches(4), Shapes::Shoulder},
+                                  {6, ActKind::BindOff, EdgeSide::Left, Stitches(4), Shapes::Shoulder},
+                                  {7, ActKind::Close, EdgeSide::Right, Stitches(12), Shapes::Neck}}, 7, 7);
+  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 4}, {5, 4}, {5, 6}, {-5, 6}, {-5, 5}, {-9, 5}, {-9, 0},
+                                                 {9, 0}}));
+}
+
+TEST(KnittedOutline, ASpreadRowWidensBothSides) {
+  const Path outline = outlineOf({{3, ActKind::Spread, EdgeSide::Right, Stitches(10), Shapes::Cuff}}, 6);
+  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 2}, {14, 2}, {14, 6}, {-14, 6}, {-14, 2}, {-9, 2},
+                                                 {-9, 0}, {9, 0}}));
 }
 
 double chordsOf(const KnittedEdge& edge, const StitchSize& size, double flat) {
