@@ -261,11 +261,13 @@ private:
     const double armLength = sizes_.finished(Field::SleeveToUnderarm);
     fill(Field::SleeveLength, armLength);
     fill(Field::FlareFrom, at(Field::SleeveLength));
-    fill(Field::FullGirth, 1.3 * arm);
     // The cuff of a full sleeve lies about the arm where it ends.
     const double down = std::clamp(at(Field::SleeveLength) / std::max(armLength, 1.0), 0.0, 1.0);
     const bool full = design_.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
     fill(Field::CuffGirth, full ? arm + down * (wrist - arm) : 1.15 * arm);
+    // Common practice: one and a half to two and a half times the cuff is gathered into it.
+    const double cuff = at(Field::CuffGirth);
+    fill(Field::FullGirth, std::clamp(1.3 * arm, 1.5 * cuff, 2.4 * cuff));
   }
 
   void knitting() {

@@ -70,5 +70,46 @@ TEST(Styles, shallowAndHighCapsLieOnEitherSideOfTheUsual) {
     }
 }
 
+// Shoulders of printed patterns, group by group: 7, 6 and 6 stitches of 19 in three steps ("A Serviceable
+// Sweater", Handbook of Wool Knitting and Crochet, 1918, Project Gutenberg 26113); 13 to 17 twice, and 6, 6, 7
+// and 7 (printed patterns of 5.5 x 7 and 6.5 x 8 to the inch). Short rows leave the same groups waiting as
+// stepped bind-offs take away.
+TEST(Styles, shouldersAreSteppedAsInPrint) {
+  const auto groups = [](int stitches, int steps) {
+    std::vector<int> out;
+    for (const scye::Run& run : shoulderSteps(Stitches(stitches), steps))
+      out.insert(out.end(), std::size_t(run.times), run.stitches.value());
+    std::ranges::sort(out);
+    return out;
+  };
+  EXPECT_EQ(groups(19, 3), (std::vector{6, 6, 7}));
+  for (int each = 13; each <= 17; ++each) EXPECT_EQ(groups(2 * each, 2), (std::vector{each, each}));
+  EXPECT_EQ(groups(26, 4), (std::vector{6, 6, 7, 7}));
+}
+
+// Common practice: a full sleeve has one and a half to two and a half times its cuff; gathers lie two to three
+// thick at most; buttons sit 5 to 10 cm apart.
+TEST(Styles, startingValuesKeepToThePractice) {
+  for (Figure figure : {Figure::Woman, Figure::Man, Figure::Child, Figure::Baby})
+    for (const TableSize& size : publishedSizes(figure)) {
+      SCOPED_TRACE(size.name);
+      Design d;
+      d.choose(Choice::Figure, figure).choose(Choice::Garment, Garment::Jacket);
+      d.choose(Choice::SleeveLine, SleeveLine::Full).choose(Choice::CapTop, CapTop::Gathered);
+      d.set(Field::Bust, kCmPerInch * size.bust);
+      const GarmentDraft g = draftGarment(d);
+      const double fullness = g.sizes[Field::FullGirth] / g.sizes[Field::CuffGirth];
+      EXPECT_GE(fullness, 1.5);
+      EXPECT_LE(fullness, 2.5);
+      EXPECT_LE(1 + (g.cap.easeWanted - 1) / g.sizes[Field::GatherWidth], 2.5);
+      const KnitGarment k = knitGarment(g);
+      const std::vector<int>& holes = k.buttonholes.rows;
+      ASSERT_GE(holes.size(), 2u);
+      const double apart = (holes[1] - holes[0]) * k.lattice.size.height;
+      EXPECT_GE(apart, 5);
+      EXPECT_LE(apart, 10.5);
+    }
+}
+
 } // namespace
 } // namespace scye
