@@ -317,7 +317,7 @@ double drawnInAtCrown(const Design& design, double capEase) {
 }
 
 int startingButtons(double first, double bust, double last) {
-  constexpr double kClosest = 5.5, kUsual = 7.5, kWidest = 9.5; // cm apart, common practice
+  constexpr double kClosest = 5, kUsual = 7.5, kWidest = 9.5; // cm apart, common practice
   const double length = last - first;
   if (length < kClosest) return length < kClosest / 2 ? 1 : 2;
   int best = 2;
