@@ -157,12 +157,13 @@ private:
 
   void single() {
     const int row = rows_[i_].row, after = i_ + 1 < end_ ? rows_[i_ + 1].row : last_ + 1;
-    // Where the work is turned or spread the sentence is long enough already.
+    // Where the piece is divided or the row counted out the sentence is long enough already.
     const std::vector<Action>& actions = rows_[i_].actions;
-    const bool turns = !std::all_of(actions.begin(), actions.end(), [](const Action& a) {
-      return oneByOne(a) || a.kind == ActKind::BindOff;
+    const bool isLong = std::any_of(actions.begin(), actions.end(), [](const Action& a) {
+      return a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::Spread ||
+             a.kind == ActKind::Buttonhole;
     });
-    const bool oneEven = after == row + 2 && !comesAgain(i_) && !turns;
+    const bool oneEven = after == row + 2 && !comesAgain(i_) && !isLong;
     add(StepKind::Row, oneEven ? row + 1 : row).actions = rows_[i_].actions;
     ++i_;
   }

@@ -112,7 +112,8 @@ private:
       needle_.left -= 0.5 * k, needle_.right += 0.5 * k;
       return;
     case ActKind::Buttonhole:
-      if (action.from + k > needle_.count()) snag(Snag::TooFew, row);
+      // A stitch before it and one after it hold it.
+      if (action.from < 1 || action.from + k >= needle_.count()) snag(Snag::TooFew, row);
       return;
     }
   }

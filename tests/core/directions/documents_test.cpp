@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <regex>
+#include <set>
 #include <sstream>
 
 namespace scye::documents {
@@ -126,8 +128,39 @@ TEST(DirectionsHtml, ClosesWhatItOpens) {
   EXPECT_THAT(html, HasSubstr("<section class=\"piece\" id=\"leftFront\">"));
 }
 
+// Short rows, a facing, a full sleeve, buttonholes, an undivided back.
+Design everything() {
+  Design design = jacket();
+  design.choose(Choice::Hem, HemMade::Faced).choose(Choice::BackNeck, BackNeck::Straight);
+  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows).choose(Choice::BustShaping, BustShaping::ShortRows);
+  return design.choose(Choice::SleeveLine, SleeveLine::Full).set(Field::BustDepth, 3).set(Field::BustReach, 8);
+}
+
+TEST(RowTableCsv, ActionsAreThoseOfItsDescription) {
+  const std::string csv = rowTableCsv(made(everything()).knit);
+  const std::regex action("work even|(cast on|rest|rejoin|spread) [0-9]+|"
+                          "(increase|decrease|bind off|close|wait|take up|buttonhole) (right|left) [0-9]+");
+  std::set<std::string> said;
+  std::istringstream in(csv);
+  std::string line;
+  std::getline(in, line);
+  while (std::getline(in, line)) {
+    const auto side = line.find("S,") + 2; // after RS or WS
+    const bool quoted = line[side] == '"';
+    const auto end = line.find(quoted ? '"' : ',', side + 1);
+    std::istringstream actions(line.substr(side + quoted, end - side - quoted));
+    for (std::string one; std::getline(actions, one, ',');) {
+      if (one.starts_with(' ')) one.erase(0, 1);
+      EXPECT_TRUE(std::regex_match(one, action)) << line;
+      said.insert(one.substr(0, one.find_last_of(' ')));
+    }
+  }
+  for (const char* wanted : {"wait right", "wait left", "take up right", "spread", "buttonhole right"})
+    EXPECT_TRUE(said.contains(wanted)) << wanted;
+}
+
 TEST(RowTableCsv, HasALineARow) {
-  const Made m = made(jacket());
+  const Made m = made(everything());
   const std::string csv = rowTableCsv(m.knit);
   std::size_t rows = 0;
   for (const KnitPiece& piece : m.knit.pieces) rows += piece.rows.size();

@@ -35,9 +35,15 @@ Made made(const Design& design) {
   m.directions = directionsFor(m.draft, m.knit);
   return m;
 }
-Design woman() { return Design().set(Field::Bust, 92); }
-Design jacket() { return woman().choose(Choice::Garment, Garment::Jacket); }
-std::string count(int n) { return std::to_string(n); }
+Design woman() {
+  return Design().set(Field::Bust, 92);
+}
+Design jacket() {
+  return woman().choose(Choice::Garment, Garment::Jacket);
+}
+std::string count(int n) {
+  return std::to_string(n);
+}
 
 // A knitter with a row counter: rows from the bind-off, and the piece's own.
 TEST(Finishing, pinsAreToldInRowsOfBothPieces) {
@@ -48,9 +54,11 @@ TEST(Finishing, pinsAreToldInRowsOfBothPieces) {
   for (std::size_t i = 1; i + 1 < back.marks.size(); ++i) {
     const SeamMark& mark = back.marks[i];
     if (mark.cap.flat != Flat::None) continue;
-    EXPECT_THAT(told, Contains(AllOf(StartsWith("Back pin " + count(int(i) + 1)),
-                                     HasSubstr("armhole row " + count(mark.armhole.up) + " (" + count(mark.armhole.row) + ") to cap row " +
-                                               count(mark.cap.up) + " (" + count(mark.cap.row) + ")"))));
+    EXPECT_THAT(told,
+                Contains(AllOf(StartsWith("Back pin " + count(int(i) + 1)),
+                               HasSubstr("armhole row " + count(mark.armhole.up) + " (" +
+                                         count(mark.armhole.row) + ") to cap row " +
+                                         count(mark.cap.up) + " (" + count(mark.cap.row) + ")"))));
   }
   EXPECT_THAT(told, Contains(StartsWith("Shoulder seam to the crown bind-off: ")));
 }
@@ -75,14 +83,18 @@ TEST(Finishing, theLeftArmholeIsToldWhereItDiffers) {
 
 // Common practice: the ease beyond a centimetre is gathered, the rest eased in.
 TEST(Finishing, gathersTellWhatBecomesOfTheCrown) {
-  const Made m = made(woman().choose(Choice::CapTop, CapTop::Gathered).set(Field::CapEase, 9).set(Field::GatherWidth, 10));
+  const Made m = made(woman()
+                          .choose(Choice::CapTop, CapTop::Gathered)
+                          .set(Field::CapEase, 9)
+                          .set(Field::GatherWidth, 10));
   const std::vector<std::string> told = m.sentences();
   const DrawnIn& d = m.directions.finishing.top.lengths;
   EXPECT_NEAR(d.armhole, 10, 1e-9);
   EXPECT_NEAR(d.cap, 18.3, 0.5); // 10, 8 gathered and some of the centimetre
   EXPECT_THAT(told, Contains(AllOf(StartsWith("Gather the cap's top"), HasSubstr("up to 10 cm"))));
-  EXPECT_THAT(told, Contains("The crown's " + lengthText(d.crown, LengthUnit::Centimetre) + " then take up " +
-                             lengthText(d.crownDrawn, LengthUnit::Centimetre) + " of the armhole."));
+  EXPECT_THAT(told, Contains("The crown's " + lengthText(d.crown, LengthUnit::Centimetre) +
+                             " then take up " + lengthText(d.crownDrawn, LengthUnit::Centimetre) +
+                             " of the armhole."));
   EXPECT_THAT(told, Contains(StartsWith("Ease the other 1 cm")));
 }
 
@@ -95,11 +107,14 @@ TEST(Finishing, pleatsSayHowMuchEachTakes) {
                              .set(Field::SwatchStitches, 22)
                              .set(Field::SwatchWidth, 10);
   const Made m = made(pleated);
-  EXPECT_NEAR(4 * m.directions.finishing.top.takes, m.knit.right.cap - m.knit.right.armhole - 1, 1e-6);
-  EXPECT_THAT(m.sentences(), Contains(AllOf(StartsWith("Fold 4 pleats"), HasSubstr("each taking 2 cm (4 to 5 sts)"),
+  EXPECT_NEAR(4 * m.directions.finishing.top.takes, m.knit.right.cap - m.knit.right.armhole - 1,
+              1e-6);
+  EXPECT_THAT(m.sentences(), Contains(AllOf(StartsWith("Fold 4 pleats"),
+                                            HasSubstr("each taking 2 cm (4 to 5 sts)"),
                                             HasSubstr(", 2 on each side of the shoulder seam"))));
   EXPECT_THAT(made(Design(pleated).set(Field::Pleats, 5)).sentences(),
-              Contains(AllOf(StartsWith("Fold 5 pleats"), HasSubstr("2 on each side"), HasSubstr("one over it"))));
+              Contains(AllOf(StartsWith("Fold 5 pleats"), HasSubstr("2 on each side"),
+                             HasSubstr("one over it"))));
 }
 
 TEST(Finishing, aSmoothCapIsNotDrawnIn) {
@@ -111,25 +126,31 @@ TEST(Finishing, aSmoothCapIsNotDrawnIn) {
 TEST(Finishing, countsToPickUpAreThoseOfTheEdges) {
   const Made m = made(woman());
   const NeckPickUp& n = m.directions.finishing.pickUps.neck;
-  EXPECT_THAT(m.sentences(), Contains(StartsWith("Neck: pick up " + count(n.back) + " sts along the back and " + count(n.front) +
-                                                 " along the front, " + count(n.total()) + " in all")));
+  EXPECT_THAT(
+      m.sentences(),
+      Contains(StartsWith("Neck: pick up " + count(n.back) + " sts along the back and " +
+                          count(n.front) + " along the front, " + count(n.total()) + " in all")));
   const Made j = made(jacket());
   const NeckPickUp& f = j.directions.finishing.pickUps.neck;
-  EXPECT_THAT(j.sentences(), Contains(AllOf(HasSubstr(count(f.front) + " sts along the right front"),
-                                            HasSubstr(count(f.front) + " along the left front"))));
+  EXPECT_THAT(j.sentences(),
+              Contains(AllOf(HasSubstr(count(f.front) + " sts along the right front"),
+                             HasSubstr(count(f.front) + " along the left front"))));
 }
 
-// At a V neck the bands go on into the neck's (common practice); else the neck goes over their tops.
+// At a V neck the bands go on into the neck's (common practice); else the neck goes over their
+// tops.
 TEST(Finishing, bandsComeBeforeTheNeckOrInOneWithIt) {
   const Design picked = jacket().choose(Choice::BandMade, BandMade::PickedUp);
   const auto told = made(picked).sentences();
   const auto at = [&](const char* start) {
-    return std::find_if(told.begin(), told.end(), [&](const std::string& s) { return s.starts_with(start); });
+    return std::find_if(told.begin(), told.end(),
+                        [&](const std::string& s) { return s.starts_with(start); });
   };
   ASSERT_NE(at("Along each front edge"), told.end());
   ASSERT_NE(at("Neck: "), told.end());
   EXPECT_LT(at("Along each front edge"), at("Neck: "));
-  EXPECT_THAT(told, Contains(AllOf(StartsWith("Right front"), HasSubstr("buttonholes"), HasSubstr("between two"))));
+  EXPECT_THAT(told, Contains(AllOf(StartsWith("Right front"), HasSubstr("buttonholes"),
+                                   HasSubstr("between two"))));
   const auto vee = made(Design(picked).choose(Choice::Neckline, Neckline::Vee)).sentences();
   EXPECT_THAT(vee, Contains(StartsWith("Bands and neck in one")));
   EXPECT_THAT(vee, Not(Contains(StartsWith("Along each front edge"))));
@@ -156,14 +177,17 @@ TEST(Finishing, seamsTellOfFacingsAndShortRows) {
 TEST(Finishing, anUnevenSeamIsTold) {
   Made m = made(woman());
   m.directions.finishing.sideFront = m.directions.finishing.sideBack + 4;
-  const std::string recipe = seamRecipe(Words(Wording{}), sewRows(m.directions.finishing.sideBack, m.directions.finishing.sideFront));
-  EXPECT_THAT(m.sentences(), Contains(AllOf(StartsWith("The back's side edges"), HasSubstr(recipe))));
+  const std::string recipe = seamRecipe(
+      Words(Wording{}), sewRows(m.directions.finishing.sideBack, m.directions.finishing.sideFront));
+  EXPECT_THAT(m.sentences(),
+              Contains(AllOf(StartsWith("The back's side edges"), HasSubstr(recipe))));
 }
 
 TEST(SeamRecipe, isInWords) {
   const Words words{Wording{}};
   EXPECT_EQ(seamRecipe(words, sewRows(120, 126)), "20 rows to 21 rows, 6 times");
-  EXPECT_EQ(seamRecipe(words, sewRows(100, 103)), "34 rows to 35 rows, once, then 33 rows to 34 rows, 2 times");
+  EXPECT_EQ(seamRecipe(words, sewRows(100, 103)),
+            "34 rows to 35 rows, once, then 33 rows to 34 rows, 2 times");
   EXPECT_EQ(seamRecipe(words, sewRows(5, 10)), "1 row to 2 rows, 5 times");
   EXPECT_EQ(seamRecipe(words, sewRows(80, 80)), "row to row");
 }
@@ -173,10 +197,13 @@ TEST(PieceNotes, tellTheButtonholesThatAreInTheLines) {
   const Buttonholes& holes = m.directions.finishing.buttonholes;
   ASSERT_FALSE(holes.rows.empty());
   const auto right = m.notes(PieceId::RightFront);
-  EXPECT_THAT(right, Contains(StartsWith(count(int(holes.rows.size())) + " buttonholes over " + count(holes.stitches))));
-  EXPECT_THAT(right, Contains(StartsWith("A buttonhole over " + count(holes.stitches) + " sts in one row")));
+  EXPECT_THAT(right, Contains(StartsWith(count(int(holes.rows.size())) + " buttonholes over " +
+                                         count(holes.stitches))));
+  EXPECT_THAT(right, Contains(StartsWith("A buttonhole over " + count(holes.stitches) +
+                                         " sts in one row")));
   ASSERT_GT(holes.bustHole, 0);
-  EXPECT_THAT(right, Contains("Counted from below, number " + count(holes.bustHole) + " lies at the bust."));
+  EXPECT_THAT(right, Contains("Counted from below, number " + count(holes.bustHole) +
+                              " lies at the bust."));
   EXPECT_THAT(m.notes(PieceId::LeftFront), Not(Contains(HasSubstr("buttonhole"))));
   const Made chosen = made(jacket().choose(Choice::ButtonSide, ButtonSide::Left));
   EXPECT_THAT(chosen.notes(PieceId::LeftFront), Contains(HasSubstr("buttonholes over")));

@@ -168,9 +168,11 @@ TEST(VirtualKnitter, SaysWhereThereAreTooFewStitches) {
   EXPECT_THAT(row(18, act(ActKind::Spread, R, 8)), IsEmpty());
   EXPECT_THAT(row(20, act(ActKind::Spread, R, 10)), ElementsAre(Snag::TooFew));
   EXPECT_THAT(row(13, act(ActKind::Spread, R, 3)), testing::Contains(Snag::TooFew)); // no halves
-  Action hole = act(ActKind::Buttonhole, L, 3);
-  hole.from = 8;
-  EXPECT_THAT(row(10, hole), ElementsAre(Snag::TooFew));
+  for (const auto& [from, room] : {std::pair(0, false), {1, true}, {6, true}, {7, false}}) {
+    Action hole = act(ActKind::Buttonhole, L, 3);
+    hole.from = from;
+    EXPECT_EQ(row(10, hole).empty(), room) << from;
+  }
 }
 
 TEST(VirtualKnitter, SaysWhereItCannotFollow) {
