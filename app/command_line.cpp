@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::string_view kHelp = R"(Scyewright: set-in sleeves that fit, from measurements and a swatch.
 
-  scyewright [FILE.scye]             opens the workbench, with a design if one is named
+  scyewright [--copy] [FILE.scye]    opens the workbench, with a design or a copy of it if one is named
   scyewright draft FILE.scye ...     drafts a design without a window and says what it finds
       --with NAME=VALUE              first changes a value: bust=94, bust=37in, ease.bust=8,
                                      bust=47@garment, garment=jacket; may be repeated
@@ -35,6 +35,8 @@ constexpr std::string_view kHelp = R"(Scyewright: set-in sleeves that fit, from 
 Exit codes: 0 drafted; 1 drafted, but something must be solved first; 2 the arguments make no
 sense; 3 a file could not be read or written.
 )";
+
+constexpr std::string_view kCopy = "--copy";
 
 std::string rangeText(const FieldInfo& f) {
   const bool length = f.kind == FieldKind::Girth || f.kind == FieldKind::Length;
@@ -67,7 +69,7 @@ int usage(std::string_view phrase, const Params& params) {
 std::optional<int> windowRefused(int argc, char** argv) {
   const auto given = [&](auto is) { return std::any_of(argv + 1, argv + argc, is); };
   // Which options are Qt's own only Qt can tell.
-  const bool options = given([](const char* argument) { return argument[0] == '-'; });
+  const bool options = given([](const char* argument) { return argument[0] == '-' && argument != kCopy; });
   if (!options)
     if (const auto code = windowArguments(argc, argv).exitCode) return code;
   // They may name where the window is to be.
@@ -112,9 +114,13 @@ WindowArguments windowArguments(int argc, char** argv) {
   WindowArguments out;
   for (int i = 1; i < argc; ++i) {
     const std::string argument = argv[i];
+    if (argument == kCopy) {
+      out.copy = true;
+      continue;
+    }
     if (argument.starts_with("-"))
-      return {{}, usage("cli.unknownOption", {textParam("option", argument)})};
-    if (!out.file.empty()) return {{}, usage("cli.extraFile", {textParam("file", argument)})};
+      return {{}, false, usage("cli.unknownOption", {textParam("option", argument)})};
+    if (!out.file.empty()) return {{}, false, usage("cli.extraFile", {textParam("file", argument)})};
     out.file = argument;
   }
   return out;

@@ -22,6 +22,7 @@ enum ExitCode : int {
 // What is left of the arguments once QApplication has taken out its own.
 struct WindowArguments {
   std::string file;            // the design to open; empty: none was named
+  bool copy = false;           // as a new one, so that saving asks for a name
   std::optional<int> exitCode; // set: the arguments make no sense, which has been told
 };
 [[nodiscard]] WindowArguments windowArguments(int argc, char** argv);

@@ -11,7 +11,8 @@ int main(int argc, char** argv) {
   if (wanted.exitCode) return *wanted.exitCode;
   scye::startUp(app);
   scye::MainWindow window(scye::standardPaths());
-  if (!wanted.file.empty()) window.openFile(QString::fromLocal8Bit(wanted.file.c_str()));
+  const QString file = QString::fromLocal8Bit(wanted.file.c_str());
+  if (!file.isEmpty()) wanted.copy ? window.openStyle(file) : window.openFile(file);
   window.show();
   window.offerRecovered();
   return QApplication::exec();

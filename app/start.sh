@@ -6,7 +6,9 @@ set -eu
 case ${1:-} in /* | "") file=${1:-} ;; *) file=$(pwd)/$1 ;; esac
 cd "$(dirname "$0")/.."
 . app/packages.sh
-[ -n "$file" ] || file=$(pwd)/resources/demos/jacket.scye
+# The demo is opened as a copy: saving it asks for a name.
+copy=
+[ -n "$file" ] || { file=$(pwd)/resources/demos/jacket.scye; copy=--copy; }
 
 # shellcheck disable=SC2086 # one word a package
 need_packages $packages_build $packages_run
@@ -16,7 +18,7 @@ tests=
 build_into build scyewright -DSCYEWRIGHT_UI=ON ${tests:+"$tests"} || stop "it could not be built"
 
 if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ] || [ "$(uname)" = Darwin ]; then
-  exec build/app/scyewright "$file"
+  exec build/app/scyewright ${copy:+"$copy"} "$file"
 fi
 mkdir -p out
 name=out/$(basename "$file" .scye)

@@ -28,6 +28,7 @@ public:
   ~MainWindow() override;
 
   void openFile(const QString& path);
+  void openStyle(const QString& path); // a copy of it
   void offerRecovered();
 
   [[nodiscard]] Document& document() { return document_; }
@@ -54,7 +55,6 @@ private:
   void refreshHistory();
   void refreshSettings();
   void fillRecent();
-  void openStyle(const QString& path);
   void showGuide();
   void keepState();
   void takeState();
