@@ -30,7 +30,7 @@ struct Directions {
   Finishing finishing;
 };
 
-// Cost: about 30 us.
+// Cost: about 50 us.
 [[nodiscard]] Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment);
 
 struct Wording {

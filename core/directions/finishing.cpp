@@ -61,7 +61,8 @@ bool pinnedAlike(const std::vector<SeamMarks>& marks) {
     if (right.size() != left.size()) return false;
     for (std::size_t i = 0; i < right.size(); ++i) {
       const PinPlace &a = right[i].cap, &b = left[i].cap;
-      if (std::abs(right[i].armhole.up - left[i].armhole.up) > 1 || std::abs(a.up - b.up) > 1) return false;
+      if (std::abs(right[i].armhole.up - left[i].armhole.up) > 1 || std::abs(a.up - b.up) > 1)
+        return false;
       if (a.flat != b.flat || std::abs(a.stitches - b.stitches) > 1) return false;
     }
   }

@@ -1,5 +1,6 @@
-// What is to be done after the last piece, as data: the seams, what is picked up, how the sleeves are set
-// in. Worked out from the knitted garment; the sentences are made in finishing_words.h. Lengths in cm.
+// What is to be done after the last piece, as data: the seams, what is picked up, how the sleeves
+// are set in. Worked out from the knitted garment; the sentences are made in finishing_words.h.
+// Lengths in cm.
 #pragma once
 
 #include "knit/pick_up.h"
@@ -14,8 +15,8 @@ namespace scye {
 struct CapTopDrawn {
   CapTop made = CapTop::Smooth;
   DrawnIn lengths;
-  int pleats = 0;      // of pleats: how many,
-  double takes = 0;    // and what each takes
+  int pleats = 0;   // of pleats: how many,
+  double takes = 0; // and what each takes
   bool any() const { return made != CapTop::Smooth && lengths.armhole > 0; }
 };
 
@@ -41,8 +42,8 @@ struct Finishing {
 
 [[nodiscard]] Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment);
 
-// Whether the left armhole is pinned as the right one, to within a row of each piece: edges knitted at the
-// left are a row later.
+// Whether the left armhole is pinned as the right one, to within a row of each piece: edges knitted
+// at the left are a row later.
 [[nodiscard]] bool pinnedAlike(const std::vector<SeamMarks>& marks);
 
 } // namespace scye

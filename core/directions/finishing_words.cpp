@@ -6,18 +6,22 @@ namespace scye {
 namespace {
 
 // cm of ease: less would read as nothing.
-double worthTelling(const Words& words) { return words.unit() == LengthUnit::Inch ? 0.125 * kCmPerInch : 0.1; }
+double worthTelling(const Words& words) {
+  return words.unit() == LengthUnit::Inch ? 0.125 * kCmPerInch : 0.1;
+}
 
 // "20 rows to 21 rows, 6 times, then ..."
 std::string inOrder(const Words& words, const std::vector<std::string>& parts) {
   std::string text;
   for (const std::string& part : parts)
-    text = text.empty() ? part : words.say("finishing.then", {textParam("a", text), textParam("b", part)});
+    text = text.empty() ? part
+                        : words.say("finishing.then", {textParam("a", text), textParam("b", part)});
   return text;
 }
 
 Param times(const Words& words, int n) {
-  return textParam("times", words.say(n == 1 ? "finishing.once" : "finishing.times", {countParam("n", n)}));
+  return textParam("times",
+                   words.say(n == 1 ? "finishing.once" : "finishing.times", {countParam("n", n)}));
 }
 
 class Sentences {
@@ -63,12 +67,15 @@ private:
     std::vector<std::string> between;
     for (std::size_t i = 0; i < b.between.size();) {
       std::size_t j = i;
-      while (j < b.between.size() && b.between[j] == b.between[i]) ++j;
-      between.push_back(inner("bands.between", {countParam("k", b.between[i]), times(words_, int(j - i))}));
+      while (j < b.between.size() && b.between[j] == b.between[i])
+        ++j;
+      between.push_back(
+          inner("bands.between", {countParam("k", b.between[i]), times(words_, int(j - i))}));
       i = j;
     }
     say(between.empty() ? "bands.hole" : "bands.holes",
-        {textParam("front", words_.sayPlain(b.piece == PieceId::LeftFront ? "piece.leftFront" : "piece.rightFront")),
+        {textParam("front", words_.sayPlain(b.piece == PieceId::LeftFront ? "piece.leftFront"
+                                                                          : "piece.rightFront")),
          countParam("n", b.count), countParam("k", b.stitches), countParam("before", b.before),
          textParam("between", inOrder(words_, between)), countParam("after", b.after)});
     out_.push_back(words_.say(b.stitches > 1 ? "piece.buttonhole.how" : "piece.buttonhole.one",
@@ -77,19 +84,25 @@ private:
 
   [[nodiscard]] Param ratio() const {
     const PickUpRatio& r = f_.pickUps.ratio;
-    return textParam("ratio", inner("ratio", {countParam("a", r.stitches), countParam("b", r.rows)}));
+    return textParam("ratio",
+                     inner("ratio", {countParam("a", r.stitches), countParam("b", r.rows)}));
   }
 
   void neck() {
     const NeckPickUp& n = f_.pickUps.neck;
     const BandPickUp& band = f_.pickUps.band;
     const int half = n.back / 2;
-    Params params{countParam("back", n.back),      countParam("front", n.front),    countParam("top", n.bandTop),
-                  countParam("half", half),        countParam("other", n.back - half), countParam("band", band.stitches),
-                  countParam("total", n.total() + (band.withNeck ? 2 * band.stitches : 0)), ratio(),
+    Params params{countParam("back", n.back),
+                  countParam("front", n.front),
+                  countParam("top", n.bandTop),
+                  countParam("half", half),
+                  countParam("other", n.back - half),
+                  countParam("band", band.stitches),
+                  countParam("total", n.total() + (band.withNeck ? 2 * band.stitches : 0)),
+                  ratio(),
                   lengthParam("width", f_.neckBand)};
-    say(n.round        ? "neck.round"
-        : !n.twoFronts ? "neck.slit"
+    say(n.round         ? "neck.round"
+        : !n.twoFronts  ? "neck.slit"
         : band.withNeck ? "neck.withBands"
         : n.bandTop > 0 ? "neck.overBands"
                         : "neck.fronts",
@@ -124,10 +137,13 @@ private:
       const SeamMark& m = side.marks[i];
       if (m.kind == NotchKind::Shoulder && m.cap.flat == Flat::Crown) continue;
       const std::string name = words_.sayPlain("mark." + std::string(notchKey(m.kind)));
-      Params params{textParam("Side", inner(side.side == BodySide::Back ? "mark.back" : "mark.front")),
-                    countParam("n", int(i) + 1),
-                    textParam("name", m.kind == NotchKind::Between ? "" : inner("mark.name", {textParam("name", name)})),
-                    textParam("places", markText(words_, m, side)), lengthParam("ease", m.ease)};
+      Params params{
+          textParam("Side", inner(side.side == BodySide::Back ? "mark.back" : "mark.front")),
+          countParam("n", int(i) + 1),
+          textParam("name", m.kind == NotchKind::Between
+                                ? ""
+                                : inner("mark.name", {textParam("name", name)})),
+          textParam("places", markText(words_, m, side)), lengthParam("ease", m.ease)};
       say(m.ease > worthTelling(words_) ? "mark.ease" : "mark", std::move(params));
     }
   }
@@ -147,9 +163,12 @@ private:
       }
       return n;
     };
-    Params params{lengthParam("cap", d.cap),        lengthParam("armhole", d.armhole),
-                  countParam("back", pin(f_.marks[0])), countParam("front", pin(f_.marks[1])),
-                  lengthParam("crown", d.crown),    lengthParam("crownDrawn", d.crownDrawn)};
+    Params params{lengthParam("cap", d.cap),
+                  lengthParam("armhole", d.armhole),
+                  countParam("back", pin(f_.marks[0])),
+                  countParam("front", pin(f_.marks[1])),
+                  lengthParam("crown", d.crown),
+                  lengthParam("crownDrawn", d.crownDrawn)};
     if (f_.top.made == CapTop::Gathered) {
       say("gathers", params);
     } else {
@@ -158,8 +177,10 @@ private:
       params.push_back(countParam("n", f_.top.pleats));
       params.push_back(countParam("each", f_.top.pleats / 2));
       params.push_back(lengthParam("takes", f_.top.takes));
-      params.push_back(textParam("stitches", low == high ? inner("pleats.sts", {countParam("k", low)})
-                                                         : inner("pleats.stsTo", {countParam("k", low), countParam("m", high)})));
+      params.push_back(textParam(
+          "stitches", low == high
+                          ? inner("pleats.sts", {countParam("k", low)})
+                          : inner("pleats.stsTo", {countParam("k", low), countParam("m", high)})));
       say(f_.top.pleats % 2 == 0 ? "pleats" : "pleats.odd", params);
     }
     say("crown", params);
@@ -168,8 +189,9 @@ private:
   void seams() {
     say("seams");
     if (f_.sideBack != f_.sideFront)
-      say("seams.uneven", {countParam("m", f_.sideBack), countParam("n", f_.sideFront),
-                           textParam("recipe", seamRecipe(words_, sewRows(f_.sideBack, f_.sideFront)))});
+      say("seams.uneven",
+          {countParam("m", f_.sideBack), countParam("n", f_.sideFront),
+           textParam("recipe", seamRecipe(words_, sewRows(f_.sideBack, f_.sideFront)))});
     else if (f_.bustShortRows)
       say("seams.bust", {countParam("n", f_.sideBack)});
   }
@@ -187,11 +209,13 @@ std::vector<std::string> finishingSentences(const Words& words, const Directions
 }
 
 std::string seamRecipe(const Words& words, const std::vector<SeamLine>& lines) {
-  if (lines.size() == 1 && lines[0].first == lines[0].second) return words.say("finishing.recipe.even");
+  if (lines.size() == 1 && lines[0].first == lines[0].second)
+    return words.say("finishing.recipe.even");
   std::vector<std::string> parts;
   for (const SeamLine& line : lines)
-    parts.push_back(words.say("finishing.recipe", {countParam("a", line.first), countParam("b", line.second),
-                                                   times(words, line.times)}));
+    parts.push_back(
+        words.say("finishing.recipe", {countParam("a", line.first), countParam("b", line.second),
+                                       times(words, line.times)}));
   return inOrder(words, parts);
 }
 

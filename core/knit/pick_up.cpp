@@ -17,13 +17,15 @@ int fitted(int stitches, int rest) {
 constexpr int kRound = 0, kFlat = 2;
 
 EdgeSide neckSide(PieceId piece, SectionId section) {
-  if (section == SectionId::Body) return piece == PieceId::LeftFront ? EdgeSide::Left : EdgeSide::Right;
+  if (section == SectionId::Body)
+    return piece == PieceId::LeftFront ? EdgeSide::Left : EdgeSide::Right;
   return section == SectionId::Right ? EdgeSide::Left : EdgeSide::Right;
 }
 
 double wholeNeck(const KnitPiece& piece, const BodiceLattice& counts, const StitchSize& size) {
   if (piece.sections.size() == 1) return counts.neck(true) * size.width; // straight across
-  return neckEdgeLength(piece, SectionId::Right, size) + neckEdgeLength(piece, SectionId::Left, size);
+  return neckEdgeLength(piece, SectionId::Right, size) +
+         neckEdgeLength(piece, SectionId::Left, size);
 }
 
 NeckPickUp neckPickUp(const GarmentDraft& draft, const KnitGarment& knit, const KnitPiece& back) {
@@ -41,7 +43,8 @@ NeckPickUp neckPickUp(const GarmentDraft& draft, const KnitGarment& knit, const 
   }
   const bool slit = back.splitRow >= 0 && back.splitRow < back.neckRow;
   neck.round = !neck.twoFronts && !slit;
-  neck.back = int(std::lround(neck.backLength / w)), neck.front = int(std::lround(neck.frontLength / w));
+  neck.back = int(std::lround(neck.backLength / w)),
+  neck.front = int(std::lround(neck.frontLength / w));
   return neck;
 }
 
@@ -53,12 +56,13 @@ PickUpRatio pickUpRatio(const StitchSize& size) {
 }
 
 double neckEdgeLength(const KnitPiece& piece, SectionId id, const StitchSize& size) {
-  const auto section =
-      std::find_if(piece.sections.begin(), piece.sections.end(), [&](const Section& s) { return s.id == id; });
+  const auto section = std::find_if(piece.sections.begin(), piece.sections.end(),
+                                    [&](const Section& s) { return s.id == id; });
   if (section == piece.sections.end()) return 0;
   const EdgeSide side = neckSide(piece.id, id);
   KnittedEdge edge;
-  edge.begin = piece.neckRow - (side == EdgeSide::Left ? 1 : 0); // a left edge is bound off a row earlier
+  edge.begin =
+      piece.neckRow - (side == EdgeSide::Left ? 1 : 0); // a left edge is bound off a row earlier
   edge.end = std::max(edge.begin, section->last);
   for (const Act& a : section->acts) {
     const bool taken = a.kind == ActKind::BindOff || a.kind == ActKind::Decrease;
@@ -86,7 +90,8 @@ BandButtonholes bandButtonholes(int band, int wanted, double stitchWidth) {
     return out;
   }
   const int gaps = out.count - 1;
-  for (int i = 0; i < gaps; ++i) out.between.push_back(between / gaps + (i < between % gaps ? 1 : 0));
+  for (int i = 0; i < gaps; ++i)
+    out.between.push_back(between / gaps + (i < between % gaps ? 1 : 0));
   return out;
 }
 

@@ -1,12 +1,13 @@
-// Stitches to pick up along edges that are finished with a band or a collar, from the knitted edges: as many
-// as the edge is long in stitches, so that it neither draws in nor flares. That is one for each bound-off
-// stitch and, along rows, the smallest whole ratio of stitches to rows within 2 % of the gauge (common
-// practice; 5 for 7 at 5 x 7 to the inch, "3 for 4" where rows are three quarters as high as stitches wide).
-// Totals are made to fit: worked in the round a multiple of 4, which 1x1 and 2x2 rib share; worked to and
-// fro a multiple of 4 and 2 more, so that 2x2 rib begins and ends alike. At most two stitches are changed.
+// Stitches to pick up along edges that are finished with a band or a collar, from the knitted
+// edges: as many as the edge is long in stitches, so that it neither draws in nor flares. That is
+// one for each bound-off stitch and, along rows, the smallest whole ratio of stitches to rows
+// within 2 % of the gauge (common practice; 5 for 7 at 5 x 7 to the inch, "3 for 4" where rows are
+// three quarters as high as stitches wide). Totals are made to fit: worked in the round a multiple
+// of 4, which 1x1 and 2x2 rib share; worked to and fro a multiple of 4 and 2 more, so that 2x2 rib
+// begins and ends alike. At most two stitches are changed.
 //
-// Order (common practice): bands along the fronts first, the neck over their tops; at a V neck bands and
-// neck are one, picked up in one go.
+// Order (common practice): bands along the fronts first, the neck over their tops; at a V neck
+// bands and neck are one, picked up in one go.
 #pragma once
 
 #include "knit/buttonholes.h"
@@ -25,27 +26,28 @@ struct NeckPickUp {
   int front = 0;   // of a whole front; of a jacket, of each front
   int bandTop = 0; // over the top of each band that was picked up first
   bool twoFronts = false;
-  bool round = false;   // worked in the round
+  bool round = false;                     // worked in the round
   double backLength = 0, frontLength = 0; // cm, the knitted edges
   [[nodiscard]] int total() const { return back + (twoFronts ? 2 * (front + bandTop) : front); }
 };
 
 // Along one front edge, from the lower edge up to the neck.
 struct BandPickUp {
-  int rows = 0;     // 0: no band is picked up
+  int rows = 0; // 0: no band is picked up
   int stitches = 0;
   bool withNeck = false; // in one with the neck
 };
 
-// Buttonholes within such a band, counted from the lower edge: the first 1.5 cm above it, the last 1.5 cm
-// below the neck; distances between differ by a stitch at most, the larger ones first (common practice).
+// Buttonholes within such a band, counted from the lower edge: the first 1.5 cm above it, the
+// last 1.5 cm below the neck; distances between differ by a stitch at most, the larger ones first
+// (common practice).
 struct BandButtonholes {
   PieceId piece = PieceId::RightFront;
   int wanted = 0;
-  int stitches = 0; // each
-  int before = 0, after = 0;  // stitches below the first, above the last
+  int stitches = 0;          // each
+  int before = 0, after = 0; // stitches below the first, above the last
   std::vector<int> between;
-  int count = 0;    // fewer than wanted where there is no room
+  int count = 0; // fewer than wanted where there is no room
 };
 
 struct PickUps {
@@ -58,8 +60,10 @@ struct PickUps {
 // All zero where a piece is missing.
 [[nodiscard]] PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit);
 
-// cm of one section's neck edge as knitted, its bind-offs flat, all else by chords (knit/edge_length.h).
-[[nodiscard]] double neckEdgeLength(const KnitPiece& piece, SectionId section, const StitchSize& size);
+// cm of one section's neck edge as knitted, its bind-offs flat, all else by chords
+// (knit/edge_length.h).
+[[nodiscard]] double neckEdgeLength(const KnitPiece& piece, SectionId section,
+                                    const StitchSize& size);
 // Buttonholes in a band of `band` stitches.
 [[nodiscard]] BandButtonholes bandButtonholes(int band, int wanted, double stitchWidth);
 

@@ -85,7 +85,8 @@ PinPlace onCap(const Side& side, double s) {
   place.up = place.row - side.capBegin;
   if (s > side.cap.flatFrom() + 1e-9) {
     place.flat = Flat::Crown;
-    place.stitches = side.selvedge.value() + int(std::lround((s - side.cap.flatFrom()) / side.stitchWidth));
+    place.stitches =
+        side.selvedge.value() + int(std::lround((s - side.cap.flatFrom()) / side.stitchWidth));
   } else if (onUnderarm(side, s)) {
     place.flat = Flat::Underarm, place.stitches = side.underarm.value();
   }
@@ -95,7 +96,8 @@ PinPlace onCap(const Side& side, double s) {
 // Where the drafted seam has its notches, measured along the knitted edges.
 std::vector<SeamMark> marksOf(const Side& side) {
   std::vector<SeamMark> marks;
-  // The flat underarm is known in stitches; the rest of the drafted way is stretched to the knitted one.
+  // The flat underarm is known in stitches; the rest of the drafted way is stretched to the knitted
+  // one.
   const double draftedRest = side.walk.armhole().length() - side.walk.underarm();
   const double scale = draftedRest > 0 ? (side.letIn.to - side.letIn.from) / draftedRest : 1;
   double before = 0;
@@ -115,7 +117,8 @@ std::vector<SeamMark> marksOf(const Side& side) {
   return marks;
 }
 
-SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide bodySide, bool left) {
+SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide bodySide,
+                    bool left) {
   const Lattice& l = knit.lattice;
   const ArmholeFit& fit = left ? knit.left : knit.right;
   const bool back = bodySide == BodySide::Back;
@@ -136,8 +139,8 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide
   const double ease = armholeChain.length() * capEase / fit.armhole;
   const double underarm = armhole.underarm.value() * l.size.width;
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
-  const Side side{walk,    armholeChain,     capChain, a.begin,      c.begin,
-                  armhole.underarm, selvedge, l.size.width, let};
+  const Side side{walk,     armholeChain, capChain, a.begin, c.begin, armhole.underarm,
+                  selvedge, l.size.width, let};
   return {bodySide, left, let, capChain.flatFrom(), marksOf(side)};
 }
 
@@ -145,10 +148,12 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide
 void shareCrown(SeamMark& back, SeamMark& front, int crown) {
   if (back.cap.flat == Flat::Crown) {
     back.cap.stitches = std::clamp(back.cap.stitches, 0, crown);
-    front.cap.flat = Flat::Crown, front.cap.stitches = crown - back.cap.stitches, front.cap.row = back.cap.row;
+    front.cap.flat = Flat::Crown, front.cap.stitches = crown - back.cap.stitches,
+    front.cap.row = back.cap.row;
   } else if (front.cap.flat == Flat::Crown) {
     front.cap.stitches = std::clamp(front.cap.stitches, 0, crown);
-    back.cap.flat = Flat::Crown, back.cap.stitches = crown - front.cap.stitches, back.cap.row = front.cap.row;
+    back.cap.flat = Flat::Crown, back.cap.stitches = crown - front.cap.stitches,
+    back.cap.row = front.cap.row;
   }
 }
 
@@ -160,7 +165,8 @@ std::vector<SeamMarks> seamMarks(const GarmentDraft& draft, const KnitGarment& k
   for (const bool left : {false, true}) {
     SeamMarks back = sideMarks(draft, knit, BodySide::Back, left);
     SeamMarks front = sideMarks(draft, knit, BodySide::Front, left);
-    shareCrown(back.marks.back(), front.marks.back(), (left ? knit.left : knit.right).capRight.crown.value());
+    shareCrown(back.marks.back(), front.marks.back(),
+               (left ? knit.left : knit.right).capRight.crown.value());
     out.push_back(std::move(back));
     out.push_back(std::move(front));
   }

@@ -1,7 +1,8 @@
-// Pin marks: which row of the cap is sewn to which row of the armhole, on the knitted edges. Both edges
-// are followed along their chords (the rule of knit/edge_length.h); along the underarm bind-off they
-// run one to one, beyond it the ease is let in as seam/walk.h says. A mark that lies on a bind-off is told
-// in its stitches. Also the small whole ratios a knitter sews and picks up by.
+// Pin marks: which row of the cap is sewn to which row of the armhole, on the knitted edges. Both
+// edges are followed along their chords (the rule of knit/edge_length.h); along the underarm
+// bind-off they run one to one, beyond it the ease is let in as seam/walk.h says. A mark that lies
+// on a bind-off is told in its stitches. Also the small whole ratios a knitter sews and picks up
+// by.
 #pragma once
 
 #include "knit/knit_garment.h"
@@ -16,9 +17,12 @@ class EdgeChain {
 public:
   EdgeChain(const KnittedEdge& edge, const StitchSize& size);
   [[nodiscard]] double length() const { return along_.back(); }
-  [[nodiscard]] double flatFrom() const { return flatFrom_; } // where half a crown begins; else length()
-  [[nodiscard]] double rowAt(double s) const;  // row of the piece, between rows a fraction
-  [[nodiscard]] Vec2 pointAt(double s) const;  // x inward from the side seam, y up from the underarm, cm
+  [[nodiscard]] double flatFrom() const {
+    return flatFrom_;
+  }                                           // where half a crown begins; else length()
+  [[nodiscard]] double rowAt(double s) const; // row of the piece, between rows a fraction
+  [[nodiscard]] Vec2
+  pointAt(double s) const; // x inward from the side seam, y up from the underarm, cm
   [[nodiscard]] const std::vector<Vec2>& points() const { return points_; }
 
 private:
@@ -36,8 +40,8 @@ struct PinPlace {
   int row = 0;      // of the piece
   int up = 0;       // rows above the underarm bind-off
   Flat flat = Flat::None;
-  // On a flat, bound-off stitches from where it begins: the underarm's from the seam, the crown's from its
-  // end on this side, its selvedge stitch included.
+  // On a flat, bound-off stitches from where it begins: the underarm's from the seam, the crown's
+  // from its end on this side, its selvedge stitch included.
   int stitches = 0;
 };
 
@@ -52,13 +56,14 @@ struct SeamMark {
 struct SeamMarks {
   BodySide side = BodySide::Back;
   bool wearersLeft = false;
-  LetIn letIn;           // along the knitted edges
-  double crownFrom = 0;  // cm along the cap where its crown begins
-  std::vector<SeamMark> marks; // from the underarm to the shoulder; numbered from 1 where they are told
+  LetIn letIn;          // along the knitted edges
+  double crownFrom = 0; // cm along the cap where its crown begins
+  std::vector<SeamMark>
+      marks; // from the underarm to the shoulder; numbered from 1 where they are told
 };
 
-// For the wearer's right and left armhole, back and front; empty where no cap is knitted. The marks of back
-// and front at the shoulder are the same place: their crown stitches add up to the crown.
+// For the wearer's right and left armhole, back and front; empty where no cap is knitted. The marks
+// of back and front at the shoulder are the same place: their crown stitches add up to the crown.
 [[nodiscard]] std::vector<SeamMarks> seamMarks(const GarmentDraft& draft, const KnitGarment& knit);
 
 // cm between two marks of a side, in either order: along armhole and cap, and the cap's excess.
@@ -67,8 +72,9 @@ struct BetweenMarks {
 };
 [[nodiscard]] BetweenMarks betweenMarks(const SeamMarks& side, std::size_t from, std::size_t to);
 
-// What gathers or pleats do: how long the cap's top is from pin to pin, and the armhole that it is drawn up
-// to; how long the crown's bind-off is, and what of the armhole it takes. Both sides of one armhole, cm.
+// What gathers or pleats do: how long the cap's top is from pin to pin, and the armhole that it is
+// drawn up to; how long the crown's bind-off is, and what of the armhole it takes. Both sides of
+// one armhole, cm.
 struct DrawnIn {
   double cap = 0, armhole = 0;
   double crown = 0, crownDrawn = 0;

@@ -10,7 +10,8 @@ std::vector<SeamLine> sewRows(int first, int second) {
   if (few == many) return {{1, 1, few}};
   std::vector<SeamLine> lines;
   const auto add = [&](int fewer, int more, int times) {
-    if (times > 0) lines.push_back(first < second ? SeamLine{fewer, more, times} : SeamLine{more, fewer, times});
+    if (times > 0)
+      lines.push_back(first < second ? SeamLine{fewer, more, times} : SeamLine{more, fewer, times});
   };
   if (const int groups = many - few; groups <= few) {
     const int rows = few / groups, larger = few % groups;
@@ -25,7 +26,8 @@ std::vector<SeamLine> sewRows(int first, int second) {
 }
 
 int seamRows(const RowTable& rows, EdgeSide side, int end) {
-  // A piece that a deep neck divides goes on at its right in the right section, at its left in the left one.
+  // A piece that a deep neck divides goes on at its right in the right section, at its left in the
+  // left one.
   const SectionId inner = side == EdgeSide::Left ? SectionId::Right : SectionId::Left;
   int count = 0;
   bool waits = false; // stitches at this edge, beyond a turn

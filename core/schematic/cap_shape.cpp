@@ -6,7 +6,8 @@ namespace {
 class CapShapeDrawer {
 public:
   CapShapeDrawer(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o)
-      : shape_(g.cap.back), height_(g.cap.height), curve_(capCurve(shape_, height_)), phrases_(phrases), o_(o) {
+      : shape_(g.cap.back), height_(g.cap.height), curve_(capCurve(shape_, height_)),
+        phrases_(phrases), o_(o) {
     group_.id = "capShape";
     group_.title = phrases.say("capShape.title");
   }
@@ -20,8 +21,12 @@ public:
   }
 
 private:
-  void stroke(const Path& path, Role role, bool filled = false) { group_.strokes.push_back({path, role, filled}); }
-  [[nodiscard]] Role roleOf(Field field, Role usual) const { return o_.lit == field ? Role::Lit : usual; }
+  void stroke(const Path& path, Role role, bool filled = false) {
+    group_.strokes.push_back({path, role, filled});
+  }
+  [[nodiscard]] Role roleOf(Field field, Role usual) const {
+    return o_.lit == field ? Role::Lit : usual;
+  }
 
   void halfCap() {
     const Vec2 seam(shape_.halfWidth, 0), top(0, height_);
@@ -39,15 +44,20 @@ private:
     const Role role = roleOf(field, Role::Measure);
     const double r = 0.28 * o_.textHeight;
     stroke(Path::polyline({from, to}), role);
-    stroke(Path::polyline({to + Vec2(-r, -r), to + Vec2(r, -r), to + Vec2(r, r), to + Vec2(-r, r), to + Vec2(-r, -r)}),
+    stroke(Path::polyline({to + Vec2(-r, -r), to + Vec2(r, -r), to + Vec2(r, r), to + Vec2(-r, r),
+                           to + Vec2(-r, -r)}),
            role, true);
   }
 
   void words() {
     const double h = o_.textHeight;
     const auto label = [&](const char* key, double share, double y, Field field) {
-      group_.labels.push_back({{0, y}, phrases_.say(key, {percentParam("share", share)}),
-                               roleOf(field, Role::Note), h, Anchor::Start, 0});
+      group_.labels.push_back({{0, y},
+                               phrases_.say(key, {percentParam("share", share)}),
+                               roleOf(field, Role::Note),
+                               h,
+                               Anchor::Start,
+                               0});
     };
     label("capShape.upper", shape_.upperFullness, height_ + 0.7 * h, Field::UpperFullness);
     label("capShape.lower", shape_.lowerFullness, -1.4 * h, Field::LowerFullness);

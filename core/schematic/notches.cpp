@@ -3,13 +3,15 @@
 namespace scye {
 namespace {
 
-// From a walk's coordinates to those of its piece: x is measured from the centre line, outward to `side`
-// (1 right, -1 left).
+// From a walk's coordinates to those of its piece: x is measured from the centre line, outward to
+// `side` (1 right, -1 left).
 struct Onto {
   double halfWidth = 0, up = 0, side = 1;
   [[nodiscard]] Vec2 point(const Vec2& p) const { return {side * (halfWidth - p.x()), up + p.y()}; }
   // Going up, the fabric lies to the right of either edge.
-  [[nodiscard]] Vec2 inward(const Vec2& tangent) const { return {-side * tangent.y(), -tangent.x()}; }
+  [[nodiscard]] Vec2 inward(const Vec2& tangent) const {
+    return {-side * tangent.y(), -tangent.x()};
+  }
 };
 
 void add(std::vector<PieceNotch>& out, const SeamWalk& walk, bool cap, const Onto& onto) {

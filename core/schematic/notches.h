@@ -1,7 +1,7 @@
-// The notches of seam/walk.h where they lie on the drafted pieces: on a back or front along its armholes, on
-// a sleeve along both halves of its cap. A notch has the same number on both pieces; back and front are
-// numbered each for itself, from the end of the underarm bind-off (1) up. The shoulder has no number: the
-// seam itself marks it.
+// The notches of seam/walk.h where they lie on the drafted pieces: on a back or front along its
+// armholes, on a sleeve along both halves of its cap. A notch has the same number on both pieces;
+// back and front are numbered each for itself, from the end of the underarm bind-off (1) up. The
+// shoulder has no number: the seam itself marks it.
 #pragma once
 
 #include "seam/walk.h"

@@ -1,5 +1,7 @@
 #include "seam/hang.h"
 
+#include "body/complete.h"
+
 #include <algorithm>
 #include <array>
 
@@ -11,14 +13,31 @@ Hang hangOf(double share) {
 }
 
 SleeveHang sleeveHang(const GarmentDraft& draft) {
+  const CapMatch& m = draft.cap;
+  SleeveHang out;
+  double height = m.height;
+  if (const double drawn = drawnInAtCrown(draft.design, m.ease()); drawn > 0) {
+    CapShape halves[] = {m.back, m.front};
+    for (CapShape& half : halves)
+      half.crownHalf = std::max(0.0, half.crownHalf - 0.25 * drawn);
+    const RootSummary smooth = solveCapHeight(halves, m.armhole() + kSmoothEase);
+    if (smooth.ok()) height = smooth.x, out.undrawn = true;
+  }
   const double depth = draft.bodice.back.depth;
-  const double share = depth > 0 ? draft.cap.height / depth : 0;
-  return {share, hangOf(share)};
+  out.share = depth > 0 ? height / depth : 0;
+  out.hang = hangOf(out.share);
+  return out;
 }
 
 std::string_view hangKey(Hang hang) {
   constexpr std::string_view kKeys[] = {"standsOut", "easy", "usual", "close", "straight"};
   return kKeys[std::size_t(hang)];
+}
+
+std::string hangText(const SleeveHang& hang, const Phrases& phrases) {
+  return phrases.say(hang.undrawn ? "hang.line.undrawn" : "hang.line",
+                     {numberParam("share", hang.share),
+                      phraseParam("hang", "hang." + std::string(hangKey(hang.hang)))});
 }
 
 } // namespace scye

@@ -9,7 +9,9 @@ namespace scye {
 namespace {
 
 // From x measured from the centre line to x measured inward from the underarm seam at `seamX`.
-Path inward(const Path& path, double seamX) { return path.mirroredX().moved(Vec2(seamX, 0)); }
+Path inward(const Path& path, double seamX) {
+  return path.mirroredX().moved(Vec2(seamX, 0));
+}
 
 Path armholePath(const ArmholeShape& a) {
   Path path = underarmFlat(a);
@@ -21,8 +23,11 @@ Path capPath(const CapMatch& m, BodySide side) {
   const Cubic c = capCurve(shape, m.height);
   Path path(Vec2(shape.halfWidth, 0));
   path.lineTo(c.start()).cubicTo(c.p[1], c.p[2], c.p[3]);
-  // To the shoulder mark: on an upright cap it has moved along the crown, on a leaning one the crown has.
-  const double mark = m.lean != 0 ? -shape.lean : side == BodySide::Back ? -m.crownMark : m.crownMark;
+  // To the shoulder mark: on an upright cap it has moved along the crown, on a leaning one the
+  // crown has.
+  const double mark = m.lean != 0              ? -shape.lean
+                      : side == BodySide::Back ? -m.crownMark
+                                               : m.crownMark;
   path.lineTo(Vec2(mark, m.height));
   return inward(path, shape.halfWidth);
 }
@@ -37,7 +42,8 @@ double easeShare(double t) {
 
 double LetIn::upTo(double s) const {
   const double t = to > from ? (s - from) / (to - from) : 0;
-  const double gathered = to > gathersFrom ? std::clamp((s - gathersFrom) / (to - gathersFrom), 0.0, 1.0) : 0;
+  const double gathered =
+      to > gathersFrom ? std::clamp((s - gathersFrom) / (to - gathersFrom), 0.0, 1.0) : 0;
   return smooth * easeShare(t) + drawn * gathered;
 }
 
@@ -50,17 +56,20 @@ double LetIn::onArmhole(double c) const {
   return 0.5 * (low + high);
 }
 
-LetIn letIn(const GarmentDraft& draft, double underarm, double length, double ease, double capEase) {
+LetIn letIn(const GarmentDraft& draft, double underarm, double length, double ease,
+            double capEase) {
   LetIn out{underarm, length, length, ease, 0};
   const double drawn = drawnInAtCrown(draft.design, capEase);
   if (drawn <= 0 || ease <= 0) return out;
   out.drawn = ease * drawn / capEase, out.smooth = ease - out.drawn;
-  out.gathersFrom = length - std::min(0.5 * draft.sizes[Field::GatherWidth], kMostGathered * (length - underarm));
+  out.gathersFrom =
+      length - std::min(0.5 * draft.sizes[Field::GatherWidth], kMostGathered * (length - underarm));
   return out;
 }
 
 std::string_view notchKey(NotchKind kind) {
-  constexpr std::string_view kKeys[] = {"underarm", "between", "curveEnd", "gathersBegin", "shoulder"};
+  constexpr std::string_view kKeys[] = {"underarm", "between", "curveEnd", "gathersBegin",
+                                        "shoulder"};
   return kKeys[std::size_t(kind)];
 }
 
@@ -73,7 +82,9 @@ SeamWalk::SeamWalk(const GarmentDraft& draft, BodySide side)
   letIn_ = scye::letIn(draft, underarm, armhole_.length(), ease(), draft.cap.ease());
 }
 
-double SeamWalk::onCap(double s) const { return std::clamp(letIn_.onCap(s), 0.0, cap_.length()); }
+double SeamWalk::onCap(double s) const {
+  return std::clamp(letIn_.onCap(s), 0.0, cap_.length());
+}
 
 std::vector<Notch> SeamWalk::notches() const {
   constexpr double kApart = 5, kNear = 1.5; // cm
@@ -82,13 +93,15 @@ std::vector<Notch> SeamWalk::notches() const {
     if (!out.empty()) {
       const double from = out.back().s;
       const int parts = std::max(1, int(std::lround((to - from) / kApart)));
-      for (int i = 1; i < parts; ++i) out.push_back({NotchKind::Between, from + i * (to - from) / parts});
+      for (int i = 1; i < parts; ++i)
+        out.push_back({NotchKind::Between, from + i * (to - from) / parts});
     }
     out.push_back({kind, to});
   };
   const bool gathers = letIn_.gathers();
   const double begin = letIn_.gathersFrom;
-  const bool curve = armhole_.length() - curveEnd_ > 1e-9 && !(gathers && std::abs(begin - curveEnd_) < kNear);
+  const bool curve =
+      armhole_.length() - curveEnd_ > 1e-9 && !(gathers && std::abs(begin - curveEnd_) < kNear);
   upTo(NotchKind::Underarm, letIn_.from);
   if (curve && !(gathers && begin < curveEnd_)) upTo(NotchKind::CurveEnd, curveEnd_);
   if (gathers) upTo(NotchKind::GathersBegin, begin);

@@ -1,8 +1,8 @@
 // Setting in the sleeve, as the window tells it: pins in rows and stitches, the ease between two of
 // them, seams of unequal rows, how the sleeve hangs, and the cap's two fullnesses as a picture.
+// With SCYE_PICTURES=folder the window is kept as it looks with a gathered cap.
 #include "window_fixture.h"
 
-#include "knit/ease_between.h"
 #include "knit/figure_table.h"
 #include "knit/knit_pages.h"
 #include "panels/cap_shape_view.h"
@@ -10,13 +10,25 @@
 #include "seam/hang.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSpinBox>
 #include <QTest>
 
 namespace scye::test {
 namespace {
+
+void keep(QWidget& window, const char* name) {
+  const QByteArray folder = qgetenv("SCYE_PICTURES");
+  if (folder.isEmpty()) return;
+  QApplication::processEvents();
+  const QString path =
+      QStringLiteral("%1/%2.png").arg(QString::fromLocal8Bit(folder), QLatin1String(name));
+  EXPECT_TRUE(window.grab().save(path)) << path.toStdString();
+}
 
 class SeamHelpers : public WindowFixture {
 protected:
@@ -109,9 +121,7 @@ TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
     return phraseText("hang." + std::string(hangKey(sleeveHang(document().derived().draft).hang)));
   };
   EXPECT_TRUE(hang->text().endsWith(expected())) << hang->text().toStdString();
-  edit([](Design& d) {
-    d.choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 7);
-  });
+  edit([](Design& d) { d.choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 7); });
   EXPECT_TRUE(hang->text().endsWith(phraseText("hang.standsOut"))) << hang->text().toStdString();
   EXPECT_TRUE(hang->toolTip().startsWith(QStringLiteral("Common practice")));
 }
@@ -123,9 +133,17 @@ TEST_F(SeamHelpers, thePictureOfTheCapFollowsItsFullness) {
   EXPECT_FALSE(view->toolTip().isEmpty());
   const auto told = [&] { return view->picture().groups.at(0).labels.at(1).text; };
   edit([](Design& d) { d.set(Field::LowerFullness, 0.4); });
-  EXPECT_EQ(told(), "low fullness at the underarm, 40 %");
+  EXPECT_EQ(told(), "lower fullness at the underarm, 40 %");
   edit([](Design& d) { d.set(Field::LowerFullness, 0.6); });
-  EXPECT_EQ(told(), "low fullness at the underarm, 60 %");
+  EXPECT_EQ(told(), "lower fullness at the underarm, 60 %");
+  edit([](Design& d) { d.choose(Choice::CapTop, CapTop::Gathered).set(Field::CapEase, 8); });
+  keep(*view->parentWidget(), "cap-shape");
+  window_->actions().enlarge->trigger();
+  auto* area = window_->workbench().pages().sizes->findChild<QScrollArea*>();
+  ASSERT_TRUE(area);
+  QApplication::processEvents();
+  area->verticalScrollBar()->setValue(area->verticalScrollBar()->maximum());
+  keep(*window_, "pins");
 }
 
 } // namespace

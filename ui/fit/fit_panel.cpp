@@ -115,15 +115,8 @@ void FitPanel::refresh() {
   for (const Number& number : numbers_)
     number.knitted->setVisible(verdict.knitted.has_value());
   knittedName_->setVisible(verdict.knitted.has_value());
-  hang_->setText(hangText());
+  hang_->setText(unbroken(hangText(sleeveHang(derived.draft), builtinPhrases())));
   picture_->refresh();
-}
-
-QString FitPanel::hangText() const {
-  const SleeveHang hang = sleeveHang(document_.derived().draft);
-  return unbroken(builtinPhrases().say(
-      "hang.line", {numberParam("share", hang.share),
-                    phraseParam("hang", "hang." + std::string(hangKey(hang.hang)))}));
 }
 
 void FitPanel::changeEvent(QEvent* event) {

@@ -23,7 +23,6 @@ protected:
 
 private:
   void refresh();
-  [[nodiscard]] QString hangText() const;
   [[nodiscard]] Picture comparison(double textHeight, int perRow) const;
 
   Document& document_;

@@ -72,8 +72,10 @@ void EaseBetween::fillMarks() {
   if (side < 0) return;
   QStringList names;
   for (const SeamMark& mark : marks_[std::size_t(side)].marks)
-    names.append(tr("%1 %2").arg(names.size() + 1).arg(QString::fromStdString(
-        builtinPhrases().say("mark." + std::string(notchKey(mark.kind))))));
+    names.append(tr("%1 %2")
+                     .arg(names.size() + 1)
+                     .arg(QString::fromStdString(
+                         builtinPhrases().say("mark." + std::string(notchKey(mark.kind))))));
   const bool first = from_->count() == 0; // from the underarm to the shoulder
   refill(from_, names, std::max(0, from_->currentIndex()));
   refill(to_, names, first ? int(names.size()) - 1 : to_->currentIndex());

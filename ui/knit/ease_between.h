@@ -1,5 +1,5 @@
-// How much ease lies between any two pin marks of one side of an armhole: a side and two marks to choose,
-// and the answer in words.
+// How much ease lies between any two pin marks of one side of an armhole: a side and two marks to
+// choose, and the answer in words.
 #pragma once
 
 #include "knit/seam_marks.h"

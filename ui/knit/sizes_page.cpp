@@ -45,9 +45,10 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
                      tr("Off by: so much more or less than the cap ease that is wanted."));
   shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines")});
   const QStringList marks{tr("Pin"), tr("Armhole"), tr("Cap"), tr("Ease")};
-  const QString how = tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
-                         "stitches from its end on that side. Ease: let in since the pin before. The "
-                         "numbers are those of the drawing.");
+  const QString how =
+      tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
+         "stitches from its end on that side. Ease: let in since the pin before. The "
+         "numbers are those of the drawing.");
   marks_[0] = makeTable(tr("Pin marks, right armhole"), marks);
   marks_[1] = makeTable(tr("Pin marks, left armhole"), marks, how);
   ease_ = new EaseBetween(content_);
@@ -144,8 +145,7 @@ void SizesPage::fillMarks(const Derived& derived) {
       const QString what = say("mark." + std::string(notchKey(mark.kind)));
       const QString pin = tr("%1 %2").arg(name).arg(++number);
       rows[side.wearersLeft].append(
-          {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what),
-           markFigures(mark)});
+          {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what), markFigures(mark)});
     }
   }
   for (int left = 0; left < 2; ++left)
@@ -159,9 +159,12 @@ void SizesPage::fillMarks(const Derived& derived) {
 QStringList SizesPage::markFigures(const SeamMark& mark) const {
   const auto place = [&](const PinPlace& p) {
     switch (p.flat) {
-    case Flat::Underarm: return tr("underarm, %1 sts").arg(p.stitches);
-    case Flat::Crown: return tr("crown, %1 sts").arg(p.stitches);
-    case Flat::None: break;
+    case Flat::Underarm:
+      return tr("underarm, %1 sts").arg(p.stitches);
+    case Flat::Crown:
+      return tr("crown, %1 sts").arg(p.stitches);
+    case Flat::None:
+      break;
     }
     return tr("%1 (%2)").arg(p.up).arg(p.row);
   };
@@ -181,7 +184,7 @@ void SizesPage::arrange() {
   const int gap = fontMetrics().averageCharWidth();
   const int margin = 2 * gap, line = fontMetrics().height();
   const QList<QList<const Block*>> groups{{&sizes_, &shaping_, &uneven_},
-                                            {&edges_, &marks_[0], &marks_[1], &between_}};
+                                          {&edges_, &marks_[0], &marks_[1], &between_}};
   int widest[2] = {};
   for (int g = 0; g < 2; ++g)
     for (const Block* block : groups[g])

@@ -34,8 +34,9 @@ Design jacket(BandMade band) {
   return gauge(5, 7).choose(Choice::Garment, Garment::Jacket).choose(Choice::BandMade, band);
 }
 
-// Common practice, as printed patterns have it: 5 stitches for 7 rows at 5 x 7 to the inch (the gauge of
-// 1918's "A Serviceable Sweater"), 3 for 4 where rows are three quarters as high as stitches are wide.
+// Common practice, as printed patterns have it: 5 stitches for 7 rows at 5 x 7 to the inch (the
+// gauge of 1918's "A Serviceable Sweater"), 3 for 4 where rows are three quarters as high as
+// stitches are wide.
 TEST(PickUpRatio, isTheGaugesInSmallNumbers) {
   const auto ratio = [](double stitches, double rows) {
     const PickUpRatio r = pickUpRatio({kCmPerInch / stitches, kCmPerInch / rows});
@@ -54,7 +55,8 @@ TEST(PickUps, countsAlongAFrontEdgeFollowTheRatio) {
   EXPECT_NEAR(m.pick.band.stitches, m.pick.band.rows * 5.0 / 7, 2.5);
   EXPECT_EQ(m.pick.band.stitches % 4, 2) << "2x2 rib begins and ends alike";
   EXPECT_FALSE(m.pick.band.withNeck);
-  EXPECT_NEAR(m.pick.neck.bandTop, m.draft.sizes[Field::ButtonBand] / m.knit.lattice.size.width, 0.5);
+  EXPECT_NEAR(m.pick.neck.bandTop, m.draft.sizes[Field::ButtonBand] / m.knit.lattice.size.width,
+              0.5);
 }
 
 TEST(PickUps, aFacingIsNotPartOfTheEdge) {
@@ -73,30 +75,37 @@ TEST(PickUps, aBandThatIsKnittedOnIsNotPickedUp) {
   }
 }
 
-// A square neck: one for each stitch across, rows by the gauge. The back bound off straight: its stitches.
+// A square neck: one for each stitch across, rows by the gauge. The back bound off straight: its
+// stitches.
 TEST(PickUps, boundOffStitchesAreTakenOneByOne) {
-  const Made m = made(gauge(5, 7).choose(Choice::Neckline, Neckline::Square).choose(Choice::BackNeck, BackNeck::Straight));
+  const Made m = made(gauge(5, 7)
+                          .choose(Choice::Neckline, Neckline::Square)
+                          .choose(Choice::BackNeck, BackNeck::Straight));
   const Lattice& l = m.knit.lattice;
   const int across = l.back.neck(true);
   EXPECT_DOUBLE_EQ(m.pick.neck.backLength, across * l.size.width);
   EXPECT_EQ(m.pick.neck.back, across);
   const KnitPiece& front = *m.knit.piece(PieceId::Front);
   const int rows = front.lastRow() - front.neckRow; // either side
-  EXPECT_NEAR(m.pick.neck.frontLength, l.front.neck(true) * l.size.width + 2 * rows * l.size.height, 1e-9);
+  EXPECT_NEAR(m.pick.neck.frontLength, l.front.neck(true) * l.size.width + 2 * rows * l.size.height,
+              1e-9);
 }
 
 // As long as the neck is drawn: the chords along the steps follow the curve.
 TEST(PickUps, neckEdgesAreAboutAsLongAsDrafted) {
-  for (const Neckline neck : {Neckline::Round, Neckline::Vee, Neckline::Square, Neckline::Boat, Neckline::High})
+  for (const Neckline neck :
+       {Neckline::Round, Neckline::Vee, Neckline::Square, Neckline::Boat, Neckline::High})
     for (const Garment garment : {Garment::Pullover, Garment::Jacket}) {
-      const Made m = made(gauge(6.5, 8).choose(Choice::Neckline, neck).choose(Choice::Garment, garment));
+      const Made m =
+          made(gauge(6.5, 8).choose(Choice::Neckline, neck).choose(Choice::Garment, garment));
       const auto drafted = [](const std::vector<PieceEdge>& half) {
         for (const PieceEdge& e : half)
           if (e.kind == EdgeKind::Neck) return e.path.length();
         return 0.0;
       };
       const double fronts = garment == Garment::Jacket ? 1 : 2;
-      EXPECT_NEAR(m.pick.neck.frontLength, fronts * drafted(m.draft.bodice.frontHalf), 2.5) << int(neck);
+      EXPECT_NEAR(m.pick.neck.frontLength, fronts * drafted(m.draft.bodice.frontHalf), 2.5)
+          << int(neck);
       EXPECT_NEAR(m.pick.neck.backLength, 2 * drafted(m.draft.bodice.backHalf), 2.5) << int(neck);
     }
 }
@@ -113,7 +122,8 @@ TEST(PickUps, totalsFitRibAndTheEdge) {
     const double w = m.knit.lattice.size.width;
     EXPECT_GT(n.back, 0);
     EXPECT_GT(n.front, 0);
-    EXPECT_EQ((n.total() + (m.pick.band.withNeck ? 2 * m.pick.band.stitches : 0)) % 4, n.round ? 0 : 2);
+    EXPECT_EQ((n.total() + (m.pick.band.withNeck ? 2 * m.pick.band.stitches : 0)) % 4,
+              n.round ? 0 : 2);
     const double edge = n.backLength + (n.twoFronts ? 2 : 1) * n.frontLength;
     EXPECT_NEAR(n.total() - 2 * n.bandTop, edge / w, 3.6) << i;
     if (n.twoFronts || m.draft.sizes[Field::BackOpening] > 3) {
@@ -136,7 +146,9 @@ TEST(BandButtonholes, areEvenToAStitchAndUseUpTheBand) {
       ASSERT_LE(b.count, wanted);
       ASSERT_GT(b.count, 0);
       ASSERT_EQ(int(b.between.size()), b.count - 1);
-      ASSERT_EQ(b.before + b.after + b.count * b.stitches + std::accumulate(b.between.begin(), b.between.end(), 0), band);
+      ASSERT_EQ(b.before + b.after + b.count * b.stitches +
+                    std::accumulate(b.between.begin(), b.between.end(), 0),
+                band);
       if (b.between.empty()) continue;
       const auto [low, high] = std::minmax_element(b.between.begin(), b.between.end());
       ASSERT_LE(*high - *low, 1);
@@ -155,8 +167,10 @@ TEST(BandButtonholes, fewerWhereThereIsNoRoom) {
 TEST(BandButtonholes, lieOnTheSideThatIsUsual) {
   Design design = jacket(BandMade::PickedUp);
   EXPECT_EQ(made(design).pick.buttonholes.piece, PieceId::RightFront);
-  EXPECT_EQ(made(design.choose(Choice::Figure, Figure::Man)).pick.buttonholes.piece, PieceId::LeftFront);
-  EXPECT_EQ(made(design.choose(Choice::ButtonSide, ButtonSide::Right)).pick.buttonholes.piece, PieceId::RightFront);
+  EXPECT_EQ(made(design.choose(Choice::Figure, Figure::Man)).pick.buttonholes.piece,
+            PieceId::LeftFront);
+  EXPECT_EQ(made(design.choose(Choice::ButtonSide, ButtonSide::Right)).pick.buttonholes.piece,
+            PieceId::RightFront);
 }
 
 } // namespace

@@ -44,7 +44,8 @@ TEST(SeamMarks, easeBetweenMarksAddsUpToTheWhole) {
         EXPECT_NEAR(all.cap - all.armhole, all.ease, 1e-9);
         EXPECT_EQ(betweenMarks(side, middle, middle).ease, 0);
         double sum = 0;
-        for (const SeamMark& mark : side.marks) sum += mark.ease;
+        for (const SeamMark& mark : side.marks)
+          sum += mark.ease;
         EXPECT_NEAR(sum, all.ease, 1e-9);
       }
       const ArmholeFit& fit = fitOf(m, m.sides[pair]);
@@ -55,8 +56,8 @@ TEST(SeamMarks, easeBetweenMarksAddsUpToTheWhole) {
   EXPECT_GT(checked, 200);
 }
 
-// Rows are those of the pieces, as their row tables have them: where the underarm is bound off, and where the
-// armhole ends. The front may be longer than the back by the rows over the bust.
+// Rows are those of the pieces, as their row tables have them: where the underarm is bound off, and
+// where the armhole ends. The front may be longer than the back by the rows over the bust.
 TEST(SeamMarks, rowsAreThoseOfThePieceItself) {
   for (const BustShaping bust : {BustShaping::None, BustShaping::ShortRows})
     for (const ShoulderWork shoulders : {ShoulderWork::Steps, ShoulderWork::ShortRows}) {
@@ -87,7 +88,8 @@ TEST(SeamMarks, aMarkOnABindOffIsToldInItsStitches) {
   const Made m = made(Design().set(Field::Bust, 92));
   for (const SeamMarks& side : m.sides) {
     const SeamMark& underarm = side.marks.front();
-    const int bound = (side.side == BodySide::Back ? m.knit.lattice.back : m.knit.lattice.front).underarm;
+    const int bound =
+        (side.side == BodySide::Back ? m.knit.lattice.back : m.knit.lattice.front).underarm;
     EXPECT_EQ(underarm.armhole.flat, Flat::Underarm);
     EXPECT_EQ(underarm.cap.flat, Flat::Underarm);
     EXPECT_EQ(underarm.armhole.stitches, bound);
@@ -103,7 +105,8 @@ TEST(SeamMarks, theShoulderDividesTheCrown) {
   for (int i = 0; i < 250; ++i) {
     const Made m = made(random.plausible());
     for (std::size_t pair = 0; pair + 1 < m.sides.size(); pair += 2) {
-      const PinPlace &back = m.sides[pair].marks.back().cap, &front = m.sides[pair + 1].marks.back().cap;
+      const PinPlace &back = m.sides[pair].marks.back().cap,
+                     &front = m.sides[pair + 1].marks.back().cap;
       if (back.flat != Flat::Crown) continue;
       const int crown = fitOf(m, m.sides[pair]).capRight.crown.value();
       EXPECT_EQ(front.flat, Flat::Crown);
@@ -118,7 +121,11 @@ TEST(SeamMarks, theShoulderDividesTheCrown) {
 
 // A symmetric cap in equal armholes is pinned by the middle of its crown (common practice).
 TEST(SeamMarks, theMiddleOfASymmetricCrownMeetsTheShoulder) {
-  const Made m = made(Design().set(Field::Bust, 92).set(Field::BackShare, 0.5).set(Field::CrossFront, 34).set(Field::CrossBack, 34));
+  const Made m = made(Design()
+                          .set(Field::Bust, 92)
+                          .set(Field::BackShare, 0.5)
+                          .set(Field::CrossFront, 34)
+                          .set(Field::CrossBack, 34));
   ASSERT_EQ(m.sides.size(), 4u);
   const int crown = m.knit.right.capRight.crown.value();
   EXPECT_NEAR(m.sides[0].marks.back().cap.stitches, 0.5 * crown, 1.0);
@@ -128,8 +135,9 @@ TEST(SeamMarks, gathersBeginOnBothSidesAsWideAsSheSaid) {
   const Made m = made(gathered());
   ASSERT_EQ(m.sides.size(), 4u);
   for (const SeamMarks& side : m.sides) {
-    const auto begins = std::count_if(side.marks.begin(), side.marks.end(),
-                                      [](const SeamMark& k) { return k.kind == NotchKind::GathersBegin; });
+    const auto begins = std::count_if(side.marks.begin(), side.marks.end(), [](const SeamMark& k) {
+      return k.kind == NotchKind::GathersBegin;
+    });
     EXPECT_EQ(begins, 1);
   }
   const DrawnIn d = drawnIn(m.sides[0], m.sides[1]);
@@ -152,8 +160,8 @@ TEST(SeamMarks, aSmoothCapDrawsInLittleOfItsCrown) {
   EXPECT_LT(d.crown - d.crownDrawn, 1);
 }
 
-// Printed pick-up rules: 5 stitches for 7 rows at 5 x 7 to the inch; 3 for 4 where 4 rows are as high as
-// 3 stitches are wide (common practice).
+// Printed pick-up rules: 5 stitches for 7 rows at 5 x 7 to the inch; 3 for 4 where 4 rows are as
+// high as 3 stitches are wide (common practice).
 TEST(SmallestRatio, isTheOneKnittersSay) {
   EXPECT_EQ(smallestRatio(5.0 / 7), (std::pair(5, 7)));
   EXPECT_EQ(smallestRatio(3.0 / 4), (std::pair(3, 4)));

@@ -20,8 +20,8 @@ TEST(SewRows, saysWhatAKnitterWouldSay) {
   EXPECT_TRUE(sewRows(0, 12).empty());
 }
 
-// The recipe uses up both edges, and is as even as whole rows allow: at most two lines, whose groups differ
-// by a row.
+// The recipe uses up both edges, and is as even as whole rows allow: at most two lines, whose
+// groups differ by a row.
 TEST(SewRows, sumsExactlyAndEvenly) {
   for (int a = 1; a <= 160; ++a)
     for (int b = 1; b <= 160; ++b) {
@@ -52,7 +52,8 @@ TEST(SeamRows, leaveOutShortRowsThatTurnBeforeTheEdge) {
   ASSERT_GT(k.lattice.front.longer, 0);
   const KnitPiece &back = *k.piece(PieceId::Back), &front = *k.piece(PieceId::Front);
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
-    EXPECT_EQ(seamRows(front.rows, side, front.underarmRow), seamRows(back.rows, side, back.underarmRow));
+    EXPECT_EQ(seamRows(front.rows, side, front.underarmRow),
+              seamRows(back.rows, side, back.underarmRow));
   EXPECT_EQ(seamRows(back.rows, EdgeSide::Right, back.underarmRow), back.underarmRow - 1);
 }
 

@@ -14,7 +14,9 @@ double distanceTo(const Path& path, const Vec2& p) {
   const std::vector<Vec2> points = path.flattened(400);
   for (std::size_t i = 1; i < points.size(); ++i) {
     const Vec2 d = points[i] - points[i - 1];
-    const double t = d.squaredNorm() > 0 ? std::clamp((p - points[i - 1]).dot(d) / d.squaredNorm(), 0.0, 1.0) : 0.0;
+    const double t = d.squaredNorm() > 0
+                         ? std::clamp((p - points[i - 1]).dot(d) / d.squaredNorm(), 0.0, 1.0)
+                         : 0.0;
     least = std::min(least, (points[i - 1] + t * d - p).norm());
   }
   return least;
@@ -30,9 +32,11 @@ TEST(PieceNotches, LieOnTheOutlineWithTheSameNumbersOnBothPieces) {
       for (const PieceNotch& n : pieceNotches(draft, piece.id)) {
         ASSERT_LT(distanceTo(piece.outline(), n.at), 1e-3) << i << " " << pieceKey(piece.id);
         ASSERT_NEAR(n.inward.norm(), 1, 1e-9);
-        // On the sleeve the back's notches lie left of the shoulder mark; on bodies each edge has them all.
+        // On the sleeve the back's notches lie left of the shoulder mark; on bodies each edge has
+        // them all.
         const bool frontPiece = piece.id != PieceId::Back && piece.id != PieceId::Sleeve;
-        if (piece.id == PieceId::Sleeve && n.at.x() < draft.cap.crownMark) onCap.push_back(n.number);
+        if (piece.id == PieceId::Sleeve && n.at.x() < draft.cap.crownMark)
+          onCap.push_back(n.number);
         if (piece.id == PieceId::Back && n.at.x() < 0) onBody.push_back(n.number);
         if (frontPiece) {
           EXPECT_GE(n.number, 1);
@@ -45,7 +49,8 @@ TEST(PieceNotches, LieOnTheOutlineWithTheSameNumbersOnBothPieces) {
 // A step along `inward` leads into the fabric.
 TEST(PieceNotches, PointIntoTheFabric) {
   for (const Garment garment : {Garment::Pullover, Garment::Jacket}) {
-    const GarmentDraft draft = draftGarment(Design().set(Field::Bust, 92).choose(Choice::Garment, garment));
+    const GarmentDraft draft =
+        draftGarment(Design().set(Field::Bust, 92).choose(Choice::Garment, garment));
     for (const Piece& piece : draft.pieces)
       for (const PieceNotch& n : pieceNotches(draft, piece.id)) {
         // Crossings of a ray to the left with the outline: odd within.
@@ -67,11 +72,13 @@ TEST(PieceSchematic, NumbersItsNotchesUnlessTheyAreUnwanted) {
   const auto numbers = [&](const SchematicOptions& o) {
     std::size_t count = 0;
     for (const Group& g : pieceSchematic(draft, builtinPhrases(), o).groups)
-      for (const Label& l : g.labels) count += l.role == Role::Notch;
+      for (const Label& l : g.labels)
+        count += l.role == Role::Notch;
     return count;
   };
   std::size_t all = 0;
-  for (const Piece& piece : draft.pieces) all += pieceNotches(draft, piece.id).size();
+  for (const Piece& piece : draft.pieces)
+    all += pieceNotches(draft, piece.id).size();
   EXPECT_GE(numbers({}), all - 2);
   SchematicOptions none;
   none.notches = false;
@@ -83,7 +90,8 @@ TEST(PieceSchematic, NumbersItsNotchesUnlessTheyAreUnwanted) {
 
 TEST(FitComparison, ShowsWhereItIsGathered) {
   for (const CapTop top : {CapTop::Smooth, CapTop::Gathered, CapTop::Pleated}) {
-    const GarmentDraft draft = draftGarment(Design().set(Field::Bust, 92).choose(Choice::CapTop, top));
+    const GarmentDraft draft =
+        draftGarment(Design().set(Field::Bust, 92).choose(Choice::CapTop, top));
     const Picture picture = fitComparison(draft, builtinPhrases(), {});
     int told = 0;
     for (const Group& g : picture.groups)
@@ -99,9 +107,11 @@ TEST(CapShapePicture, FollowsItsTwoFullnesses) {
   const auto picture = [](double lower, double upper, std::optional<Field> lit = {}) {
     SchematicOptions o;
     o.lit = lit;
-    return capShapePicture(
-        draftGarment(Design().set(Field::Bust, 92).set(Field::LowerFullness, lower).set(Field::UpperFullness, upper)),
-        builtinPhrases(), o);
+    return capShapePicture(draftGarment(Design()
+                                            .set(Field::Bust, 92)
+                                            .set(Field::LowerFullness, lower)
+                                            .set(Field::UpperFullness, upper)),
+                           builtinPhrases(), o);
   };
   const Picture flat = picture(0.3, 0.4), full = picture(0.6, 0.4);
   EXPECT_THAT(test::badWords(full), testing::IsEmpty());
@@ -109,7 +119,7 @@ TEST(CapShapePicture, FollowsItsTwoFullnesses) {
   const auto arms = [](const Picture& p) { return test::strokesOf(p, Role::Measure); };
   ASSERT_EQ(arms(flat).size(), 4u); // two arms, two knobs
   EXPECT_LT(arms(flat)[0]->path.length(), arms(full)[0]->path.length());
-  EXPECT_EQ(full.groups[0].labels[1].text, "low fullness at the underarm, 60 %");
+  EXPECT_EQ(full.groups[0].labels[1].text, "lower fullness at the underarm, 60 %");
   EXPECT_EQ(test::strokesOf(picture(0.5, 0.5, Field::UpperFullness), Role::Lit).size(), 2u);
   EXPECT_TRUE(test::strokesOf(full, Role::Lit).empty());
 }

@@ -1,7 +1,5 @@
 #include "seam/hang.h"
 
-#include "model/phrases.h"
-
 #include <gtest/gtest.h>
 
 namespace scye::sleeve_hang {
@@ -20,8 +18,8 @@ TEST(SleeveHang, goesFromStandingOutToStraight) {
 }
 
 TEST(SleeveHang, isTheCapsHeightOverTheArmholesDepth) {
-  const GarmentDraft g =
-      draftGarment(Design().choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 12));
+  const GarmentDraft g = draftGarment(
+      Design().choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 12));
   EXPECT_NEAR(sleeveHang(g).share, 12 / g.sizes.finished(Field::ArmholeDepth), 1e-12);
 }
 
@@ -32,6 +30,26 @@ TEST(SleeveHang, ofStartingValuesIsUsualOrClose) {
     EXPECT_GE(hang.share, 0.5) << bust;
     EXPECT_LE(hang.share, 0.8) << bust;
   }
+}
+
+// Gathers lift the crown, not the arm's seam: a puff hangs as the sleeve does without it.
+TEST(SleeveHang, ofAGatheredCapIsThatOfTheCapWithoutGathers) {
+  const Design smooth = Design().set(Field::Bust, 90).set(Field::CapEase, 1);
+  const SleeveHang plain = sleeveHang(draftGarment(smooth));
+  EXPECT_FALSE(plain.undrawn);
+  for (const double ease : {4.0, 9.0}) {
+    const GarmentDraft puff = draftGarment(
+        Design(smooth).choose(Choice::CapTop, CapTop::Gathered).set(Field::CapEase, ease));
+    const SleeveHang hang = sleeveHang(puff);
+    EXPECT_TRUE(hang.undrawn);
+    EXPECT_NEAR(hang.share, plain.share, 1e-6);
+    EXPECT_GT(puff.cap.height / puff.bodice.back.depth, hang.share + 0.02);
+  }
+}
+
+TEST(SleeveHang, isToldWithItsFigure) {
+  EXPECT_EQ(hangText({0.66, false, Hang::Usual}, builtinPhrases()),
+            "Cap 0.66 of the armhole depth: " + builtinPhrases().say("hang.usual"));
 }
 
 TEST(SleeveHang, hasWords) {

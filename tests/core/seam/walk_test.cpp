@@ -72,10 +72,12 @@ TEST(SeamWalk, aPointOfTheCapIsFoundOnTheArmhole) {
 
 TEST(SeamWalk, nothingIsDrawnInWhereTheCapIsSmoothOrShort) {
   for (const double ease : {0.0, 2.0}) {
-    const GarmentDraft g = draftGarment(puffed().choose(Choice::CapTop, CapTop::Smooth).set(Field::CapEase, ease));
+    const GarmentDraft g =
+        draftGarment(puffed().choose(Choice::CapTop, CapTop::Smooth).set(Field::CapEase, ease));
     const SeamWalk walk(g, BodySide::Back);
     EXPECT_FALSE(walk.letIn().gathers());
-    for (const Notch& n : walk.notches()) EXPECT_NE(n.kind, NotchKind::GathersBegin);
+    for (const Notch& n : walk.notches())
+      EXPECT_NE(n.kind, NotchKind::GathersBegin);
   }
   const GarmentDraft little = draftGarment(puffed().set(Field::CapEase, kSmoothEase));
   EXPECT_FALSE(SeamWalk(little, BodySide::Front).letIn().gathers());
