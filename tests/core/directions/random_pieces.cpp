@@ -87,7 +87,8 @@ void RandomPieces::buttonholes(Section& section, int above) {
   if (!random_.chance(0.3)) return;
   const EdgeSide side = random_.chance(0.5) ? EdgeSide::Right : EdgeSide::Left;
   const int k = 1 + random_.index(4), from = 1 + random_.index(3), every = 1 + random_.index(20);
-  int waiting = 0;
+  const SectionId outer = side == EdgeSide::Right ? SectionId::Right : SectionId::Left;
+  int waiting = section.id == outer ? section.waiting : 0;
   Acts holes;
   for (const RowLine& line : workedRows({section})) {
     const bool waited = waiting > 0;
@@ -110,6 +111,37 @@ void RandomPieces::bindOffAll(Section& section) {
                           kind == ActKind::Close ? Shapes::Crown : Shapes::Shoulder});
 }
 
+// In the row after the body's last one; what waits at its edges then goes with its half.
+void RandomPieces::divide(KnitPiece& piece, Section body) {
+  const bool room = body.acts.back().row < body.last - 1 && count_ > 2 * kKept + 16, turned = room && random_.chance(0.4);
+  const int waitsRight = turned ? random_.index(6) : 0, waitsLeft = turned ? random_.index(6) : 0;
+  if (waitsLeft > 0)
+    body.acts.push_back({body.last - 1, ActKind::Wait, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder, 0});
+  if (waitsRight > 0)
+    body.acts.push_back({body.last, ActKind::Wait, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder, 0});
+  piece.sections = {body};
+  const RowLine at = workedRows(piece.sections).back();
+  const int both = count_ - waitsRight - waitsLeft, split = body.last + 1;
+  const int held = kKept + 2 + random_.index(both - 2 * kKept - 4);
+  // Rows toward the right edge are wrong-side rows.
+  Section right{SectionId::Right, split, split + 2 + random_.index(30), at.leftEdge + held, at.rightEdge, {}, waitsRight};
+  right.acts.push_back({split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck, waitsLeft});
+  if (waitsRight > 0)
+    right.acts.push_back({split + 1, ActKind::TakeUp, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder});
+  count_ = both - held + waitsRight;
+  shape(right, split + 2, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder, Shapes::Neck);
+  bindOffAll(right);
+  Section left{SectionId::Left, split, split + 1 + random_.index(30), at.leftEdge, at.leftEdge + held, {}, waitsLeft};
+  left.acts.push_back({split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck, waitsLeft});
+  if (waitsLeft > 0)
+    left.acts.push_back({split, ActKind::TakeUp, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder});
+  count_ = held + waitsLeft;
+  shape(left, split + 1, left.last - 1, Shapes::Neck, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
+  bindOffAll(left);
+  piece.sections.push_back(right);
+  piece.sections.push_back(left);
+}
+
 KnitPiece RandomPieces::next() {
   KnitPiece piece;
   piece.id = random_.chance(0.5) ? PieceId::Back : PieceId::Sleeve;
@@ -130,25 +162,7 @@ KnitPiece RandomPieces::next() {
     piece.sections = {body};
   } else {
     body.last = top - top % 2; // the piece is divided in a right-side row
-    piece.sections = {body};
-    const RowLine at = workedRows(piece.sections).back();
-    const int held = kKept + 2 + random_.index(count_ - 2 * kKept - 4), split = body.last + 1;
-    const int both = count_;
-    Section right{SectionId::Right,   split,        split + 1 + random_.index(30),
-                  at.leftEdge + held, at.rightEdge, {}};
-    right.acts.push_back({split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck});
-    count_ = both - held;
-    shape(right, split + 1, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder,
-          Shapes::Neck);
-    bindOffAll(right);
-    Section left{SectionId::Left,    split, split + 1 + random_.index(30), at.leftEdge,
-                 at.leftEdge + held, {}};
-    left.acts.push_back({split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck});
-    count_ = held;
-    shape(left, split + 1, left.last - 1, Shapes::Neck, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
-    bindOffAll(left);
-    piece.sections.push_back(right);
-    piece.sections.push_back(left);
+    divide(piece, std::move(body));
   }
   for (Section& section : piece.sections) {
     sortActs(section.acts);

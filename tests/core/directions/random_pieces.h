@@ -18,6 +18,7 @@ private:
   void shape(Section& section, int from, int last, Shapes right, Shapes left);
   [[nodiscard]] int shortRows(Section& section, int row, int last, Shapes right, Shapes left);
   void buttonholes(Section& section, int above);
+  void divide(KnitPiece& piece, Section body);
   void bindOffAll(Section& section);
 
   RandomDesigns random_;
