@@ -1,5 +1,7 @@
 #include "core/directions/reader_needle.h"
 
+#include <algorithm>
+
 namespace scye::reader {
 
 namespace {
@@ -96,6 +98,7 @@ std::string Needle::work(const std::vector<Part>& parts, bool rightSide,
                          std::optional<Held>& held) {
   rightSide_ = rightSide, fresh_ = true, middle_ = ended_ = slippedBack_ = false;
   toWork_ = stitches_, worked_ = 0, lostAtStart_ = lostAtEnd_ = made_ = 0;
+  leastGap_ = stitches_, mostGap_ = 0;
   before_ = Move::Return;
   holes_.clear();
   for (const Part& part : parts) {
@@ -152,6 +155,7 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
     worked_ += 1, lost -= 1;
     return {};
   case Move::ToEnd:
+    if (made_ > 0 && std::max(mostGap_, toWork_) - std::min(leastGap_, toWork_) > 1) return "they are not spread evenly";
     worked_ += toWork_, toWork_ = 0;
     return {};
   case Move::ToLast:
@@ -221,6 +225,7 @@ std::string Needle::makeOne(const Part& part) {
   toWork_ -= part.times * part.stitches;
   worked_ += part.times * (part.stitches + 1);
   made_ += part.times;
+  leastGap_ = std::min(leastGap_, part.stitches), mostGap_ = std::max(mostGap_, part.stitches);
   return {};
 }
 

@@ -98,7 +98,8 @@ private:
   bool ended_ = false;          // the row is turned before its edge, or worked over what waited there
   bool slippedBack_ = false;
   int lostAtStart_ = 0, lostAtEnd_ = 0;
-  int made_ = 0; // in between
+  int made_ = 0; // in between, and the stitches before each of them
+  int leastGap_ = 0, mostGap_ = 0;
 };
 
 } // namespace scye::reader
