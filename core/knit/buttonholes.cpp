@@ -21,6 +21,7 @@ Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
   out.piece = buttonholePiece(g.design);
   if (l.band <= 0) return out;
   out.wanted = int(g.sizes[Field::Buttons]);
+  if (l.band < kLeastBand) return out;
   const double w = l.size.width, h = l.size.height;
   constexpr double kHole = 1.5; // cm, for a button a little larger
   out.stitches = std::clamp(int(std::lround(kHole / w)), 1, std::max(1, l.band - 4));

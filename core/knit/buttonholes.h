@@ -8,6 +8,8 @@
 
 namespace scye {
 
+inline constexpr int kLeastBand = 3; // stitches: one on each side of the smallest hole
+
 struct Buttonholes {
   PieceId piece = PieceId::RightFront; // that has them
   int wanted = 0;

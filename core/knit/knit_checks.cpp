@@ -75,7 +75,6 @@ private:
     if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == 0)
       say(Severity::Warning, "bust.noRoom", {Field::BustDepth, Field::HemToUnderarm});
     const Buttonholes& holes = k_.buttonholes;
-    constexpr int kLeastBand = 3; // stitches: one on each side of the smallest hole
     if (holes.wanted > 0 && k_.lattice.band < kLeastBand)
       say(Severity::Warning, "buttonholes.narrow", {Field::ButtonBand},
           {numberParam("stitches", k_.lattice.band)});
@@ -161,6 +160,14 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
       add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
       if (l.cuffSpread > 0)
         add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (widest(*sleeve) - seams) * w, w);
+  }
+  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
+      sleeve && g.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Fitted) {
+    const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
+    const int row = int(std::lround(elbowY / h));
+    if (row > l.cuffRows && row < l.sleeveUnderarmRow)
+      add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
+          (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
   }
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
   if (k.capKnitted) {

@@ -18,7 +18,7 @@ struct KnitPiece {
   int hemRows = 0;      // rib, or facing with the rows of its fold
   int foldRow = -1;     // RS, purled, along which a facing is folded
   int underarmRow = -1; // RS
-  int shoulderRow = -1; // RS, the first shoulder bind-off
+  int shoulderRow = -1; // the first shoulder bind-off (RS) or turn (WS)
   int splitRow = -1;    // RS, where a neck or slit divides the piece
   int neckRow = -1;     // the first neck bind-off or decrease
   int crownRow = -1;

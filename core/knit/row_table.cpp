@@ -64,6 +64,7 @@ std::string actionText(const RowLine& line) {
         act.kind != ActKind::Spread)
       text += act.side == EdgeSide::Right ? " right" : " left";
     if (act.stitches > Stitches(0)) text += " " + std::to_string(act.stitches.value());
+    if (act.kind == ActKind::Buttonhole) text += " from " + std::to_string(act.from);
   }
   return text.empty() ? "work even" : text;
 }
