@@ -8,7 +8,7 @@
 //   wait left 4                     the row is turned before the 4 stitches at its end; they wait
 //   take up left 12                 the row goes to the end over the 12 that waited there
 //   spread 36                       increases over the whole row; half of them moves each edge
-//   buttonhole right 3              near that edge; the count stays
+//   buttonhole right 3 from 2       over the third to fifth stitch from that edge; the count stays
 //   work even
 // Where stitches wait, count and edges are those of the stitches in work; waiting ones that are on a
 // holder are no part of "rest" either.
