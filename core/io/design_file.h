@@ -3,7 +3,8 @@
 //
 //   {"format": "scyewright-design", "version": 1,
 //    "title": "...", "wearer": "...", "notes": "...",
-//    "choices": {"garment": "jacket", ...},                          keys and options of Choice
+//    "choices": {"garment": "jacket", ...},                          keys and options of Choice; also
+//                                                                    "gathers": yes or no, now "capTop"
 //    "measurements": {"bust": {"value": 94, "source": "body"}, ...}, source: body or garment
 //    "values": {"ease.bust": 8, ...},                                all other fields, by key
 //    "measuredOn": "2026-05-01",                                     if her measurements were kept

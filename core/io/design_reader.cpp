@@ -31,6 +31,15 @@ std::string Design::*textOf(std::string_view key) {
   return nullptr;
 }
 
+// Files of version 1 may say so what Choice::CapTop says now: "no" or "yes".
+constexpr std::string_view kGathersBefore = "gathers";
+
+std::optional<int> gathersNow(std::string_view text) {
+  if (text == "no") return int(CapTop::Smooth);
+  if (text == "yes") return int(CapTop::Gathered);
+  return std::nullopt;
+}
+
 } // namespace
 
 const std::array<SwatchNumber, 5>& swatchNumbers() {
@@ -134,9 +143,10 @@ bool DesignReader::string(string_t& text) {
     if (key_ == "format") return format_ = text, true;
     if (const auto member = textOf(key_)) return design_.*member = text, true;
   } else if (at(Place::Choices)) {
-    const auto choice = choiceByKey(key_);
+    const bool before = key_ == kGathersBefore;
+    const auto choice = before ? Choice::CapTop : choiceByKey(key_);
     if (!choice) return true; // refused as a key already
-    if (const auto option = optionByKey(*choice, text))
+    if (const auto option = before ? gathersNow(text) : optionByKey(*choice, text))
       design_.choose(*choice, *option);
     else
       refuse("file.refused", {textParam("reason", noOptionText(*choice, quoted(text), phrases_))});
@@ -166,7 +176,7 @@ bool DesignReader::known(Place place, const std::string& key) const {
   switch (place) {
   case Place::Root:
     return key == "format" || key == "version" || textOf(key) || placeOf(key) != Place::Unknown;
-  case Place::Choices: return choiceByKey(key).has_value();
+  case Place::Choices: return key == kGathersBefore || choiceByKey(key).has_value();
   case Place::Measurements: return field && isMeasurement(*field);
   case Place::Values: return field && !isMeasurement(*field);
   case Place::Measurement: return key == "value" || key == "source";

@@ -123,6 +123,18 @@ TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
   EXPECT_EQ(*read.design, Design().set(Field::CapEase, 1.5).set(Field::Bust, 51, Source::Garment));
 }
 
+// Every file written before caps could be pleated holds the choice "gathers".
+TEST(DesignFile, TakesTheChoiceOfGathersForTheCapsTop) {
+  const auto read = [](const char* option) {
+    return designFromJson(fileWith(std::string("\"choices\": {\"gathers\": \"") + option + "\"}"));
+  };
+  ASSERT_TRUE(read("no").design) << read("no").problem.reason;
+  EXPECT_EQ(*read("no").design, Design());
+  ASSERT_TRUE(read("yes").design) << read("yes").problem.reason;
+  EXPECT_EQ(*read("yes").design, Design().choose(Choice::CapTop, CapTop::Gathered));
+  EXPECT_FALSE(read("perhaps").design);
+}
+
 TEST(DesignFile, RandomDesignsComeBackEqualToTheLastBit) {
   test::RandomDesigns random(test::propertySeed(20240611));
   for (int i = 0; i < 2'000; ++i) {
