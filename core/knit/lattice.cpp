@@ -91,10 +91,12 @@ void shoulders(Lattice& l, const GarmentDraft& g) {
   l.neckTop = l.shoulderRow + 2 * l.shoulderSteps + (l.shoulderShortRows ? 1 : 0);
 }
 
-// The wedge over the bust: pairs of rows, evenly stepped in from the side.
-void bustRows(Lattice& l, const BustWedge& wedge) {
+// The wedge over the bust: pairs of rows, evenly stepped in from the side. A whole front has one at each
+// side, a half front all its width but the band.
+void bustRows(Lattice& l, const BustWedge& wedge, bool wholeFront) {
   BodiceLattice& f = l.front;
-  const int reach = std::min(int(std::lround(wedge.reach / l.size.width)), f.bust() / 2 - 2);
+  const int most = (wholeFront ? f.bust() / 2 : f.bust() - l.band) - 2;
+  const int reach = std::min(int(std::lround(wedge.reach / l.size.width)), most);
   const int pairs = std::min(nearestEven(wedge.depth / l.size.height) / 2, reach);
   f.bustRow = nearestEven(wedge.low / l.size.height) + 1;
   // The seam is shaped below it: a row that is turned early has no room for an increase at its end.
@@ -189,7 +191,7 @@ Lattice latticeOf(const GarmentDraft& g) {
                          g.sizes);
   l.front.side = placesOf(g.bodice.frontSide, l.size, l.underarmRow - 1,
                           l.front.right - l.selvedge, g.sizes);
-  if (g.bodice.bust.depth > 0) bustRows(l, g.bodice.bust);
+  if (g.bodice.bust.depth > 0) bustRows(l, g.bodice.bust, pullover);
   shoulders(l, g);
   sleeve(l, g, w);
   return l;

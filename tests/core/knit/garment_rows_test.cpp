@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -170,6 +171,21 @@ TEST(GarmentRows, shortRowsOverTheBustLengthenTheMiddle) {
   }
 }
 
+// A half front has one wedge, which may reach past its middle: as far as it is drafted.
+TEST(GarmentRows, shortRowsOfAHalfFrontReachAsFarAsDrafted) {
+  Design d = jacket().choose(Choice::BustShaping, BustShaping::ShortRows);
+  d.set(Field::BustDepth, 3).set(Field::BustReach, 17);
+  for (const BandMade band : {BandMade::KnittedOn, BandMade::PickedUp}) {
+    const GarmentDraft draft = draftGarment(d.choose(Choice::BandMade, band));
+    ASSERT_DOUBLE_EQ(draft.bodice.bust.reach, 17);
+    const KnitGarment k = knitGarment(draft);
+    int reach = 0;
+    for (const int turn : k.lattice.front.bustTurns) reach += turn;
+    EXPECT_NEAR(reach * k.lattice.size.width, 17, 0.5 * k.lattice.size.width);
+    EXPECT_TRUE(k.impossible.empty());
+  }
+}
+
 TEST(GarmentRows, aFullSleeveIsGatheredIntoItsCuff) {
   Design d = sound().choose(Choice::SleeveLine, SleeveLine::Full);
   d.set(Field::CuffGirth, 20).set(Field::FullGirth, 44).set(Field::CuffDepth, 5);
@@ -219,12 +235,27 @@ TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
       ASSERT_EQ(holes.rows[n] % 2, 1) << "design " << i;
       ASSERT_LE(std::abs(holes.rows[n] - holes.rows.front() - double(n) * apart), 2) << "each within a row of its place";
     }
+    std::vector<int> gaps;
+    for (std::size_t n = 1; n < holes.rows.size(); ++n) gaps.push_back(holes.rows[n] - holes.rows[n - 1]);
+    const auto [least, most] = std::minmax_element(gaps.begin(), gaps.end());
+    ASSERT_LE(*most - *least, 2) << "from one right-side row to the next, design " << i;
     ASSERT_NEAR((holes.rows.front() - 0.5 - holes.first) * h, 1.5, 1.01 * h) << "design " << i;
     const double below = (holes.neckRow - 1 - (holes.rows.back() - 0.5)) * h;
     ASSERT_GE(holes.neckRow - holes.rows.back(), 3) << "two rows lie between";
     ASSERT_NEAR(below, std::max(1.5, 3.5 * h), 1.01 * h) << "design " << i;
   }
   EXPECT_GT(jackets, 500);
+}
+
+// At 3 rows to the cm a hole 1.5 cm above the fold lies halfway between two right-side rows, and so do those
+// an even number of rows further on.
+TEST(Buttonholes, areEvenWhereTheyFallBetweenRows) {
+  Design d = jacket().choose(Choice::Hem, HemMade::Faced).choose(Choice::BodyLength, BodyLength::Waist);
+  d.clear(Field::Bust);
+  const std::vector<int> rows = knitted(d).buttonholes.rows;
+  ASSERT_GT(rows.size(), 5u);
+  for (std::size_t n = 2; n < rows.size(); ++n)
+    EXPECT_LE(std::abs((rows[n] - rows[n - 1]) - (rows[1] - rows[0])), 2) << n;
 }
 
 TEST(Buttonholes, lieOnTheSideOfTheirWearer) {
