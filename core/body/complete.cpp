@@ -69,7 +69,7 @@ private:
     else if (figure() != Figure::Baby && jacket()) bust = 8, arm = 6, depth = 3;
     // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
     switch (design_.as<CapRise>(Choice::CapRise)) {
-    case CapRise::Shallow: arm += small() ? 1.5 : 3; break;
+    case CapRise::Shallow: arm += figure() == Figure::Baby ? 1 : small() ? 1.5 : 3; break;
     case CapRise::High: arm -= 2; break;
     case CapRise::Usual: break;
     }
