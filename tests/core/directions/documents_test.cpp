@@ -1,5 +1,6 @@
 #include "directions/directions.h"
 #include "directions/row_table_csv.h"
+#include "support/made.h"
 
 #include <gmock/gmock.h>
 
@@ -15,17 +16,12 @@ using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::Not;
 
-struct Made {
-  GarmentDraft draft;
-  KnitGarment knit;
+struct Made : test::Made {
   Directions directions;
 };
 Made made(const Design& design) {
-  Made m;
-  m.draft = draftGarment(design);
-  m.knit = knitGarment(m.draft);
-  m.directions = directionsFor(m.draft, m.knit);
-  return m;
+  const test::Made m = test::made(design);
+  return {m, directionsFor(m.draft, m.knit)};
 }
 Design jacket() {
   Design design;

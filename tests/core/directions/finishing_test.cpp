@@ -1,6 +1,7 @@
 // What is told after the last piece, and the notes before one.
 #include "directions/finishing_words.h"
 
+#include "support/made.h"
 #include "support/random_designs.h"
 
 #include <gmock/gmock.h>
@@ -14,9 +15,7 @@ using testing::HasSubstr;
 using testing::Not;
 using testing::StartsWith;
 
-struct Made {
-  GarmentDraft draft;
-  KnitGarment knit;
+struct Made : test::Made {
   Directions directions;
   [[nodiscard]] std::vector<std::string> sentences(const char* terms = "us") const {
     return finishingSentences(Words(Wording{.terms = terms}), directions);
@@ -29,11 +28,8 @@ struct Made {
   }
 };
 Made made(const Design& design) {
-  Made m;
-  m.draft = draftGarment(design);
-  m.knit = knitGarment(m.draft);
-  m.directions = directionsFor(m.draft, m.knit);
-  return m;
+  const test::Made m = test::made(design);
+  return {m, directionsFor(m.draft, m.knit)};
 }
 Design woman() {
   return Design().set(Field::Bust, 92);

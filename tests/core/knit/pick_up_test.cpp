@@ -1,5 +1,6 @@
 #include "knit/pick_up.h"
 
+#include "support/made.h"
 #include "support/random_designs.h"
 
 #include <gmock/gmock.h>
@@ -10,17 +11,12 @@
 namespace scye::pick_up {
 namespace {
 
-struct Made {
-  GarmentDraft draft;
-  KnitGarment knit;
+struct Made : test::Made {
   PickUps pick;
 };
 Made made(const Design& design) {
-  Made m;
-  m.draft = draftGarment(design);
-  m.knit = knitGarment(m.draft);
-  m.pick = pickUps(m.draft, m.knit);
-  return m;
+  const test::Made m = test::made(design);
+  return {m, pickUps(m.draft, m.knit)};
 }
 Design gauge(double stitches, double rows) {
   return Design()

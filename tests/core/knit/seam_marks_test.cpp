@@ -1,5 +1,6 @@
 #include "knit/seam_marks.h"
 
+#include "support/made.h"
 #include "support/random_designs.h"
 
 #include <gmock/gmock.h>
@@ -7,17 +8,12 @@
 namespace scye::seam_marks {
 namespace {
 
-struct Made {
-  GarmentDraft draft;
-  KnitGarment knit;
+struct Made : test::Made {
   std::vector<SeamMarks> sides;
 };
 Made made(const Design& design) {
-  Made m;
-  m.draft = draftGarment(design);
-  m.knit = knitGarment(m.draft);
-  m.sides = seamMarks(m.draft, m.knit);
-  return m;
+  const test::Made m = test::made(design);
+  return {m, seamMarks(m.draft, m.knit)};
 }
 Design gathered() {
   return Design().set(Field::Bust, 90).choose(Choice::CapTop, CapTop::Gathered);
