@@ -23,7 +23,7 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   // A half front has its side seam at the right edge if it is the left one.
   f.sideBack = seamRows(back->rows, EdgeSide::Right, back->underarmRow);
   f.sideFront = seamRows(front->rows, EdgeSide::Right, front->underarmRow);
-  if (jacket) f.buttonholes = buttonholes(draft, l, front->neckRow);
+  f.buttonholes = garment.buttonholes;
 }
 
 void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) {

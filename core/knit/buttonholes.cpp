@@ -36,9 +36,9 @@ Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
   double nearest = 1e300;
   for (int i = 0; i < out.wanted; ++i) {
     const double y = out.wanted == 1 ? last : first + i * (last - first) / (out.wanted - 1);
-    // The right-side row nearest to y; halfway between two always the lower, or gaps would differ more.
+    // The right-side row nearest to y; halfway between two always the upper, or gaps would differ more.
     constexpr double kTie = 1e-6;
-    const int row = 2 * int(std::lround((y / h - 0.5) / 2 - kTie)) + 1;
+    const int row = 2 * int(std::lround((y / h - 0.5) / 2 + kTie)) + 1;
     if (row <= above || row > neckRow - kClear) continue;
     if (!out.rows.empty() && row - out.rows.back() < kApart) continue;
     out.rows.push_back(row);

@@ -157,15 +157,15 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, rows);
   add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
-      add("cuff", Field::EaseWrist, 2 * g.sleeve.halfCuff, (sleeve->castOn().value() - seams) * w, w);
-      if (l.cuffSpread > 0)
-        add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (widest(*sleeve) - seams) * w, w);
-  }
-  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
-      sleeve && g.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Fitted) {
+    const SleeveLine line = g.design.as<SleeveLine>(Choice::SleeveLine);
+    const bool ownGirth = line == SleeveLine::Flared || line == SleeveLine::Full;
+    add("cuff", ownGirth ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
+        (sleeve->castOn().value() - seams) * w, w);
+    if (l.cuffSpread > 0)
+      add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (widest(*sleeve) - seams) * w, w);
     const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
     const int row = int(std::lround(elbowY / h));
-    if (row > l.cuffRows && row < l.sleeveUnderarmRow)
+    if (line == SleeveLine::Fitted && row > l.cuffRows && row < l.sleeveUnderarmRow)
       add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
           (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
   }

@@ -3,6 +3,9 @@
 // numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in stitches from x = 0,
 // selvedges included, as they stand after the row; right_edge - left_edge = stitches. Half stitches
 // occur where a piece with an odd count is centred.
+//
+// Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges are those
+// of the stitches in work. A buttonhole is worked within its row and leaves the count as it was.
 #pragma once
 
 #include "draft/piece.h"
@@ -14,9 +17,6 @@
 
 namespace scye {
 
-//
-// Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges are those
-// of the stitches in work. A buttonhole is worked within its row and leaves the count as it was.
 enum class ActKind : std::uint8_t {
   CastOn,   // `stitches` onto the needle
   Increase, // at `side`, one stitch in from the edge

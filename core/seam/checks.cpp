@@ -2,6 +2,7 @@
 
 #include "body/complete.h"
 #include "seam/garment_draft.h"
+#include "seam/walk.h"
 
 #include <algorithm>
 #include <cmath>
@@ -139,9 +140,9 @@ private:
     // The armhole's way from one end of its curve to the other, over the shoulder.
     const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
     const double room = armholeEdge(back) - back.underarm + armholeEdge(front) - front.underarm;
-    if (over > 0.8 * room)
+    if (const double most = kMostGathered * room; over > most)
       say(Severity::Warning, "gathers.wide", {Field::GatherWidth},
-          {lengthParam("over", over), lengthParam("room", 0.8 * room)});
+          {lengthParam("over", over), lengthParam("room", most)});
     constexpr double kThickest = 3; // cm of fabric in one of seam: common practice 1.5 to 2.5
     if (drawn + over > kThickest * over)
       say(Severity::Warning, "gathers.thick", {Field::GatherWidth, Field::CapEase},
