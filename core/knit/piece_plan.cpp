@@ -191,6 +191,7 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   // A full sleeve is widened in the first right-side row above its cuff; what would more than double the
   // stitches, in the next ones too.
   std::vector<int> spread;
+  const int room = (l.sleeveUnderarmRow - 1 - l.cuffRows) / 2; // right-side rows above the cuff
   int outward = 0, castOn = 0;
   for (int rows = 0;; ++rows) {
     // How many stitches the seam takes away above depends on where the spreading ends.
@@ -200,6 +201,8 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
     const int above = l.sleeveWidth + 2 * outward;
     castOn = std::max(above - l.cuffSpread, std::min(above, kLeastCuff - above % 2));
     spread = spreadSteps(castOn, above - castOn);
+    // A sleeve that is too short for so many rows is cast on wider.
+    for (; int(spread.size()) > room; spread = spreadSteps(castOn, above - castOn)) castOn += 2;
     if (int(spread.size()) <= rows) break;
   }
   int row = l.cuffRows + 1;

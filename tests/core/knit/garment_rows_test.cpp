@@ -200,6 +200,21 @@ TEST(GarmentRows, aFullSleeveIsGatheredIntoItsCuff) {
   EXPECT_NEAR(sleeve.castOn().value() + more - 2, 44 * 2.2, 1);
 }
 
+// Where a sleeve is too short to reach its fullness below the cap it is cast on wider, and that is said.
+TEST(GarmentRows, aShortFullSleeveIsWidenedBelowItsCap) {
+  Design d = sound().choose(Choice::SleeveLine, SleeveLine::Full);
+  d.set(Field::CuffGirth, 8).set(Field::FullGirth, 70);
+  for (const double length : {0.5, 1.0, 2.0, 3.0, 5.0}) {
+    const KnitGarment k = knitted(d.set(Field::SleeveLength, length));
+    const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
+    for (const Act& a : acts(sleeve, ActKind::Spread, Shapes::Cuff))
+      EXPECT_LT(a.row, sleeve.underarmRow) << length;
+    const bool wide = sleeve.castOn().value() * k.lattice.size.width > 12;
+    EXPECT_EQ(wide, length < 3);
+    EXPECT_NE(findCode(k.findings, "knit.rounded"), nullptr) << length;
+  }
+}
+
 struct Holes {
   std::vector<int> rows;
   int neckRow = 0, first = 0; // rows: the neck's first, the last of the hem
