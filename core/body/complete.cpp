@@ -232,15 +232,18 @@ private:
   void front(double depth) {
     const double underarm = sizes_.finished(Field::HemToUnderarm), neckPoint = underarm + depth + at(Field::ShoulderDrop);
     fill(Field::WaistHeight, neckPoint - at(Field::BackNeckDrop) - at(Field::BackWaistLength));
-    const double hem = design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
-    const double neck = neckPoint - at(Field::FrontNeckDrop) - bandInNeck(design_, sizes_);
-    fill(Field::Buttons, startingButtons(hem + kButtonInset, underarm, neck - kButtonInset));
     const double longer = at(Field::FrontWaistLength) - at(Field::BackWaistLength) - at(Field::BackNeckDrop);
     fill(Field::BustDepth, std::max(0.0, longer));
     // Common practice: short rows end a good 2.5 cm before the bust point, which lies about a tenth of the
     // bust girth from the middle.
     const double half = 0.5 * (1 - at(Field::BackShare)) * sizes_.finished(Field::Bust);
     fill(Field::BustReach, half - 0.105 * sizes_.body(Field::Bust) - 2.5);
+    const double hem = design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
+    // Short rows lift underarm and neck of the front.
+    const bool lifted = design_.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows;
+    const double lift = lifted ? at(Field::BustDepth) : 0;
+    const double neck = neckPoint - at(Field::FrontNeckDrop) - bandInNeck(design_, sizes_) + lift;
+    fill(Field::Buttons, startingButtons(hem + kButtonInset, underarm + lift, neck - kButtonInset));
   }
 
   void sleeve(double depth) {
