@@ -36,7 +36,7 @@ struct Finishing {
   // Sleeves: right armhole, left armhole; back and front of each. Empty where no cap is knitted.
   std::vector<SeamMarks> marks;
   int crown = 0;    // stitches
-  double eased = 0; // of the cap's ease, smoothly
+  double eased = 0; // of the cap's ease, smoothly; with gathers or pleats, below them
   CapTopDrawn top;
 };
 

@@ -31,7 +31,7 @@ public:
   std::vector<std::string> all() {
     say("block");
     say(f_.shoulderShortRows ? "shoulders.shortRows" : "shoulders", {countParam("k", f_.shoulder)});
-    if (d_.slit) say("slit");
+    if (d_.slit) say(d_.figure == Figure::Baby ? "slit.baby" : "slit");
     const PickUps& p = f_.pickUps;
     if (p.band.stitches > 0 && !p.band.withNeck) bands();
     if (p.neck.total() > 0) neck();

@@ -134,7 +134,8 @@ private:
     const int kept = !last ? 0 : decrease ? (tight_ ? 2 : 3) : 1;
     if (rest_ > 0) { // what is on the right needle before the last stitches are worked
       const int worked = !last ? 0 : decrease ? kept - 1 : 2;
-      return words_.say("row.until", {countParam("n", after_ - worked)});
+      // From the beginning of the row they can be counted off; what waits on that needle then does no harm.
+      return words_.say(text_.empty() ? "row.worked" : "row.until", {countParam("n", after_ - worked)});
     }
     return kept == 0 ? words_.say("row.toEnd") : toLast(kept);
   }

@@ -250,7 +250,8 @@ FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit 
   v.fits = g.cap.found && (smooth || gathers);
   v.sentence = phrases.say(smooth        ? "fit.verdict.fits"
                            : v.ease < 0 ? "fit.verdict.short"
-                           : gathers    ? "fit.verdict.gathers"
+                           : gathers    ? g.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated ? "fit.verdict.pleats"
+                                                                                                 : "fit.verdict.gathers"
                                         : "fit.verdict.long",
                            {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
   return v;

@@ -93,7 +93,7 @@ TEST_F(SeamHelpers, theEaseFollowsTheDesign) {
   EXPECT_NE(answer(), before);
   auto* table = named<FigureTable>(QStringLiteral("Pin marks, right armhole"));
   EXPECT_TRUE(std::any_of(table->rows().begin(), table->rows().end(), [](const FigureRow& row) {
-    return row.name.contains(QStringLiteral("gathers begin"));
+    return row.name.contains(QStringLiteral("fullness begins"));
   }));
 }
 

@@ -5,6 +5,7 @@
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QKeyEvent>
+#include <QResizeEvent>
 #include <QScrollBar>
 
 #include <algorithm>
@@ -129,6 +130,12 @@ void LinesView::keyPressEvent(QKeyEvent* event) {
     return;
   }
   QListView::keyPressEvent(event);
+}
+
+// A list lays its items out anew by itself only where its height has changed; lines break by its width.
+void LinesView::resizeEvent(QResizeEvent* event) {
+  QListView::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) scheduleDelayedItemsLayout();
 }
 
 void LinesView::changeEvent(QEvent* event) {

@@ -204,7 +204,7 @@ private:
     int count = named.last - named.first + 1;
     Finger ahead = finger;
     const bool facing = ahead.take("work the facing");
-    if (!facing && !ahead.take("work the rib or hem")) {
+    if (!facing && !ahead.take("work in rib")) {
       if (!ahead.take("work ~ even", {&count})) return false;
     }
     const bool ws = ahead.take(", ending with a WS row");

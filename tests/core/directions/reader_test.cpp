@@ -150,7 +150,7 @@ Back
 
 Hem: rows 1 to 2 (2 rows, 1 cm)
   Cast on 20 sts (20 sts).
-  Rows 1 and 2: work the rib or hem, ending with a WS row (20 sts).
+  Rows 1 and 2: work in rib, ending with a WS row (20 sts).
 
 Body: rows 3 to 8 (6 rows, 3 cm)
   Row 3 (RS): k1, ssk, work to last 3 sts, k2tog, k1 (18 sts).
@@ -254,7 +254,7 @@ void expectEverySlipSeen(const Design& design, int least) {
                                     {"w&t", "turn"},
                                     {"the wrapped st", "the end"},
                                     {", picking up the wraps", ""},
-                                    {"facing", "rib or hem"},
+                                    {"the facing", "in rib"},
                                     {"purl across, for the fold line", "work even"},
                                     {" from the fold", ""},
                                     {"more", "in all"}})

@@ -56,7 +56,7 @@ TEST(Wording, ADividedPieceTellsWhatIsHeld) {
             "bind off 6 sts, work until there are 14 sts on the right needle, turn; leave the "
             "other 54 sts on a holder");
   EXPECT_EQ(row({act(ActKind::Rest, L, 54), act(kDec, L)}, 17, 14),
-            "work until there are 12 sts on the right needle, k2tog, k1, turn; leave the other 54 "
+            "work 12 sts, k2tog, k1, turn; leave the other 54 "
             "sts on a holder");
   EXPECT_EQ(row({act(ActKind::Rejoin, R, 54), act(kOff, R, 34)}, 17, 20),
             "with RS facing, return the 54 held sts to the needle and join the yarn, bind off 34 "
@@ -80,7 +80,7 @@ TEST(Wording, ShortRowsSayWhereTheyAreTurned) {
   EXPECT_EQ(row({act(kOff, R, 3), act(ActKind::TakeUp, L, 6)}, 17, 30),
             "bind off 3 sts, work to end, picking up the wraps");
   EXPECT_EQ(row({from(6, act(ActKind::Rest, L, 54)), act(kDec, L)}, 17, 14),
-            "work until there are 12 sts on the right needle, k2tog, k1, turn; leave the other 60 sts on a holder");
+            "work 12 sts, k2tog, k1, turn; leave the other 60 sts on a holder");
 }
 
 TEST(Wording, AStepTellsWhatWaits) {

@@ -203,7 +203,7 @@ TEST(Chart, ShowsTheFacingAndItsFold) {
       return std::any_of(group.labels.begin(), group.labels.end(), [&](const Label& l) { return l.text == text; });
     };
     EXPECT_TRUE(says("facing, " + std::to_string(back.foldRow - 1) + " rows"));
-    EXPECT_FALSE(says("rib or hem, " + std::to_string(back.hemRows) + " rows"));
+    EXPECT_FALSE(says("rib, " + std::to_string(back.hemRows) + " rows"));
     EXPECT_TRUE(says("fold"));
     // The line lies in the row of the fold, across all of its cells.
     const double y = chart.rows.middle(back.foldRow - 1);
