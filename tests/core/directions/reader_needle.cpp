@@ -32,7 +32,10 @@ std::optional<Part> takePart(Finger& finger, const Named& names) {
     return Part{Move::UntilRight, n};
   if (finger.take("w&t")) return Part{Move::WrapTurn, 0};
   if (finger.take("make a buttonhole over the next @", {&n})) return Part{Move::Buttonhole, n};
-  if (finger.take("work @", {&n})) return Part{Move::Work, n};
+  if (finger.take("work @", {&n})) {
+    Finger ahead = finger;
+    return Part{ahead.take(", make a buttonhole") ? Move::Work : Move::CountOff, n};
+  }
   if (finger.take("turn; leave the other @ on a holder", {&n})) return Part{Move::Turn, n};
   if (finger.take(names.decrease)) return Part{Move::Decrease, 1};
   if (finger.take(names.increase)) return Part{Move::Increase, 1};
@@ -53,7 +56,7 @@ std::optional<Part> takeMakeOne(Finger& finger) {
 
 bool isMiddle(Move move) {
   return move == Move::ToEnd || move == Move::ToLast || move == Move::ToWrapped || move == Move::OverWraps ||
-         move == Move::UntilRight;
+         move == Move::UntilRight || move == Move::CountOff;
 }
 
 } // namespace
@@ -103,7 +106,6 @@ std::string Needle::work(const std::vector<Part>& parts, bool rightSide,
   holes_.clear();
   for (const Part& part : parts) {
     if (ended_) return "the row has ended already";
-    if (before_ == Move::Work && part.move != Move::Buttonhole) return "it is not said why so many are counted";
     if (before_ == Move::ToWrapped && part.move != Move::WrapTurn) return "the row goes on to the wrapped stitch";
     if (std::string why = move(part, held); !why.empty()) return why;
     fresh_ = fresh_ && part.move == Move::Return;
@@ -166,6 +168,11 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
   case Move::UntilRight:
     if (worked_ > n || worked_ + toWork_ < n) return "there cannot be so many on the right needle";
     toWork_ -= n - worked_, worked_ = n;
+    return {};
+  case Move::CountOff:
+    if (worked_ != 0) return "it is not clear from where they are counted";
+    if (n < 1 || toWork_ < n) return "there are too few stitches";
+    toWork_ -= n, worked_ = n;
     return {};
   case Move::Turn:
     if (held) return "the holder is full";

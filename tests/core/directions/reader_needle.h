@@ -22,7 +22,7 @@ enum class Move {
   ToWrapped,  // work until `stitches` are left before those that wait
   WrapTurn,   // what is left waits too
   OverWraps,  // work to the end, over all that waits there
-  UntilRight, // work until there are `stitches` on the right needle
+  UntilRight, CountOff, // work until there are `stitches` on the right needle
   Turn,       // `stitches` go to a holder unworked
 };
 
