@@ -80,7 +80,8 @@ private:
       fill(f, 0);
     fill(Field::EaseArmholeDepth, depth);
     fill(Field::EaseUpperArm, arm);
-    fill(Field::EaseElbow, arm);
+    // A fitted forearm is close at the elbow, and widens as evenly below it as above (common practice).
+    fill(Field::EaseElbow, std::min(arm, 2.5));
     fill(Field::EaseWrist, 3);
   }
 

@@ -89,6 +89,11 @@ private:
   }
 
   void neck() {
+    constexpr double kLeastBand = 0.25; // cm: less is no band
+    if (f_.neckBand < kLeastBand && !f_.pickUps.band.withNeck) {
+      say("neck.bare");
+      return;
+    }
     const NeckPickUp& n = f_.pickUps.neck;
     const BandPickUp& band = f_.pickUps.band;
     const int half = n.back / 2;

@@ -11,14 +11,16 @@ double between(double x, double x0, double y0, double x1, double y1) {
   return y0 + std::clamp((x - x0) / (x1 - x0), 0.0, 1.0) * (y1 - y0);
 }
 
-// The part of a line through points of rising y that lies above y = 0, starting on it.
-Path fromCastOn(const std::vector<Vec2>& points) {
+// The part of a line through points of rising y that lies above y = `fold`; a facing below it is as wide.
+Path fromFold(const std::vector<Vec2>& points, double fold) {
   std::size_t i = 0;
-  while (i + 1 < points.size() && points[i + 1].y() <= 0) ++i;
+  while (i + 1 < points.size() && points[i + 1].y() <= fold) ++i;
   const Vec2 &a = points[i], &b = points[std::min(i + 1, points.size() - 1)];
-  Path path(Vec2(between(0, a.y(), a.x(), b.y(), b.x()), 0));
+  const double x = between(fold, a.y(), a.x(), b.y(), b.x());
+  Path path(Vec2(x, 0));
+  if (fold > 0) path.lineTo(Vec2(x, fold));
   for (std::size_t k = i; k < points.size(); ++k)
-    if (points[k].y() > 0) path.lineTo(points[k]);
+    if (points[k].y() > fold) path.lineTo(points[k]);
   return path;
 }
 
@@ -37,13 +39,17 @@ Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, dou
   const double hipY = std::min(at.hip, even - 2 * kUnderarmEven);
   std::vector<Vec2> points{{hip, std::min(hipY, -1.0)}, {hip, hipY}};
   const bool waistInside = at.waist + kWaistEven < even;
-  if (design.as<Side>(Choice::Side) == Side::Shaped && waistInside) {
+  const bool shaped = design.as<Side>(Choice::Side) == Side::Shaped && waistInside;
+  if (shaped && at.fold <= at.waist && at.waist < at.hem) {
+    // Nothing is shaped in a rib: one that lies about the waist has the waist's width.
+    points = {{waist, -1}, {waist, std::max(at.hem, at.waist + kWaistEven / 2)}};
+  } else if (shaped) {
     points.push_back({waist, std::max(at.waist - kWaistEven / 2, hipY)});
     points.push_back({waist, at.waist + kWaistEven / 2});
   }
   points.push_back({bust, even});
   points.push_back({bust, at.underarm});
-  return fromCastOn(points);
+  return fromFold(points, at.fold);
 }
 
 SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {

@@ -119,11 +119,12 @@ private:
   Findings out_;
 };
 
-// The most stitches of a row.
-int widest(const KnitPiece& piece) {
-  int most = 0;
-  for (const RowLine& line : piece.rows) most = std::max(most, line.stitches().value());
-  return most;
+// Stitches above the cuff of a full sleeve.
+int aboveCuff(const KnitPiece& sleeve) {
+  int stitches = sleeve.castOn().value();
+  for (const Act& a : sleeve.sections.front().acts)
+    if (a.kind == ActKind::Spread) stitches += a.stitches.value();
+  return stitches;
 }
 
 } // namespace
@@ -143,6 +144,14 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
     add("frontWidth", Field::EaseBust, 2 * b.front.halfBust, (l.front.bust() - seams) * w, w);
   else
     add("frontHalfWidth", Field::EaseBust, b.front.halfBust, (l.front.right - l.selvedge) * w, w);
+  const KnitPiece* back = k.piece(PieceId::Back);
+  const bool waisted = g.design.as<Side>(Choice::Side) == Side::Shaped && b.at.waist >= b.at.fold &&
+                       b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
+  if (back && waisted) {
+    const std::size_t row = std::size_t(std::clamp(int(std::lround(b.at.waist / h)), 0, l.underarmRow - 1));
+    add("waist", Field::EaseWaist, g.sizes[Field::BackShare] * g.sizes.finished(Field::Waist),
+        (back->rows[row].stitches().value() - seams) * w, 2 * w);
+  }
   add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
       (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
   add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
@@ -162,7 +171,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
     add("cuff", ownGirth ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
         (sleeve->castOn().value() - seams) * w, w);
     if (l.cuffSpread > 0)
-      add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (widest(*sleeve) - seams) * w, w);
+      add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (aboveCuff(*sleeve) - seams) * w, w);
     const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
     const int row = int(std::lround(elbowY / h));
     if (line == SleeveLine::Fitted && row > l.cuffRows && row < l.sleeveUnderarmRow)

@@ -119,7 +119,7 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   SleeveBody above = sl; // of a full sleeve the seam begins above the cuff
   above.halfCuff = sl.halfFull;
   const Path seam = sleeveSeam(g.design, g.sizes, above);
-  // The pattern is whole where the sleeve is cast on; the upper arm then keeps the parity.
+  // The pattern is whole where the sleeve is cast on, of a full one above its cuff; the upper arm keeps the parity.
   const double wanted = w.across(sl.halfWidth);
   const auto seamUpTo = [&](int width) {
     return placesOf(seam, l.size, l.sleeveUnderarmRow - 1, 0.5 * width - w.selvedge, g.sizes);
@@ -165,7 +165,7 @@ Lattice latticeOf(const GarmentDraft& g) {
   const Widths w{l.size, l.selvedge};
   const BodiceHeights& at = g.bodice.at;
   const double h = l.size.height;
-  const int facing = nearestEven(at.fold / h);
+  const int facing = at.fold > 0 ? std::max(2, nearestEven(at.fold / h)) : 0;
   l.underarmRow = facing + std::max(2, nearestEven((at.underarm - at.fold) / h)) + 1;
   l.hemRows = std::min(nearestEven(at.hem / h), l.underarmRow - 1);
   if (facing > 0 && facing + 2 < l.underarmRow) {

@@ -137,12 +137,17 @@ private:
       say(Severity::Warning, "gathers.nothing", {Field::CapEase}, {lengthParam("least", kSmoothEase)});
       return;
     }
-    // The armhole's way from one end of its curve to the other, over the shoulder.
-    const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
-    const double room = armholeEdge(back) - back.underarm + armholeEdge(front) - front.underarm;
+    // The armhole's way from the end of its underarm bind-off to the shoulder, on its shorter side.
+    const auto way = [](const ArmholeShape& a) { return armholeEdge(a) - a.underarm; };
+    const double room = 2 * std::min(way(g_.bodice.back), way(g_.bodice.front));
     if (const double most = kMostGathered * room; over > most)
       say(Severity::Warning, "gathers.wide", {Field::GatherWidth},
           {lengthParam("over", over), lengthParam("room", most)});
+    constexpr double kLeastPleat = 2; // stitches
+    const double each = drawn / s_[Field::Pleats] / s_.stitch.width;
+    if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated && each < kLeastPleat)
+      say(Severity::Warning, "pleats.small", {Field::Pleats, Field::CapEase},
+          {numberParam("pleats", s_[Field::Pleats]), numberParam("each", std::round(10 * each) / 10)});
     constexpr double kThickest = 3; // cm of fabric in one of seam: common practice 1.5 to 2.5
     if (drawn + over > kThickest * over)
       say(Severity::Warning, "gathers.thick", {Field::GatherWidth, Field::CapEase},
@@ -167,6 +172,12 @@ private:
           {lengthParam("ease", ease), lengthParam("limit", s_[Field::LimitCapEase])});
     if (ease < 0)
       say(Severity::Warning, "capEase.negative", {Field::CapEase}, {lengthParam("ease", -ease)});
+    // Common practice: 5 to 7.5 cm, up to 12.5 for a wide cap.
+    const double crown = s_[Field::CrownWidth], drawn = drawnInAtCrown(g_.design, ease);
+    const double widest = std::max(12.5, 0.4 * s_.finished(Field::UpperArm)) + drawn;
+    if (m.found && crown > widest)
+      say(Severity::Warning, "crown.wide", {Field::CrownWidth},
+          {lengthParam("crown", crown), lengthParam("most", widest)});
     halves();
     lean();
   }
@@ -193,7 +204,11 @@ private:
 
   void sleeve() {
     const double arm = s_.finished(Field::UpperArm), body = s_.body(Field::UpperArm);
-    if (!s_.fromGarment(Field::UpperArm) && arm < body + s_[Field::LimitUpperArm])
+    constexpr double kStretch = 1.25; // of knitted fabric about an arm: common practice
+    if (!s_.fromGarment(Field::UpperArm) && kStretch * arm < body)
+      say(Severity::Blocking, "upperArm.closed", {Field::EaseUpperArm, Field::UpperArm},
+          {lengthParam("finished", arm), lengthParam("body", body)});
+    else if (!s_.fromGarment(Field::UpperArm) && arm < body + s_[Field::LimitUpperArm])
       say(Severity::Warning, "upperArm.tight", {Field::EaseUpperArm, Field::UpperArm},
           {lengthParam("finished", arm), lengthParam("body", body)});
     const double cuff = 2 * g_.sleeve.halfCuff;

@@ -22,7 +22,8 @@ enum class Move {
   ToWrapped,  // work until `stitches` are left before those that wait
   WrapTurn,   // what is left waits too
   OverWraps,  // work to the end, over all that waits there
-  UntilRight, CountOff, // work until there are `stitches` on the right needle
+  UntilRight, // work until there are `stitches` on the right needle
+  CountOff,   // work `stitches` from the beginning of the row, and no more
   Turn,       // `stitches` go to a holder unworked
 };
 

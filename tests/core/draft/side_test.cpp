@@ -58,7 +58,7 @@ TEST(SideSeam, straightGoesFromHipToBust) {
 
 TEST(SideSeam, aShortBodyIsCutOffAbove) {
   // The waist lies at 3.5: the hem falls between hip and waist.
-  const Path side = sideOf(aBody(Side::Shaped, 25));
+  const Path side = sideOf(aBody(Side::Shaped, 25).choose(Choice::Hem, HemMade::Plain));
   EXPECT_EQ(side.start().y(), 0);
   EXPECT_LT(side.start().x(), 24);
   EXPECT_GT(side.start().x(), 20);
@@ -67,6 +67,23 @@ TEST(SideSeam, aShortBodyIsCutOffAbove) {
   EXPECT_EQ(cropped.start().y(), 0);
   EXPECT_GE(cropped.start().x(), 20);
   EXPECT_LT(cropped.start().x(), 25);
+}
+
+// Common practice: a rib that lies about the waist is as wide as the waist; nothing is shaped in it.
+TEST(SideSeam, aRibAboutTheWaistHasItsWidth) {
+  const Path side = sideOf(aBody(Side::Shaped, 25).set(Field::HemDepth, 6));
+  EXPECT_EQ(side.start(), Vec2(20, 0));
+  EXPECT_NEAR(xAtHeight(side, 6), 20, 1e-12);
+  EXPECT_EQ(side.end(), Vec2(25, 25));
+}
+
+// What is folded in is as wide as the edge it is folded at.
+TEST(SideSeam, aFacingIsAsWideAsTheLowerEdge) {
+  const Design d = aBody(Side::Straight, 45);
+  const Path faced = sideOf(Design(d).choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
+  EXPECT_DOUBLE_EQ(faced.start().x(), sideOf(d).start().x());
+  EXPECT_NEAR(xAtHeight(faced, 2), faced.start().x(), 1e-12);
+  EXPECT_EQ(faced.end(), Vec2(25, 48));
 }
 
 TEST(SideSeam, takesTheShareOfThePiece) {

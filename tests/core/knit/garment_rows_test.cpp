@@ -55,7 +55,7 @@ const KnitPiece& front(const KnitGarment& k, EdgeSide side) {
 TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
   test::RandomDesigns random(test::propertySeed(2201));
   int withShortRows = 0;
-  for (int i = 0; i < 1500; ++i) {
+  for (int i = 0; i < 500; ++i) {
     const Design d = random.plausible();
     const KnitGarment k = knitted(d);
     const KnitPiece* back = k.piece(PieceId::Back);
@@ -64,13 +64,13 @@ TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
     for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
       ASSERT_EQ(rowsAtSide(*back, side), rowsAtSide(front(k, side), side)) << "design " << i;
   }
-  EXPECT_GT(withShortRows, 100);
+  EXPECT_GT(withShortRows, 40);
 }
 
 TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
   test::RandomDesigns random(test::propertySeed(2202));
   int shortRows = 0;
-  for (int i = 0; i < 1500; ++i) {
+  for (int i = 0; i < 500; ++i) {
     const KnitGarment k = knitted(random.plausible());
     const KnitPiece* back = k.piece(PieceId::Back);
     if (!back || !k.impossible.empty()) continue;
@@ -89,7 +89,7 @@ TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
         ASSERT_TRUE(stitches == 0 || (f.contains(row) && f.at(row) == stitches)) << "design " << i << " row " << row;
     }
   }
-  EXPECT_GT(shortRows, 300);
+  EXPECT_GT(shortRows, 100);
 }
 
 // Both ways of working a slope of 2.5 cm at 3 rows to the cm take 8 rows in 4 steps, alike at both
@@ -234,7 +234,7 @@ Holes holesOf(const KnitGarment& k, PieceId id) {
 TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
   test::RandomDesigns random(test::propertySeed(2203));
   int jackets = 0;
-  for (int i = 0; i < 1500; ++i) {
+  for (int i = 0; i < 500; ++i) {
     Design d = random.plausible();
     d.choose(Choice::Garment, Garment::Jacket).choose(Choice::BandMade, BandMade::KnittedOn);
     const KnitGarment k = knitted(d);
@@ -259,7 +259,7 @@ TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
     ASSERT_GE(holes.neckRow - holes.rows.back(), 3) << "two rows lie between";
     ASSERT_NEAR(below, std::max(1.5, 3.5 * h), 1.01 * h) << "design " << i;
   }
-  EXPECT_GT(jackets, 500);
+  EXPECT_GT(jackets, 150);
 }
 
 // At 3 rows to the cm a hole 1.5 cm above the fold lies halfway between two right-side rows, and so do those
