@@ -55,6 +55,20 @@ TEST_F(Files, aNewDesignNeedsThreeAnswersAndIsDrawnAtOnce) {
   EXPECT_TRUE(document().isModified());
 }
 
+TEST_F(Files, theTitleNamesTheDesignAtOnceAndWhetherItIsSaved) {
+  EXPECT_EQ(window_->windowTitle(), QStringLiteral("Scyewright"));
+  openDemo();
+  EXPECT_EQ(window_->windowTitle(), QStringLiteral("demo[*] — Scyewright"));
+  EXPECT_FALSE(window_->isWindowModified());
+  change();
+  EXPECT_TRUE(window_->isWindowModified());
+  window_->actions().newDesign->trigger();
+  EXPECT_EQ(window_->windowTitle(), QStringLiteral("Scyewright"));
+  window_->openStyle(demoFile());
+  EXPECT_EQ(window_->windowTitle(), QStringLiteral("%1[*] — Scyewright")
+                                        .arg(QString::fromStdString(document().design().title)));
+}
+
 TEST_F(Files, anAnswerThatIsMissingIsAskedForAgain) {
   auto* bust = named<FieldBox>(QStringLiteral("Bust"), &window_->startPage());
   QTest::keyClicks(bust, QStringLiteral("92"));

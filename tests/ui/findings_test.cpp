@@ -1,6 +1,7 @@
 // Findings beside what they concern, and remedies that really do remove them.
 #include "window_fixture.h"
 
+#include "canvas/picture_widget.h"
 #include "fit/finding_card.h"
 #include "fit/severity.h"
 #include "values/field_box.h"
@@ -77,6 +78,24 @@ TEST_F(FindingsShown, goingToAFindingLeadsToTheValueItConcerns) {
 TEST_F(FindingsShown, theGravestFindingIsInViewWithItsRemedies) {
   for (const QPushButton* remedy : firstCard()->findChildren<QPushButton*>())
     EXPECT_FALSE(remedy->visibleRegion().isEmpty()) << remedy->text().toStdString();
+}
+
+TEST_F(FindingsShown, howeverManyTheyAreTheComparisonCanBeRead) {
+  document().edit(QStringLiteral("more to say"), Design(document().design())
+                                                     .set(Field::FrontNeckDrop, 3)
+                                                     .choose(Choice::Washed, YesNo::No));
+  settle();
+  auto* picture = named<PictureWidget>(QStringLiteral("Cap laid over the armhole"));
+  ASSERT_TRUE(picture);
+  for (const QSize size : {QSize(1280, 800), QSize(1000, 700)}) {
+    window_->resize(size);
+    settle();
+    ASSERT_EQ(window_->size(), size);
+    // Two armholes with their names and scales below one another, each at least ten letters high.
+    EXPECT_GT(picture->height(), 2 * 10 * picture->fontMetrics().height()) << size.height();
+    EXPECT_FALSE(firstCard()->findChild<QPushButton*>()->visibleRegion().isEmpty())
+        << size.height();
+  }
 }
 
 TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {

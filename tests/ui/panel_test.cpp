@@ -29,6 +29,11 @@ protected:
     QTest::keyClick(box, Qt::Key_Return);
     settle();
   }
+  [[nodiscard]] bool told(const QString& words) {
+    for (const QLabel* label : window_->findChildren<QLabel*>())
+      if (label->isVisible() && label->text().startsWith(words)) return true;
+    return false;
+  }
   [[nodiscard]] double now(Field f) { return complete(document().design())[f]; }
 };
 
@@ -81,12 +86,65 @@ TEST_F(Panel, whatCannotBeIsRefusedInWordsAndChangesNothing) {
   for (const char* text : {"900", "ninety"}) {
     type(box("Bust"), text);
     EXPECT_EQ(document().design(), before) << text;
-    bool told = false;
-    for (const QLabel* label : window_->findChildren<QLabel*>())
-      told = told || (label->isVisible() && label->text().startsWith(QStringLiteral("Bust:")));
-    EXPECT_TRUE(told) << text;
+    EXPECT_TRUE(told(QStringLiteral("Bust:"))) << text;
     EXPECT_EQ(box("Bust")->text(), QStringLiteral("94"));
   }
+}
+
+TEST_F(Panel, aRefusalGoesWithTheNextChangeOfTheDesign) {
+  type(box("Bust"), "96");
+  type(box("Bust"), "900");
+  ASSERT_TRUE(told(QStringLiteral("Bust:")));
+  window_->actions().undo->trigger();
+  settle();
+  EXPECT_FALSE(told(QStringLiteral("Bust:")));
+}
+
+TEST_F(Panel, anEmptiedFieldGoesBackToWhatIsFilledIn) {
+  ASSERT_TRUE(document().design().has(Field::Bust));
+  const Design before = document().design();
+  for (const auto& [name, field] :
+       {std::pair("Bust", Field::Bust), std::pair("Bust, finished", Field::EaseBust)}) {
+    const double filled = complete(Design(document().design()).clear(field))[field];
+    FieldBox* emptied = box(name);
+    emptied->setFocus();
+    emptied->selectAll();
+    QTest::keyClick(emptied, Qt::Key_Delete);
+    QTest::keyClick(emptied, Qt::Key_Tab); // left without Return
+    settle();
+    EXPECT_FALSE(document().design().has(field)) << name;
+    EXPECT_DOUBLE_EQ(now(field), filled) << name;
+    EXPECT_FALSE(emptied->text().isEmpty()) << name;
+    EXPECT_FALSE(told(QStringLiteral("Bust:"))) << name;
+  }
+  EXPECT_EQ(document().history().count(), 2);
+  document().undo();
+  document().undo();
+  EXPECT_EQ(document().design(), before);
+}
+
+TEST_F(Panel, whyAWorkedOutValueCannotBeTypedIsSaidCalmly) {
+  const QString why = QStringLiteral("Worked out from the others");
+  EXPECT_FALSE(told(why));
+  window_->workbench().panel().focusField(Field::CapHeight, false);
+  settle();
+  ASSERT_TRUE(told(why));
+  const Design before = document().design();
+  type(box("Cap height"), "17");
+  EXPECT_EQ(document().design(), before);
+  for (const QLabel* label : window_->findChildren<QLabel*>()) {
+    if (!label->isVisible() || !label->text().startsWith(why)) continue;
+    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out\""))) << "the choice to change";
+    EXPECT_EQ(label->palette().color(QPalette::WindowText),
+              QApplication::palette().color(QPalette::WindowText));
+  }
+  // Another choice, and it can be typed.
+  document().edit(QStringLiteral("ease"),
+                  Design(before).choose(Choice::WorkedOut, WorkedOut::CapEase));
+  settle();
+  EXPECT_FALSE(told(why));
+  type(box("Cap height"), "17");
+  EXPECT_DOUBLE_EQ(now(Field::CapHeight), 17);
 }
 
 TEST_F(Panel, escapePutsTheOldTextBack) {

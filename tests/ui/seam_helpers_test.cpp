@@ -97,6 +97,37 @@ TEST_F(SeamHelpers, theEaseFollowsTheDesign) {
   }));
 }
 
+TEST_F(SeamHelpers, theLastMarkStaysTheShoulderWhenMarksAreAdded) {
+  auto* to = named<QComboBox>(QStringLiteral("To mark"));
+  const int before = to->count();
+  ASSERT_EQ(to->currentIndex(), before - 1);
+  edit([](Design& d) { d.set(Field::ArmholeDepth, 26); });
+  ASSERT_GT(to->count(), before);
+  EXPECT_EQ(to->currentIndex(), to->count() - 1);
+}
+
+TEST_F(SeamHelpers, ofASleeveThatCannotFitNoPinsAndNothingKnittedAreShown) {
+  const auto shown = [&](const char* name) {
+    for (const QWidget* w : window_->findChildren<QWidget*>())
+      if (w->isVisible() && w->accessibleName() == QLatin1String(name)) return true;
+    return false;
+  };
+  constexpr const char* kNames[] = {"Pin marks, right armhole", "Pin marks, left armhole",
+                                    "Cap, knitted"};
+  for (const char* name : kNames)
+    EXPECT_TRUE(shown(name)) << name;
+  edit([](Design& d) { d.set(Field::EaseUpperArm, 32); });
+  ASSERT_FALSE(document().derived().draft.cap.found);
+  for (const char* name : kNames)
+    EXPECT_FALSE(shown(name)) << name;
+  EXPECT_EQ(answer(), QString());
+  document().undo();
+  settle();
+  for (const char* name : kNames)
+    EXPECT_TRUE(shown(name)) << name;
+  EXPECT_TRUE(answer().startsWith(QStringLiteral("ease +"))) << "from the underarm to the shoulder";
+}
+
 TEST_F(SeamHelpers, edgesOfUnequalRowsGetARecipe) {
   auto* first = named<QSpinBox>(QStringLiteral("Rows of one edge"));
   auto* second = named<QSpinBox>(QStringLiteral("Rows of the other edge"));

@@ -6,7 +6,7 @@
 namespace scye {
 namespace {
 
-constexpr double kLeastShare = 0.25, kMostShare = 0.5; // of the height, for the findings
+constexpr double kLeastShare = 0.3; // of the height, for the findings
 
 } // namespace
 
@@ -22,7 +22,8 @@ Answers::Answers(Document& document, Attention& attention, Settings& settings, Q
 
 void Answers::arrange() {
   const int wanted = findings_->heightWanted(width());
-  const int below = std::clamp(wanted, int(kLeastShare * height()), int(kMostShare * height()));
+  const int least = int(kLeastShare * height());
+  const int below = std::clamp(wanted, least, std::max(least, height() - fit_->leastHeight(width())));
   fit_->setGeometry(0, 0, width(), height() - below);
   findings_->setGeometry(0, height() - below, width(), below);
 }

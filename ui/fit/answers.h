@@ -1,6 +1,6 @@
 // What the design answers: whether the sleeve fits, and below it the findings. The findings take
-// what they need, within bounds, so that the comparison stays large; while she drags nothing is
-// rearranged.
+// what they need as long as the comparison can still be read, and scroll beyond that; while she
+// drags nothing is rearranged.
 #pragma once
 
 #include "document/attention.h"

@@ -13,6 +13,11 @@
 #include <QVBoxLayout>
 
 namespace scye {
+namespace {
+
+constexpr int kLeastPicture = 56; // letters high: back and front, one below the other
+
+} // namespace
 
 FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
     : QWidget(parent), document_(document), settings_(settings), sign_(new QLabel(this)),
@@ -68,6 +73,7 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
   column->addWidget(hang_);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
+  picture_->setMinimumHeight(kLeastPicture * gap);
   column->addWidget(picture_, 1);
 
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
@@ -83,8 +89,13 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
   options.textHeight = textHeight;
   options.perRow = perRow;
   const Derived& derived = document_.derived();
-  options.knitted = &derived.knit;
+  if (derived.draft.cap.found) options.knitted = &derived.knit;
   return fitComparison(derived.draft, builtinPhrases(), options);
+}
+
+int FitPanel::leastHeight(int width) const {
+  layout()->activate();
+  return layout()->totalMinimumHeightForWidth(width);
 }
 
 void FitPanel::refresh() {
@@ -102,7 +113,9 @@ void FitPanel::refresh() {
   show(numbers_[0].drafted, verdict.armhole, false);
   show(numbers_[1].drafted, verdict.cap, false);
   show(numbers_[2].drafted, verdict.ease, true);
-  if (verdict.knitted) {
+  // Beside a cap that cannot fit these would read as if it did.
+  const bool knitted = verdict.knitted && derived.draft.cap.found;
+  if (knitted) {
     const KnitGarment& knit = derived.knit;
     const bool left = verdict.knitted->mismatch == knit.left.mismatch(knit.easeWanted);
     const ArmholeFit& side = left ? knit.left : knit.right;
@@ -113,8 +126,8 @@ void FitPanel::refresh() {
       number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
   }
   for (const Number& number : numbers_)
-    number.knitted->setVisible(verdict.knitted.has_value());
-  knittedName_->setVisible(verdict.knitted.has_value());
+    number.knitted->setVisible(knitted);
+  knittedName_->setVisible(knitted);
   hang_->setText(unbroken(hangText(sleeveHang(derived.draft), builtinPhrases())));
   picture_->refresh();
 }

@@ -18,6 +18,9 @@ class FitPanel : public QWidget {
 public:
   FitPanel(Document& document, Settings& settings, QWidget* parent = nullptr);
 
+  // Below it the comparison's letters would lie on one another.
+  [[nodiscard]] int leastHeight(int width) const;
+
 protected:
   void changeEvent(QEvent* event) override;
 

@@ -69,22 +69,26 @@ void EaseBetween::setMarks(const std::vector<SeamMarks>& marks, LengthUnit unit)
 
 void EaseBetween::fillMarks() {
   const int side = side_->currentIndex();
-  if (side < 0) return;
   QStringList names;
-  for (const SeamMark& mark : marks_[std::size_t(side)].marks)
-    names.append(tr("%1 %2")
-                     .arg(names.size() + 1)
-                     .arg(QString::fromStdString(
-                         builtinPhrases().say("mark." + std::string(notchKey(mark.kind))))));
-  const bool first = from_->count() == 0; // from the underarm to the shoulder
+  if (side >= 0)
+    for (const SeamMark& mark : marks_[std::size_t(side)].marks)
+      names.append(tr("%1 %2")
+                       .arg(names.size() + 1)
+                       .arg(QString::fromStdString(
+                           builtinPhrases().say("mark." + std::string(notchKey(mark.kind))))));
+  // At first from the underarm to the shoulder, which stays the shoulder when marks are added.
+  const bool last = to_->currentIndex() == to_->count() - 1;
   refill(from_, names, std::max(0, from_->currentIndex()));
-  refill(to_, names, first ? int(names.size()) - 1 : to_->currentIndex());
+  refill(to_, names, last ? int(names.size()) - 1 : to_->currentIndex());
   answer();
 }
 
 void EaseBetween::answer() {
   const int side = side_->currentIndex(), from = from_->currentIndex(), to = to_->currentIndex();
-  if (side < 0 || from < 0 || to < 0) return;
+  if (side < 0 || from < 0 || to < 0) {
+    answer_->clear();
+    return;
+  }
   const BetweenMarks between =
       betweenMarks(marks_[std::size_t(side)], std::size_t(from), std::size_t(to));
   const auto length = [&](double cm, bool sign) {

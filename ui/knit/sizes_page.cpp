@@ -134,11 +134,13 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
                              .arg(QString::number(knit.deviation, 'f', 1)));
 }
 
-// First the back's, then the front's, as the directions tell them.
+// First the back's, then the front's, as the directions tell them; none of a cap that cannot fit.
 void SizesPage::fillMarks(const Derived& derived) {
   const Finishing& finishing = derived.directions.finishing;
+  const std::vector<SeamMarks> marks =
+      derived.draft.cap.found ? finishing.marks : std::vector<SeamMarks>();
   QList<FigureRow> rows[2];
-  for (const SeamMarks& side : finishing.marks) {
+  for (const SeamMarks& side : marks) {
     const QString name = side.side == BodySide::Back ? tr("Back") : tr("Front");
     int number = 0;
     for (const SeamMark& mark : side.marks) {
@@ -150,8 +152,8 @@ void SizesPage::fillMarks(const Derived& derived) {
   }
   for (int left = 0; left < 2; ++left)
     marks_[left].table->setRows(rows[left]);
-  ease_->setMarks(finishing.marks, settings_.unit());
-  ease_->setEnabled(!finishing.marks.empty());
+  ease_->setMarks(marks, settings_.unit());
+  ease_->setEnabled(!marks.empty());
   seam_->setWording(wordingOf(settings_));
   seam_->suggest(std::max(1, finishing.sideBack), std::max(1, finishing.sideFront));
 }

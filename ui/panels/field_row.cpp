@@ -65,8 +65,12 @@ void FieldRow::addCell(const CellSpec& spec, const QString& name) {
   connect(box, &FieldBox::focused, this, [this, at] { take(at); });
   connect(box, &FieldBox::entered, this, [this, at](double v) { enter(at, v, 0); });
   connect(box, &FieldBox::stepped, this, [this, at](double v) { enter(at, v, run_); });
-  connect(box, &FieldBox::unreadable, this,
-          [this, at] { refuse(at, cells_[at].spec.field, Refusal::NotANumber); });
+  connect(box, &FieldBox::unreadable, this, [this, at](const QString& text) {
+    if (text.trimmed().isEmpty())
+      clear(target(cells_[at]));
+    else
+      refuse(at, cells_[at].spec.field, Refusal::NotANumber);
+  });
 }
 
 bool FieldRow::has(Field field) const {
@@ -140,6 +144,11 @@ void FieldRow::enter(std::size_t at, double value, int run) {
   refresh();
 }
 
+void FieldRow::clear(Field field) {
+  if (slider_) slider_->quiet();
+  context_.document.edit(fieldName(field), Design(context_.document.design()).clear(field));
+}
+
 void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
   inHand_ = at;
   showSlider();
@@ -177,7 +186,7 @@ void FieldRow::refresh() {
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
     const QString from = c.spec.finished ? QString() : estimateText(design, s, f, unit);
-    c.box->setToolTip(workedOut ? tr("Worked out so that the cap fits") : from);
+    c.box->setToolTip(workedOut ? workedOutText() : from);
     c.box->setAccessibleDescription(c.box->toolTip());
   }
   if (!wanted) close();
@@ -273,9 +282,7 @@ void FieldRow::openSourceMenu() {
     QAction* action = menu->addAction(
         tr("%1: back to %2").arg(fieldName(f), shownValue(f, filledIn(design, f), unit)));
     action->setEnabled(design.has(f));
-    connect(action, &QAction::triggered, this, [this, f] {
-      context_.document.edit(fieldName(f), Design(context_.document.design()).clear(f));
-    });
+    connect(action, &QAction::triggered, this, [this, f] { clear(f); });
   }
   menu->popup(source_->mapToGlobal(QPoint(0, source_->height())));
 }

@@ -60,6 +60,7 @@ private:
   void addCell(const CellSpec& spec, const QString& name);
   void take(std::size_t cell);
   void enter(std::size_t cell, double value, int run);
+  void clear(Field field); // back to what is filled in
   void refuse(std::size_t cell, Field field, Refusal refusal);
   void openSourceMenu();
   void refreshMark(const Finding* worst);

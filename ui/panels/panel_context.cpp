@@ -79,4 +79,9 @@ bool isWorkedOut(const Design& design, Field field) {
   return workedField(design.as<WorkedOut>(Choice::WorkedOut)) == field;
 }
 
+QString workedOutText() {
+  return phraseText("field.workedOut",
+                    {textParam("choice", choiceName(Choice::WorkedOut).toStdString())});
+}
+
 } // namespace scye

@@ -33,5 +33,7 @@ struct PanelContext {
 [[nodiscard]] QString shownValue(Field field, double value, LengthUnit unit);
 [[nodiscard]] ValueStyle styleOf(Field field, LengthUnit unit, bool showUnit);
 [[nodiscard]] bool isWorkedOut(const Design& design, Field field);
+// Why such a value cannot be set, and which choice lets it be.
+[[nodiscard]] QString workedOutText();
 
 } // namespace scye

@@ -22,7 +22,8 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
       slider_(new ValueSlider(this)), high_(smallLabel(this)),
       how_(new QuietButton(QuietButton::Looks::Aside, this)),
-      likely_(smallLabel(this)), refusal_(new QLabel(this)) {
+      likely_(smallLabel(this)), worked_(new QLabel(workedOutText(), this)),
+      refusal_(new QLabel(this)) {
   auto* grid = new QGridLayout(this);
   const int gap = fontMetrics().averageCharWidth();
   grid->setContentsMargins(2 * gap, 0, 0, gap);
@@ -39,10 +40,16 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
   grid->addLayout(below, 1, 0, 1, 4);
   how_->setText(tr("How to measure"));
   connect(how_, &QuietButton::clicked, this, [this] { Q_EMIT howWanted(field_); });
-  grid->addWidget(refusal_, 2, 0, 1, 4);
+  grid->addWidget(worked_, 2, 0, 1, 4);
+  grid->addWidget(refusal_, 3, 0, 1, 4);
   grid->setColumnStretch(2, 1);
-  refusal_->setWordWrap(true);
-  refusal_->hide();
+  for (QLabel* label : {worked_, refusal_}) {
+    label->setWordWrap(true);
+    label->hide();
+  }
+  connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.design) quiet();
+  });
 
   connect(slider_, &ValueSlider::taken, this, [this] {
     context_.attention.light(field_);
@@ -85,7 +92,9 @@ void RowSlider::refresh() {
   const double now = context_.document.derived().draft.sizes[field_];
   if (now < slider_->low() || now > slider_->high()) setSpan();
   slider_->showValue(now);
-  slider_->setEnabled(!isWorkedOut(context_.document.design(), field_));
+  const bool workedOut = isWorkedOut(context_.document.design(), field_);
+  slider_->setEnabled(!workedOut);
+  worked_->setVisible(workedOut);
   showLikely();
 }
 

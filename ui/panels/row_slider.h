@@ -1,5 +1,6 @@
 // What opens under the row in use: a slider for the value in hand, its ends, and room for a
-// refusal.
+// refusal, which goes with the next change of the design; of a value that is worked out, why it
+// cannot be set.
 #pragma once
 
 #include "panels/panel_context.h"
@@ -42,6 +43,7 @@ private:
   QLabel* high_;
   QuietButton* how_;
   QLabel* likely_; // the slider's band in words
+  QLabel* worked_; // shown while the value is worked out
   QLabel* refusal_;
 };
 

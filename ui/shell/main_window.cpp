@@ -194,6 +194,7 @@ void MainWindow::showWork() {
   banner_->dismiss();
   pages_->setCurrentWidget(&workbench());
   actions_->setWorking(true);
+  refreshTitle();
   workbench().table().setFocus();
 }
 
@@ -226,9 +227,10 @@ void MainWindow::offerRecovered() {
 
 void MainWindow::refreshTitle() {
   const bool working = work_ && pages_->currentWidget() == work_;
-  setWindowTitle(working ? tr("%1[*] - Scyewright").arg(document_.displayName())
-                         : QStringLiteral("Scyewright[*]"));
-  setWindowModified(document_.isModified());
+  // It ends in the program's name, which Qt would add otherwise.
+  setWindowTitle(working ? tr("%1[*] — Scyewright").arg(document_.displayName())
+                         : QStringLiteral("Scyewright"));
+  setWindowModified(working && document_.isModified());
 }
 
 void MainWindow::refreshHistory() {
