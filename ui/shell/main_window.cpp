@@ -183,6 +183,8 @@ void MainWindow::openStyle(const QString& path) {
 }
 
 void MainWindow::showStart() {
+  // What was said of the design that is left; an offer made on the start page itself stays.
+  if (pages_->currentWidget() != start_) banner_->dismiss();
   document_.replace({}, {});
   actions_->setWorking(false);
   pages_->setCurrentWidget(start_);
