@@ -74,10 +74,7 @@ Workbench& MainWindow::workbench() {
     connect(&work_->knitFiles(), &KnitFiles::failed, this, failed);
     connect(&work_->knitFiles(), &KnitFiles::exported, this, exported);
     connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
-    connect(&work_->panel(), &EditPanel::howWanted, this, [this](Field measurement) {
-      guide().showMeasurement(measurement, document_.design().source(measurement));
-      showGuide();
-    });
+    connect(&work_->panel(), &EditPanel::howWanted, this, &MainWindow::showGuide);
   }
   return *work_;
 }
@@ -94,8 +91,11 @@ GuideWindow& MainWindow::guide() {
   return *guide_;
 }
 
-void MainWindow::showGuide() {
-  guide().showPresent();
+void MainWindow::showGuide(std::optional<Field> measurement) {
+  if (measurement)
+    guide().showMeasurement(measurement, document_.design().source(*measurement));
+  else
+    guide().showPresent();
   guide().show();
   guide().raise();
   guide().activateWindow();
@@ -146,7 +146,9 @@ void MainWindow::connectActions() {
   connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
   connect(a.enlarge, &QAction::toggled, this,
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
-  connect(a.guide, &QAction::triggered, this, &MainWindow::showGuide);
+  connect(a.guide, &QAction::triggered, this, [this] {
+    showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt);
+  });
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
