@@ -169,13 +169,8 @@ TEST_F(SeamHelpers, answersAndNotesAreNeverCut) {
   window_->actions().enlarge->trigger();
   for (const int width : {1000, 1280, 1600}) {
     window_->resize(width, 700);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !area->horizontalScrollBar()->isVisible(); })) << width;
     expectWhole("another width");
-    // Where a table is wider than the page there is a scroll bar; what is written below is not.
-    EXPECT_TRUE(width == 1000 || !area->horizontalScrollBar()->isVisible()) << width;
-    for (const QLabel* label : area->findChildren<QLabel*>()) {
-      if (!label->isVisible() || !label->wordWrap()) continue;
-      EXPECT_LE(label->width(), area->viewport()->width()) << label->text().toStdString();
-    }
   }
 }
 

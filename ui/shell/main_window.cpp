@@ -59,6 +59,7 @@ MainWindow::~MainWindow() {
 Workbench& MainWindow::workbench() {
   if (!work_) {
     work_ = new Workbench({document_, attention_, settings_, wearers_});
+    connect(work_, &Workbench::answersShown, actions_->answers, &QAction::setChecked);
     pages_->addWidget(work_);
     const QSettings state(paths_.windowState, QSettings::IniFormat);
     work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
@@ -146,6 +147,8 @@ void MainWindow::connectActions() {
   connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
   connect(a.enlarge, &QAction::toggled, this,
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
+  connect(a.answers, &QAction::toggled, this,
+          [this](bool shown) { workbench().setAnswersShown(shown); });
   connect(a.guide, &QAction::triggered, this, [this] {
     showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt);
   });
