@@ -8,7 +8,7 @@
 #include "io/files.h"
 #include "io/report.h"
 #include "io/setting.h"
-#include "schematic/chart.h"
+#include "knit/knit_export.h"
 #include "schematic/schematic.h"
 
 #include <QFile>
@@ -90,8 +90,8 @@ std::optional<std::string> writeDirections(const Job& job, const std::string& pa
 }
 
 std::optional<std::string> writeChart(const Job& job, const std::string& path) {
-  const auto problem =
-      exportPicture(garmentCharts(job.derived.knit, phrases()), QFile::decodeName(path.c_str()), job.page);
+  const auto problem = exportChart(job.derived.knit, job.derived.draft.design.title,
+                                   QFile::decodeName(path.c_str()), job.page);
   return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 

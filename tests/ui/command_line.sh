@@ -62,6 +62,10 @@ expect 0 '' draft jacket.scye --with bust=40in --report inches.json
 says '"value": 101.6,' inches.json
 expect 0 '' draft "$demos/pullover.scye" --schematic sheet.pdf --paper a4 --unit in
 says ' in high'
+expect 0 '' draft jacket.scye --chart chart.pdf --paper a4
+# Back, two fronts and the sleeve: a page each.
+pdfinfo chart.pdf | grep -q '^Pages: *4$' || wrong 'chart.pdf has not a page a piece'
+pdftotext chart.pdf - | grep -q 'Harbour jacket: Sleeve' || wrong 'a page does not name its piece'
 
 # Every style of the library, all its outputs.
 for style in "$demos"/*.scye; do

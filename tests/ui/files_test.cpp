@@ -69,6 +69,18 @@ TEST_F(Files, theTitleNamesTheDesignAtOnceAndWhetherItIsSaved) {
                                         .arg(QString::fromStdString(document().design().title)));
 }
 
+TEST_F(Files, whatWasSaidOfADesignGoesWithIt) {
+  openDemo();
+  window_->banner().say(Severity::Note, QStringLiteral("Exported."), file("a.pdf"));
+  window_->actions().newDesign->trigger();
+  EXPECT_FALSE(window_->banner().isVisible());
+  window_->banner().say(Severity::Warning, QStringLiteral("On the start page"), {});
+  window_->actions().newFromStyle->trigger();
+  EXPECT_TRUE(window_->banner().isVisible()) << "the page is the same";
+  window_->openStyle(demoFile());
+  EXPECT_FALSE(window_->banner().isVisible());
+}
+
 TEST_F(Files, anAnswerThatIsMissingIsAskedForAgain) {
   auto* bust = named<FieldBox>(QStringLiteral("Bust"), &window_->startPage());
   QTest::keyClicks(bust, QStringLiteral("92"));

@@ -90,12 +90,48 @@ TEST_F(FindingsShown, howeverManyTheyAreTheComparisonCanBeRead) {
   for (const QSize size : {QSize(1280, 800), QSize(1000, 700)}) {
     window_->resize(size);
     settle();
+    window_->actions().answers->setChecked(true); // in the narrow one they have made room
+    settle();
     ASSERT_EQ(window_->size(), size);
     // Two armholes with their names and scales below one another, each at least ten letters high.
     EXPECT_GT(picture->height(), 2 * 10 * picture->fontMetrics().height()) << size.height();
     EXPECT_FALSE(firstCard()->findChild<QPushButton*>()->visibleRegion().isEmpty())
         << size.height();
   }
+}
+
+TEST_F(FindingsShown, inANarrowWindowTheyMakeRoomUntilTheyAreAskedFor) {
+  QWidget* answers = window_->workbench().widget(2);
+  const auto resize = [this](int width) {
+    window_->resize(width, 700);
+    settle();
+    ASSERT_EQ(window_->width(), width);
+  };
+  EXPECT_TRUE(answers->isVisible());
+  EXPECT_GE(table().width(), 380);
+  resize(1000);
+  EXPECT_FALSE(answers->isVisible());
+  EXPECT_GE(table().width(), 380);
+  EXPECT_FALSE(window_->actions().answers->isChecked());
+  QTest::keyClick(&table(), Qt::Key_4, Qt::ControlModifier);
+  EXPECT_TRUE(answers->isVisible());
+  resize(1010);
+  EXPECT_TRUE(answers->isVisible()) << "she has asked for them";
+  resize(1280);
+  EXPECT_TRUE(answers->isVisible());
+  resize(1000);
+  EXPECT_FALSE(answers->isVisible());
+  resize(1280);
+  EXPECT_TRUE(answers->isVisible()) << "there is room again";
+  EXPECT_TRUE(window_->actions().answers->isChecked());
+  // A window that is narrow from the first.
+  MainWindow other(paths());
+  other.resize(1000, 700);
+  other.show();
+  other.openFile(demoFile());
+  QApplication::processEvents();
+  EXPECT_FALSE(other.workbench().widget(2)->isVisible());
+  EXPECT_FALSE(other.actions().answers->isChecked());
 }
 
 TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {

@@ -86,7 +86,7 @@ TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
   ASSERT_TRUE(files().exportChartTo(file("c.pdf")));
   EXPECT_EQ(pagesOf(file("c.pdf")), int(derived().knit.pieces.size()));
   const QString text = run("pdftotext", {file("c.pdf"), QStringLiteral("-")});
-  EXPECT_TRUE(text.contains(QStringLiteral("Left front")));
+  EXPECT_TRUE(text.contains(QStringLiteral("Harbour jacket: Left front"))) << "on a sheet's foot";
   EXPECT_FALSE(text.contains(QStringLiteral("Scale"))) << "a chart has none";
 }
 
@@ -112,7 +112,7 @@ TEST_F(KnitExport, printedChartHasAPageAPiece) {
   QPrinter printer(QPrinter::HighResolution);
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(file("p.pdf"));
-  ASSERT_FALSE(printChart(derived().knit, printer));
+  ASSERT_FALSE(printChart(derived().knit, document().design().title, printer));
   EXPECT_EQ(pagesOf(file("p.pdf")), int(derived().knit.pieces.size()));
 }
 

@@ -46,6 +46,24 @@ TEST_F(MeasureGuide, theRowInUseLeadsToItsPageByKeyboard) {
   EXPECT_FALSE(guide().picture().picture().groups.empty());
 }
 
+TEST_F(MeasureGuide, askedForInARowItOpensAtThatMeasurement) {
+  for (const Field f : measuredOn(Source::Body)) {
+    window_->workbench().panel().focusField(f, false);
+    settle();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F1);
+    ASSERT_TRUE(guide().isVisible()) << info(f).key;
+    EXPECT_EQ(guide().measurement(), f) << info(f).key;
+    guide().close();
+    window_->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+  }
+  // Elsewhere it opens as it was left.
+  guide().showMeasurement(Field::Wrist, Source::Body);
+  table().setFocus();
+  QTest::keyClick(&table(), Qt::Key_F1);
+  EXPECT_EQ(guide().measurement(), Field::Wrist);
+}
+
 TEST_F(MeasureGuide, pageDownGoesThroughThemAllAndPageUpBack) {
   window_->actions().guide->trigger();
   ASSERT_TRUE(QTest::qWaitForWindowActive(&guide()));

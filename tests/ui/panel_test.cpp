@@ -3,6 +3,7 @@
 
 #include "body/complete.h"
 #include "look/quiet_button.h"
+#include "panels/fold.h"
 #include "values/field_box.h"
 
 #include <QAction>
@@ -233,6 +234,31 @@ TEST_F(Panel, everyControlHasANameToBeReadOut) {
     EXPECT_TRUE(!w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) ||
                 container)
         << w->metaObject()->className();
+  }
+}
+
+TEST_F(Panel, tabGoesThroughASectionBeforeTheNextHeading) {
+  for (Fold* fold : window_->workbench().panel().findChildren<Fold*>())
+    if (fold->isVisible()) fold->setOpen(true);
+  QApplication::processEvents();
+  QList<Fold*> folds;
+  for (Fold* fold : window_->workbench().panel().findChildren<Fold*>())
+    if (fold->isVisible()) folds.append(fold);
+  ASSERT_GT(folds.size(), 8);
+  std::sort(folds.begin(), folds.end(), [](Fold* a, Fold* b) { return a->y() < b->y(); });
+  folds.front()->findChild<QuietButton*>()->setFocus();
+  for (Fold* fold : folds) {
+    auto* head = fold->findChild<QuietButton*>();
+    ASSERT_EQ(QApplication::focusWidget(), head) << head->text().toStdString();
+    QSet<const QWidget*> visited;
+    while (fold->isAncestorOf(QApplication::focusWidget()) && visited.size() < 300) {
+      visited.insert(QApplication::focusWidget());
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    for (const FieldBox* box : fold->findChildren<FieldBox*>())
+      EXPECT_TRUE(!box->isVisible() || visited.contains(box)) << box->accessibleName().toStdString();
+    for (const QComboBox* box : fold->findChildren<QComboBox*>())
+      EXPECT_TRUE(!box->isVisible() || visited.contains(box)) << box->accessibleName().toStdString();
   }
 }
 

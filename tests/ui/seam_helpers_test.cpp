@@ -146,6 +146,34 @@ TEST_F(SeamHelpers, edgesOfUnequalRowsGetARecipe) {
   EXPECT_EQ(first->value(), 120) << "what she typed stays";
 }
 
+TEST_F(SeamHelpers, answersAndNotesAreNeverCut) {
+  auto* area = window_->workbench().pages().sizes->findChild<QScrollArea*>();
+  ASSERT_TRUE(area);
+  const auto expectWhole = [&](const char* when) {
+    QApplication::processEvents();
+    for (const QLabel* label : area->findChildren<QLabel*>()) {
+      if (!label->isVisible()) continue;
+      const QSize least = label->wordWrap()
+                              ? QSize(0, label->heightForWidth(label->width()))
+                              : label->sizeHint();
+      EXPECT_GE(label->height(), least.height()) << when << ": " << label->text().toStdString();
+      EXPECT_GE(label->width(), least.width()) << when << ": " << label->text().toStdString();
+      const int right = label->mapTo(area->widget(), label->rect().topRight()).x();
+      EXPECT_LT(right, area->widget()->width()) << when << ": " << label->text().toStdString();
+    }
+  };
+  expectWhole("at first");
+  auto* first = named<QSpinBox>(QStringLiteral("Rows of one edge"));
+  first->setValue(first->value() + 7);
+  expectWhole("a longer answer");
+  window_->actions().enlarge->trigger();
+  for (const int width : {1000, 1280, 1600}) {
+    window_->resize(width, 700);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !area->horizontalScrollBar()->isVisible(); })) << width;
+    expectWhole("another width");
+  }
+}
+
 TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
   auto* hang = named<QLabel>(QStringLiteral("How the sleeve hangs"));
   const auto expected = [&] {

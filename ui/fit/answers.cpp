@@ -6,7 +6,9 @@
 namespace scye {
 namespace {
 
-constexpr double kLeastShare = 0.3; // of the height, for the findings
+// Of the height, for the findings: also when there are none, and when the comparison needs more
+// than is left.
+constexpr double kLeastShare = 0.25, kSureShare = 0.3;
 
 } // namespace
 
@@ -22,8 +24,8 @@ Answers::Answers(Document& document, Attention& attention, Settings& settings, Q
 
 void Answers::arrange() {
   const int wanted = findings_->heightWanted(width());
-  const int least = int(kLeastShare * height());
-  const int below = std::clamp(wanted, least, std::max(least, height() - fit_->leastHeight(width())));
+  const int most = std::max(int(kSureShare * height()), height() - fit_->leastHeight(width()));
+  const int below = std::clamp(wanted, int(kLeastShare * height()), most);
   fit_->setGeometry(0, 0, width(), height() - below);
   findings_->setGeometry(0, height() - below, width(), below);
 }

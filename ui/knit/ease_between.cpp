@@ -37,15 +37,14 @@ EaseBetween::EaseBetween(QWidget* parent)
   auto* row = new QHBoxLayout;
   row->setSpacing(gap);
   const auto add = [&](const QString& word, const QString& name, ChoiceBox* box) {
-    if (!word.isEmpty()) {
-      auto* label = new QLabel(word, this);
-      label->setBuddy(box);
-      row->addWidget(label);
-    }
+    auto* label = new QLabel(word, this);
+    label->setBuddy(box);
+    row->addWidget(label);
     box->setAccessibleName(name);
     row->addWidget(box);
   };
-  add({}, tr("Side of the armhole"), side_);
+  side_->setAccessibleName(tr("Side of the armhole"));
+  column->addWidget(side_, 0, Qt::AlignLeft);
   add(tr("&from"), tr("From mark"), from_);
   add(tr("&to"), tr("To mark"), to_);
   row->addStretch(1);

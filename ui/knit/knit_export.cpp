@@ -27,13 +27,18 @@ std::optional<QString> writeText(const QString& path, std::string_view text) {
       .arg(path, QString::fromStdString(*problem));
 }
 
-std::vector<PictureMaker> chartPages(const KnitGarment& knit) {
+Picture titled(const std::string& title, Picture picture) {
+  if (!title.empty()) picture.title = title + ": " + picture.title;
+  return picture;
+}
+
+std::vector<PictureMaker> chartPages(const KnitGarment& knit, const std::string& title) {
   std::vector<PictureMaker> pages;
   for (const KnitPiece& piece : knit.pieces)
-    pages.push_back([&knit, &piece](double textHeight) {
+    pages.push_back([&knit, &piece, &title](double textHeight) {
       ChartOptions options;
       options.textHeight = textHeight;
-      return chartPicture(piece, knit.lattice.size, builtinPhrases(), options);
+      return titled(title, chartPicture(piece, knit.lattice.size, builtinPhrases(), options));
     });
   return pages;
 }
@@ -112,13 +117,12 @@ std::optional<QString> exportDirections(const Directions& directions, const Word
   return KnitExportText::tr("%1: directions end in .txt or .html.").arg(path);
 }
 
-std::optional<QString> exportChart(const KnitGarment& knit, const QString& path,
-                                   ExportOptions options) {
+std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
+                                   const QString& path, ExportOptions options) {
   options.toScale = false;
-  const std::vector<PictureMaker> pages = chartPages(knit);
   if (path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive))
-    return exportPages(pages, path, options);
-  return exportPicture(garmentCharts(knit, builtinPhrases()), path, options);
+    return exportPages(chartPages(knit, title), path, options);
+  return exportPicture(titled(title, garmentCharts(knit, builtinPhrases())), path, options);
 }
 
 std::optional<QString> exportRows(const KnitGarment& knit, const QString& path) {
@@ -131,8 +135,9 @@ void printDirections(const Directions& directions, const Wording& wording, QPrin
   paperDirections(directions, wording, printer.resolution())->print(&printer);
 }
 
-std::optional<QString> printChart(const KnitGarment& knit, QPrinter& printer) {
-  return printPages(chartPages(knit), printer, false);
+std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
+                                  QPrinter& printer) {
+  return printPages(chartPages(knit, title), printer, false);
 }
 
 } // namespace scye

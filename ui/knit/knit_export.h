@@ -11,12 +11,14 @@ namespace scye {
 // sentence, or nothing.
 [[nodiscard]] std::optional<QString> exportDirections(const Directions& directions,
                                                       const Wording& wording, const QString& path);
-[[nodiscard]] std::optional<QString> exportChart(const KnitGarment& knit, const QString& path,
-                                                 ExportOptions options);
+// `title`: of the design; it stands before the piece's name at the foot of a page.
+[[nodiscard]] std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
+                                                 const QString& path, ExportOptions options);
 [[nodiscard]] std::optional<QString> exportRows(const KnitGarment& knit, const QString& path);
 
 // A piece begins a page.
 void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer);
-[[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, QPrinter& printer);
+[[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
+                                                QPrinter& printer);
 
 } // namespace scye

@@ -40,7 +40,8 @@ bool KnitFiles::exportDirectionsTo(const QString& path) {
   return tell(path, exportDirections(document_.derived().directions, wordingOf(settings_), path));
 }
 bool KnitFiles::exportChartTo(const QString& path) {
-  return tell(path, exportChart(document_.derived().knit, path, settings_.exportOptions()));
+  return tell(path, exportChart(document_.derived().knit, document_.design().title, path,
+                                settings_.exportOptions()));
 }
 bool KnitFiles::exportRowsTo(const QString& path) {
   return tell(path, exportRows(document_.derived().knit, path));
@@ -78,7 +79,8 @@ void KnitFiles::printDirections() {
 void KnitFiles::printChart() {
   QPrinter printer(QPrinter::HighResolution);
   if (!choose(printer)) return;
-  if (const auto problem = scye::printChart(document_.derived().knit, printer))
+  if (const auto problem =
+          scye::printChart(document_.derived().knit, document_.design().title, printer))
     Q_EMIT failed(*problem);
 }
 

@@ -6,6 +6,7 @@
 #include "knit/uneven_seam_box.h"
 #include "values/value_text.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -57,6 +58,10 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   uneven_ = makeBlock(tr("Seam of unequal rows"), seam_,
                       tr("For any straight seam: the rows too many are spread over all of it."));
   setFocusProxy(sizes_.table);
+  // Room that changes (a scroll bar takes some too), and answers that grow as she asks.
+  for (QObject* watched : {static_cast<QObject*>(scroll_->viewport()),
+                           static_cast<QObject*>(ease_), static_cast<QObject*>(seam_)})
+    watched->installEventFilter(this);
 }
 
 SizesPage::Block SizesPage::makeBlock(const QString& title, QWidget* body, const QString& note) {
@@ -181,21 +186,25 @@ void SizesPage::refresh() {
   arrange();
 }
 
-// In two columns where there is room, else one below the other.
+// In two columns where there is room, else one below the other. Tables may ask for more than the
+// room there is; notes wrap within it.
 void SizesPage::arrange() {
   const int gap = fontMetrics().averageCharWidth();
-  const int margin = 2 * gap, line = fontMetrics().height();
+  const int margin = 2 * gap, line = fontMetrics().height(), between = 4 * gap;
+  const int room = scroll_->viewport()->width() - 2 * margin;
   const QList<QList<const Block*>> groups{{&sizes_, &shaping_, &uneven_},
                                           {&edges_, &marks_[0], &marks_[1], &between_}};
-  int widest[2] = {};
-  for (int g = 0; g < 2; ++g)
+  int wide[2] = {};
+  for (int g = 0; g < 2; ++g) {
+    wide[g] = std::min(50 * gap, room);
     for (const Block* block : groups[g])
-      widest[g] = std::max(widest[g], block->body->sizeHint().width());
-  const bool beside = widest[0] + widest[1] + 6 * gap <= scroll_->viewport()->width();
+      if (block->any()) wide[g] = std::max(wide[g], block->body->sizeHint().width());
+  }
+  const bool beside = wide[0] + between + wide[1] <= room;
   int y = margin / 2, bottom = 0;
   for (int g = 0; g < 2; ++g) {
     int x = margin;
-    if (g == 1 && beside) x += widest[0] + 4 * gap, bottom = y, y = margin / 2;
+    if (g == 1 && beside) x += wide[0] + between, bottom = y, y = margin / 2;
     for (const Block* block : groups[g]) {
       const bool any = block->any();
       block->title->setVisible(any);
@@ -210,21 +219,21 @@ void SizesPage::arrange() {
       y += gap / 2;
       put(block->body, block->body->sizeHint());
       if (!block->note->isHidden()) {
-        const int wide = std::max(widest[g], 50 * gap);
+        const int noteWide = std::min(wide[g], room);
         y += gap / 2;
-        put(block->note, {wide, block->note->heightForWidth(wide)});
+        put(block->note, {noteWide, block->note->heightForWidth(noteWide)});
       }
       y += line;
     }
   }
-  const int wide =
-      margin + (beside ? widest[0] + 4 * gap + widest[1] : std::max(widest[0], widest[1]));
-  content_->setMinimumSize(wide, std::max(y, bottom));
+  const int used = beside ? wide[0] + between + wide[1] : std::max(wide[0], wide[1]);
+  content_->setMinimumSize(margin + used, std::max(y, bottom));
 }
 
-void SizesPage::resizeEvent(QResizeEvent* event) {
-  KnitPage::resizeEvent(event);
-  arrange();
+bool SizesPage::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == (watched == scroll_->viewport() ? QEvent::Resize : QEvent::LayoutRequest))
+    arrange();
+  return KnitPage::eventFilter(watched, event);
 }
 
 } // namespace scye

@@ -24,7 +24,7 @@ public:
 
 protected:
   void refresh() override;
-  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   struct Block {

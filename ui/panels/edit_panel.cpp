@@ -245,6 +245,10 @@ void EditPanel::focusField(Field field, bool finished) {
   }
 }
 
+std::optional<Field> EditPanel::measurementInUse() const {
+  return row_ && row_->holds(window()->focusWidget()) ? row_->measurement() : std::nullopt;
+}
+
 void EditPanel::useRow(FieldRow* row) {
   waiting_ = row;
   // Under a held mouse button nothing may move.

@@ -16,6 +16,8 @@ public:
 
   // Opens what hides it, brings it into view and takes the keyboard there.
   void focusField(Field field, bool finished);
+  // Of the row that the keyboard is in.
+  [[nodiscard]] std::optional<Field> measurementInUse() const;
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
 

@@ -78,6 +78,19 @@ bool FieldRow::has(Field field) const {
                      [&](const Cell& c) { return c.spec.field == field; });
 }
 
+std::optional<Field> FieldRow::measurement() const {
+  const Field first = cells_.front().spec.field;
+  return isMeasurement(first) ? std::optional(first) : std::nullopt;
+}
+
+bool FieldRow::holds(const QWidget* widget) const {
+  const auto isIn = [widget](const QWidget* part) {
+    return part && (part == widget || part->isAncestorOf(widget));
+  };
+  return isIn(nameArea_) || isIn(source_) || isIn(slider_) || isIn(card_) ||
+         std::any_of(cells_.begin(), cells_.end(), [&](const Cell& c) { return isIn(c.box); });
+}
+
 Field FieldRow::target(const Cell& cell) const {
   if (!cell.spec.finished || sizes().fromGarment(cell.spec.field)) return cell.spec.field;
   return easeOf(cell.spec.field).value_or(cell.spec.field);

@@ -40,6 +40,9 @@ public:
            std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent);
 
   [[nodiscard]] bool has(Field field) const;
+  // What it is the row of, if that can be measured.
+  [[nodiscard]] std::optional<Field> measurement() const;
+  [[nodiscard]] bool holds(const QWidget* widget) const; // or what is open beneath it does
   void refresh();
   void focus(Field field, bool finished);
   void showSlider();

@@ -4,7 +4,21 @@
 
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace scye {
+namespace {
+
+// What is made late stands last in the keyboard's order: it is moved to follow `before`.
+void followInTabOrder(QWidget* before, const QWidget* body) {
+  QList<QWidget*> stops;
+  for (QWidget* w = body->nextInFocusChain(); body->isAncestorOf(w); w = w->nextInFocusChain())
+    if (w->focusPolicy() != Qt::NoFocus && !w->focusProxy()) stops.append(w);
+  for (QWidget* stop : stops)
+    QWidget::setTabOrder(std::exchange(before, stop), stop);
+}
+
+} // namespace
 
 Fold::Fold(Rank rank, const QString& title, Make make, QWidget* parent)
     : QWidget(parent), rank_(rank),
@@ -29,6 +43,7 @@ QWidget* Fold::body() {
   if (!body_) {
     body_ = make_();
     layout()->addWidget(body_);
+    followInTabOrder(head_, body_);
     body_->setVisible(isOpen());
   }
   return body_;

@@ -63,6 +63,9 @@ Actions::Actions(QMainWindow& w) {
   sizes = make(w, nullptr, tr("&Sizes"), {QKeySequence(Qt::CTRL | Qt::Key_3)});
   enlarge = make(w, "enlarge", tr("The &page alone"), {QKeySequence(Qt::Key_F9)});
   enlarge->setCheckable(true);
+  answers = make(w, "fits", tr("&Fit and findings"), {QKeySequence(Qt::CTRL | Qt::Key_4)});
+  answers->setCheckable(true);
+  answers->setChecked(true);
   centimetres = make(w, nullptr, tr("&Centimetres"));
   inches = make(w, nullptr, tr("&Inches"));
   centimetres->setIconText(tr("cm"));
@@ -99,7 +102,7 @@ void Actions::makeMenus(QMainWindow& w) {
   QMenu* view = w.menuBar()->addMenu(tr("&View"));
   view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches});
   view->addSeparator();
-  view->addActions({directions, chart, sizes, enlarge});
+  view->addActions({directions, chart, sizes, enlarge, answers});
   view->addSeparator();
   view->addActions({centimetres, inches});
   QMenu* help = w.menuBar()->addMenu(tr("&Help"));
@@ -122,6 +125,10 @@ void Actions::makeToolbar(QMainWindow& w) {
   part({fit, zoomIn, zoomOut, grid, wholeStitches});
   part({centimetres, inches});
   bar->addActions({exportPdf, print});
+  auto* space = new QWidget; // the last one stands above what it shows
+  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  bar->addWidget(space);
+  bar->addAction(answers);
 }
 
 void Actions::setWorking(bool working) {
@@ -130,7 +137,7 @@ void Actions::setWorking(bool working) {
        {save,        saveAs,     exportSvg, exportPng,       exportPdf,  exportDirections,
         exportChart, exportRows, print,     printDirections, printChart, zoomIn,
         zoomOut,     fit,        grid,      wholeStitches,   directions, chart,
-        sizes,       enlarge})
+        sizes,       enlarge,    answers})
     a->setEnabled(working);
 }
 

@@ -17,6 +17,7 @@ struct Actions {
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
   QAction *directions, *chart, *sizes, *enlarge; // the pages below the drawing table
+  QAction* answers; // the part at the right: fit and findings
   QAction *guide, *about;
   QMenu *recent, *wearer;
 

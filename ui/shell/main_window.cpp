@@ -59,6 +59,7 @@ MainWindow::~MainWindow() {
 Workbench& MainWindow::workbench() {
   if (!work_) {
     work_ = new Workbench({document_, attention_, settings_, wearers_});
+    connect(work_, &Workbench::answersShown, actions_->answers, &QAction::setChecked);
     pages_->addWidget(work_);
     const QSettings state(paths_.windowState, QSettings::IniFormat);
     work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
@@ -74,10 +75,7 @@ Workbench& MainWindow::workbench() {
     connect(&work_->knitFiles(), &KnitFiles::failed, this, failed);
     connect(&work_->knitFiles(), &KnitFiles::exported, this, exported);
     connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
-    connect(&work_->panel(), &EditPanel::howWanted, this, [this](Field measurement) {
-      guide().showMeasurement(measurement, document_.design().source(measurement));
-      showGuide();
-    });
+    connect(&work_->panel(), &EditPanel::howWanted, this, &MainWindow::showGuide);
   }
   return *work_;
 }
@@ -94,8 +92,11 @@ GuideWindow& MainWindow::guide() {
   return *guide_;
 }
 
-void MainWindow::showGuide() {
-  guide().showPresent();
+void MainWindow::showGuide(std::optional<Field> measurement) {
+  if (measurement)
+    guide().showMeasurement(measurement, document_.design().source(*measurement));
+  else
+    guide().showPresent();
   guide().show();
   guide().raise();
   guide().activateWindow();
@@ -146,7 +147,11 @@ void MainWindow::connectActions() {
   connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
   connect(a.enlarge, &QAction::toggled, this,
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
-  connect(a.guide, &QAction::triggered, this, &MainWindow::showGuide);
+  connect(a.answers, &QAction::toggled, this,
+          [this](bool shown) { workbench().setAnswersShown(shown); });
+  connect(a.guide, &QAction::triggered, this, [this] {
+    showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt);
+  });
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
@@ -183,6 +188,8 @@ void MainWindow::openStyle(const QString& path) {
 }
 
 void MainWindow::showStart() {
+  // What was said of the design that is left; an offer made on the start page itself stays.
+  if (pages_->currentWidget() != start_) banner_->dismiss();
   document_.replace({}, {});
   actions_->setWorking(false);
   pages_->setCurrentWidget(start_);

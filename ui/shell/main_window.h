@@ -55,7 +55,7 @@ private:
   void refreshHistory();
   void refreshSettings();
   void fillRecent();
-  void showGuide();
+  void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
   void takeState();
 

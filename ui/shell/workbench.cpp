@@ -9,6 +9,11 @@
 #include <QVBoxLayout>
 
 namespace scye {
+namespace {
+
+constexpr int kLeastMiddle = 64; // letters: pieces two by two with their figures
+
+} // namespace
 
 Workbench::Workbench(const PanelContext& context, QWidget* parent)
     : QSplitter(Qt::Horizontal, parent),
@@ -27,7 +32,8 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
 
   addWidget(panel_);
   addWidget(area_);
-  addWidget(new Answers(context.document, context.attention, context.settings));
+  answers_ = new Answers(context.document, context.attention, context.settings);
+  addWidget(answers_);
   setStretchFactor(0, 0);
   setStretchFactor(1, 3);
   setStretchFactor(2, 1);
@@ -39,12 +45,22 @@ bool Workbench::takeState(const QByteArray& state) {
   return placed_;
 }
 
+void Workbench::setAnswersShown(bool shown) {
+  if (shown != answers_->isHidden()) return;
+  answers_->setVisible(shown);
+  Q_EMIT answersShown(shown);
+}
+
 void Workbench::resizeEvent(QResizeEvent* event) {
   QSplitter::resizeEvent(event);
+  const int left = panel_->sizeHint().width(), right = answers_->minimumSizeHint().width();
+  const int middle = width() - left - right - 2 * handleWidth();
+  if (const bool narrow = middle < kLeastMiddle * fontMetrics().averageCharWidth();
+      narrow != std::exchange(narrow_, narrow))
+    setAnswersShown(!narrow);
   if (std::exchange(placed_, true)) return;
-  const int left = panel_->sizeHint().width();
-  const int right = std::max(widget(2)->minimumSizeHint().width(), width() / 4);
-  setSizes({left, std::max(1, width() - left - right), right});
+  const int wide = std::max(right, width() / 4);
+  setSizes({left, std::max(1, width() - left - wide), wide});
 }
 
 } // namespace scye

@@ -1,5 +1,5 @@
 // The three parts of the work side by side: what she says, the drawing table, what the design
-// answers.
+// answers. In a window too narrow for three the answers make room, until she asks for them.
 #pragma once
 
 #include "knit/knit_files.h"
@@ -10,6 +10,7 @@
 
 namespace scye {
 
+class Answers;
 class DrawingTable;
 class EditPanel;
 class ExportStrip;
@@ -27,16 +28,22 @@ public:
   [[nodiscard]] WorkArea& area() const { return *area_; }
   [[nodiscard]] const KnitPages& pages() const { return *pages_; }
   [[nodiscard]] KnitFiles& knitFiles() const { return *knitFiles_; }
+  void setAnswersShown(bool shown);
+
+Q_SIGNALS:
+  void answersShown(bool shown);
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
 
 private:
+  bool narrow_ = false;
   bool placed_ = false; // widths have been given, by us or from the last time
   DrawingTable* table_;
   EditPanel* panel_;
   ExportStrip* exports_;
   WorkArea* area_;
+  Answers* answers_;
   KnitFiles* knitFiles_;
   std::unique_ptr<KnitPages> pages_;
 };
