@@ -28,6 +28,7 @@ public:
     fit();
     shaping();
     front();
+    point();
     sleeve();
     rounding();
     return std::move(out_);
@@ -69,6 +70,21 @@ private:
   void shaping() {
     if (k_.backArmhole.status == ShapingStatus::TooFewRows || k_.frontArmhole.status == ShapingStatus::TooFewRows)
       say(Severity::Blocking, "knit.armholeRows", {Field::EaseArmholeDepth, Field::UnderarmBack});
+  }
+
+  // A V is decreased on right-side rows alone; what finds no row is bound off at its point, which then is none.
+  void point() {
+    if (g_.design.as<Neckline>(Choice::Neckline) != Neckline::Vee) return;
+    const KnitPiece* piece = k_.piece(PieceId::Front);
+    if (!piece) piece = k_.piece(PieceId::RightFront);
+    if (!piece) return;
+    int off = -k_.lattice.band; // a band that is knitted on ends there
+    for (const Section& s : piece->sections)
+      for (const Act& a : s.acts)
+        if (a.kind == ActKind::BindOff && a.shapes == Shapes::Neck) off += a.stitches.value();
+    constexpr int kPoint = 4; // stitches, hardly to be seen
+    if (off > kPoint)
+      say(Severity::Warning, "knit.blunt", {Field::FrontNeckDrop, Field::NeckWidth}, {numberParam("stitches", off)});
   }
 
   void front() {

@@ -122,6 +122,8 @@ const std::vector<Recipe>& recipes() {
       {"knit.sleeveFast", "less.upperArm", {Field::EaseUpperArm}, -1},
       {"knit.sleeveFast", "sleeve.straight", {}, 0,
        Remedy::Pick{Choice::SleeveLine, int(SleeveLine::Straight)}},
+      {"knit.blunt", "more.neckDrop", {Field::FrontNeckDrop}, 1},
+      {"knit.blunt", "less.neckWidth", {Field::NeckWidth}, -1},
       {"knit.rounded", "more.shown", {}, 1},
       {"knit.rounded", "less.shown", {}, -1},
       {"knit.rounded", "more.bust", {Field::EaseBust}, 1},

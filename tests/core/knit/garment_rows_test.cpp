@@ -142,6 +142,13 @@ TEST(GarmentRows, aStraightBackNeckIsBoundOffInOneRow) {
   EXPECT_EQ(slit.piece(PieceId::Back)->sections.size(), 3u);
 }
 
+// A V neck needs a right-side row for each stitch of its half width (common practice: decreases on every 2nd row).
+TEST(GarmentRows, aVThatIsTooShallowIsSaid) {
+  Design d = sound().choose(Choice::Neckline, Neckline::Vee);
+  EXPECT_EQ(findCode(knitted(d).findings, "knit.blunt"), nullptr);
+  EXPECT_NE(findCode(knitted(d.set(Field::FrontNeckDrop, 3)).findings, "knit.blunt"), nullptr);
+}
+
 // The facing is as long as it is deep, its fold a purled right-side row, and the body above it as long as
 // without one.
 TEST(GarmentRows, aFacingIsKnittedBelowTheFold) {
