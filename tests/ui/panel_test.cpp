@@ -136,6 +136,7 @@ TEST_F(Panel, whyAWorkedOutValueCannotBeTypedIsSaidCalmly) {
   for (const QLabel* label : window_->findChildren<QLabel*>()) {
     if (!label->isVisible() || !label->text().startsWith(why)) continue;
     EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out\""))) << "the choice to change";
+    EXPECT_EQ(label->visibleRegion().boundingRect(), label->rect()) << "all of it is in view";
     EXPECT_EQ(label->palette().color(QPalette::WindowText),
               QApplication::palette().color(QPalette::WindowText));
   }
@@ -234,6 +235,23 @@ TEST_F(Panel, everyControlHasANameToBeReadOut) {
     EXPECT_TRUE(!w->accessibleName().isEmpty() || (button && !button->text().isEmpty()) ||
                 container)
         << w->metaObject()->className();
+  }
+}
+
+TEST_F(Panel, norCanAFinishedSizeThatFollowsFromIt) {
+  const struct {
+    WorkedOut what;
+    const char* finished;
+  } cases[] = {{WorkedOut::UpperArmEase, "Upper arm, finished"},
+               {WorkedOut::ArmholeDepth, "Armhole depth, finished"}};
+  for (const auto& c : cases) {
+    document().edit(QStringLiteral("worked out"),
+                    Design(document().design()).choose(Choice::WorkedOut, c.what));
+    settle();
+    const Design before = document().design();
+    type(box(c.finished), "44");
+    EXPECT_EQ(document().design(), before) << c.finished;
+    EXPECT_TRUE(told(QStringLiteral("Worked out from the others"))) << c.finished;
   }
 }
 

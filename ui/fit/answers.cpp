@@ -24,8 +24,9 @@ Answers::Answers(Document& document, Attention& attention, Settings& settings, Q
 
 void Answers::arrange() {
   const int wanted = findings_->heightWanted(width());
-  const int most = std::max(int(kSureShare * height()), height() - fit_->leastHeight(width()));
-  const int below = std::clamp(wanted, int(kLeastShare * height()), most);
+  const int left = height() - fit_->leastHeight(width());
+  const int least = std::min(int(kLeastShare * height()), std::max(left, wanted));
+  const int below = std::clamp(wanted, least, std::max(int(kSureShare * height()), left));
   fit_->setGeometry(0, 0, width(), height() - below);
   findings_->setGeometry(0, height() - below, width(), below);
 }

@@ -73,7 +73,6 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
   column->addWidget(hang_);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
-  picture_->setMinimumHeight(kLeastPicture * gap);
   column->addWidget(picture_, 1);
 
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
@@ -95,7 +94,8 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
 
 int FitPanel::leastHeight(int width) const {
   layout()->activate();
-  return layout()->totalMinimumHeightForWidth(width);
+  return layout()->totalMinimumHeightForWidth(width) - picture_->minimumSizeHint().height() +
+         kLeastPicture * fontMetrics().averageCharWidth();
 }
 
 void FitPanel::refresh() {

@@ -263,10 +263,13 @@ void EditPanel::settle() {
   row_ = std::exchange(waiting_, nullptr);
   if (!row_) return;
   row_->showSlider();
-  if (QWidget* finding = row_->openFinding()) {
-    content_->layout()->activate();
-    ensureWidgetVisible(finding, 0, fontMetrics().height());
-  }
+  // What has just been opened has its place only after the layouts have had their turn.
+  QTimer::singleShot(0, this, &EditPanel::showLowest);
+}
+
+void EditPanel::showLowest() {
+  if (QWidget* lowest = row_ ? row_->lowest() : nullptr)
+    ensureWidgetVisible(lowest, 0, fontMetrics().height());
 }
 
 bool EditPanel::eventFilter(QObject* watched, QEvent* event) {

@@ -39,6 +39,7 @@ private:
   std::size_t addPart(Fold::Rank rank, const QString& title, Fill fill);
   void useRow(FieldRow* row);
   void settle();
+  void showLowest(); // of what is open beneath the row in use
   void openRest();
 
   PanelContext context_;

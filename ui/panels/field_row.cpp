@@ -92,7 +92,9 @@ bool FieldRow::holds(const QWidget* widget) const {
 }
 
 Field FieldRow::target(const Cell& cell) const {
-  if (!cell.spec.finished || sizes().fromGarment(cell.spec.field)) return cell.spec.field;
+  if (!cell.spec.finished || sizes().fromGarment(cell.spec.field) ||
+      isWorkedOut(context_.document.design(), cell.spec.field))
+    return cell.spec.field;
   return easeOf(cell.spec.field).value_or(cell.spec.field);
 }
 
@@ -136,8 +138,9 @@ void FieldRow::askFinding() {
     card_->setFocus(Qt::TabFocusReason);
 }
 
-QWidget* FieldRow::openFinding() const {
-  return card_ && !card_->isHidden() ? card_.data() : nullptr;
+QWidget* FieldRow::lowest() const {
+  if (card_ && !card_->isHidden()) return card_;
+  return slider_ && !slider_->isHidden() ? slider_.data() : nullptr;
 }
 
 void FieldRow::enter(std::size_t at, double value, int run) {
@@ -195,7 +198,7 @@ void FieldRow::refresh() {
       c.box->setBlank(); // not weighed
     else
       c.box->setValue(c.spec.finished ? s.finished(f) : s[f]);
-    const bool workedOut = !c.spec.finished && isWorkedOut(design, f);
+    const bool workedOut = isWorkedOut(design, target(c));
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
     const QString from = c.spec.finished ? QString() : estimateText(design, s, f, unit);

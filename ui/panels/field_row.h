@@ -48,8 +48,7 @@ public:
   void showSlider();
   void close(); // the slider and the finding
   void refreshFinding();
-  // The lowest of what is open beneath the row, if it is a finding.
-  [[nodiscard]] QWidget* openFinding() const;
+  [[nodiscard]] QWidget* lowest() const; // of what is open beneath the row
 
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
