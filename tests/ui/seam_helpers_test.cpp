@@ -113,7 +113,7 @@ TEST_F(SeamHelpers, ofASleeveThatCannotFitNoPinsAndNothingKnittedAreShown) {
     return false;
   };
   constexpr const char* kNames[] = {"Pin marks, right armhole", "Pin marks, left armhole",
-                                    "Cap, knitted"};
+                                    "Cap, knitted", "How the sleeve hangs"};
   for (const char* name : kNames)
     EXPECT_TRUE(shown(name)) << name;
   edit([](Design& d) { d.set(Field::EaseUpperArm, 32); });

@@ -128,6 +128,8 @@ void FitPanel::refresh() {
   for (const Number& number : numbers_)
     number.knitted->setVisible(knitted);
   knittedName_->setVisible(knitted);
+  // A cap that fits nothing hangs nowhere.
+  hang_->setVisible(derived.draft.cap.found);
   hang_->setText(unbroken(hangText(sleeveHang(derived.draft), builtinPhrases())));
   picture_->refresh();
 }
