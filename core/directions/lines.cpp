@@ -154,7 +154,9 @@ private:
   void buttonholeNotes(const Buttonholes& holes) {
     const Params params{countParam("n", int(holes.rows.size())), countParam("k", holes.stitches)};
     note("piece.buttonholes", params);
-    if (holes.bustHole > 0) note("piece.buttonholes.bust", {countParam("n", holes.bustHole)});
+    if (holes.bustHole > 0)
+      note(d_.figure == Figure::Woman ? "piece.buttonholes.bust" : "piece.buttonholes.chest",
+           {countParam("n", holes.bustHole)});
     note(holes.stitches > 1 ? "piece.buttonhole.how" : "piece.buttonhole.one", params);
   }
 

@@ -13,12 +13,13 @@ std::optional<NoteRead> noteRead(std::string_view text) {
     Finger finger(text);
     return finger.take(form, figures) && finger.done();
   };
-  if (is("The first @ of RS rows are the button band: keep them in its stitch, from the cast-on up.", {&note.band}) ||
-      is("The last @ of RS rows are the button band: keep them in its stitch, from the cast-on up.", {&note.band}) ||
+  if (is("The first @ of RS rows are the button band: work them in rib or another stitch that lies flat, from the cast-on up.", {&note.band}) ||
+      is("The last @ of RS rows are the button band: work them in rib or another stitch that lies flat, from the cast-on up.", {&note.band}) ||
       is("The front of the sleeve is at the beginning of RS rows.") ||
       is("The front of the sleeve is at the end of RS rows.") ||
       is("The piece is divided early, for a slit at the back neck.") ||
-      is("Counted from below, number # lies at the bust.", {&note.atBust}))
+      is("Counted from below, number # lies at the bust.", {&note.atBust}) ||
+      is("Counted from below, number # lies at the chest.", {&note.atBust}))
     return note;
   note.holes = 1;
   if (is("1 buttonhole over @ is worked in this band; it stands in the lines below.", {&note.over}) ||
