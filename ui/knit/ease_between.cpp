@@ -3,7 +3,6 @@
 #include "values/choice_box.h"
 #include "values/value_text.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -28,30 +27,12 @@ void refill(QComboBox* box, const QStringList& names, int at) {
 } // namespace
 
 EaseBetween::EaseBetween(QWidget* parent)
-    : QWidget(parent), side_(new ChoiceBox(this)), from_(new ChoiceBox(this)),
-      to_(new ChoiceBox(this)), answer_(new QLabel(this)) {
-  const int gap = fontMetrics().averageCharWidth();
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins({});
-  column->setSpacing(gap / 2);
-  auto* row = new QHBoxLayout;
-  row->setSpacing(gap);
-  const auto add = [&](const QString& word, const QString& name, ChoiceBox* box) {
-    auto* label = new QLabel(word, this);
-    label->setBuddy(box);
-    row->addWidget(label);
-    box->setAccessibleName(name);
-    row->addWidget(box);
-  };
+    : AnswerBox(tr("Ease between the marks"), parent), side_(new ChoiceBox(this)),
+      from_(new ChoiceBox(this)), to_(new ChoiceBox(this)) {
   side_->setAccessibleName(tr("Side of the armhole"));
-  column->addWidget(side_, 0, Qt::AlignLeft);
-  add(tr("&from"), tr("From mark"), from_);
-  add(tr("&to"), tr("To mark"), to_);
-  row->addStretch(1);
-  column->addLayout(row);
-  column->addWidget(answer_);
-  answer_->setAccessibleName(tr("Ease between the marks"));
-  answer_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  column().insertWidget(0, side_, 0, Qt::AlignLeft);
+  ask(tr("&from"), tr("From mark"), from_);
+  ask(tr("&to"), tr("To mark"), to_);
   connect(side_, &QComboBox::currentIndexChanged, this, &EaseBetween::fillMarks);
   for (ChoiceBox* box : {from_, to_})
     connect(box, &QComboBox::currentIndexChanged, this, &EaseBetween::answer);
@@ -85,7 +66,7 @@ void EaseBetween::fillMarks() {
 void EaseBetween::answer() {
   const int side = side_->currentIndex(), from = from_->currentIndex(), to = to_->currentIndex();
   if (side < 0 || from < 0 || to < 0) {
-    answer_->clear();
+    answerLabel().clear();
     return;
   }
   const BetweenMarks between =
@@ -93,7 +74,7 @@ void EaseBetween::answer() {
   const auto length = [&](double cm, bool sign) {
     return valueText(FieldKind::Length, std::abs(cm) < 0.05 ? 0 : cm, {unit_, true, sign, true});
   };
-  answer_->setText(tr("ease %1 (armhole %2, cap %3)")
+  answerLabel().setText(tr("ease %1 (armhole %2, cap %3)")
                        .arg(length(between.ease, true), length(between.armhole, false),
                             length(between.cap, false)));
 }

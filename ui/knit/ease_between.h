@@ -2,18 +2,15 @@
 // choose, and the answer in words.
 #pragma once
 
+#include "knit/answer_box.h"
 #include "knit/seam_marks.h"
 #include "model/phrases.h"
-
-#include <QWidget>
-
-class QLabel;
 
 namespace scye {
 
 class ChoiceBox;
 
-class EaseBetween : public QWidget {
+class EaseBetween : public AnswerBox {
   Q_OBJECT
 public:
   explicit EaseBetween(QWidget* parent);
@@ -28,7 +25,6 @@ private:
   std::vector<SeamMarks> marks_;
   LengthUnit unit_ = LengthUnit::Centimetre;
   ChoiceBox *side_, *from_, *to_;
-  QLabel* answer_;
 };
 
 } // namespace scye

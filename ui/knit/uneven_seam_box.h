@@ -2,15 +2,13 @@
 #pragma once
 
 #include "directions/directions.h"
+#include "knit/answer_box.h"
 
-#include <QWidget>
-
-class QLabel;
 class QSpinBox;
 
 namespace scye {
 
-class UnevenSeamBox : public QWidget {
+class UnevenSeamBox : public AnswerBox {
   Q_OBJECT
 public:
   explicit UnevenSeamBox(QWidget* parent);
@@ -24,7 +22,6 @@ private:
 
   Wording wording_;
   QSpinBox *first_, *second_;
-  QLabel* answer_;
   bool touched_ = false;
 };
 
