@@ -14,7 +14,8 @@
 namespace scye {
 namespace {
 
-constexpr std::string_view kHelp = R"(Scyewright: set-in sleeves that fit, from measurements and a swatch.
+constexpr std::string_view kHelp =
+    R"(Scyewright: set-in sleeves that fit, from measurements and a swatch.
 
   scyewright [--copy] [FILE.scye]    opens the workbench, with a design or a copy of it if one is named
   scyewright draft FILE.scye ...     drafts a design without a window and says what it finds
@@ -56,7 +57,8 @@ int listNames() {
       options += (options.empty() ? "" : ", ") + std::string(option);
     line(info(Choice(i)).key, "choice", options);
   }
-  for (int i = 0; i < kFieldCount; ++i) line(info(Field(i)).key, "field", rangeText(info(Field(i))));
+  for (int i = 0; i < kFieldCount; ++i)
+    line(info(Field(i)).key, "field", rangeText(info(Field(i))));
   return kDrafted;
 }
 
@@ -65,11 +67,13 @@ int usage(std::string_view phrase, const Params& params) {
   return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
 }
 
-// A window without a display would end in Qt's abort; and what makes no sense is told before one opens.
+// A window without a display would end in Qt's abort; and what makes no sense is told before one
+// opens.
 std::optional<int> windowRefused(int argc, char** argv) {
   const auto given = [&](auto is) { return std::any_of(argv + 1, argv + argc, is); };
   // Which options are Qt's own only Qt can tell.
-  const bool options = given([](const char* argument) { return argument[0] == '-' && argument != kCopy; });
+  const bool options =
+      given([](const char* argument) { return argument[0] == '-' && argument != kCopy; });
   if (!options)
     if (const auto code = windowArguments(argc, argv).exitCode) return code;
   // They may name where the window is to be.
@@ -120,7 +124,8 @@ WindowArguments windowArguments(int argc, char** argv) {
     }
     if (argument.starts_with("-"))
       return {{}, false, usage("cli.unknownOption", {textParam("option", argument)})};
-    if (!out.file.empty()) return {{}, false, usage("cli.extraFile", {textParam("file", argument)})};
+    if (!out.file.empty())
+      return {{}, false, usage("cli.extraFile", {textParam("file", argument)})};
     out.file = argument;
   }
   return out;

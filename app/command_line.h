@@ -1,5 +1,6 @@
 // What the program does without a window: drafting from the command line, help, names, version.
-//   scyewright draft FILE.scye [--with NAME=VALUE]... [--schematic OUT.svg|.png|.pdf] [--report OUT.json]
+//   scyewright draft FILE.scye [--with NAME=VALUE]... [--schematic OUT.svg|.png|.pdf] [--report
+//   OUT.json]
 // Every error is one plain line on stderr. Files are written whole or not at all.
 #pragma once
 
@@ -16,7 +17,8 @@ enum ExitCode : int {
 };
 
 // To be called before any Qt application exists. Returns the exit code, or nothing when a window is
-// asked for. Makes a QGuiApplication of its own, on the offscreen platform, only where a picture is drawn.
+// asked for. Makes a QGuiApplication of its own, on the offscreen platform, only where a picture is
+// drawn.
 [[nodiscard]] std::optional<int> runCommandLine(int argc, char** argv);
 
 // What is left of the arguments once QApplication has taken out its own.

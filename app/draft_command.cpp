@@ -25,7 +25,9 @@
 namespace scye {
 namespace {
 
-const Phrases& phrases() { return builtinPhrases(); }
+const Phrases& phrases() {
+  return builtinPhrases();
+}
 
 struct Job;
 struct OutputKind {
@@ -108,12 +110,14 @@ const std::vector<OutputKind>& outputKinds() {
 }
 
 int usage(std::string_view phrase, const Params& params) {
-  return failed(kUsage, phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
+  return failed(kUsage,
+                phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
 }
 
 std::string joined(std::span<const std::string_view> words) {
   std::string list;
-  for (std::string_view word : words) list += (list.empty() ? "" : ", ") + std::string(word);
+  for (std::string_view word : words)
+    list += (list.empty() ? "" : ", ") + std::string(word);
   return list;
 }
 
@@ -153,8 +157,7 @@ private:
 
   static bool known(std::string_view option) {
     return option == "--with" || option == "--paper" || option == "--unit" || option == "--dpi" ||
-           option == "--terms" ||
-           outputKind(option) != nullptr;
+           option == "--terms" || outputKind(option) != nullptr;
   }
 
   std::optional<int> option(const std::string& name, const std::string& value) {
@@ -244,12 +247,14 @@ std::optional<int> writeOutputs(const Job& job) {
   // Qt's remarks on fonts and folders are no errors of the knitter's.
   qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
   std::optional<QGuiApplication> drawing;
-  if (std::any_of(job.outputs.begin(), job.outputs.end(), [](const Output& o) { return o.kind->draws; })) {
+  if (std::any_of(job.outputs.begin(), job.outputs.end(),
+                  [](const Output& o) { return o.kind->draws; })) {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // no display is touched
     drawing.emplace(argc, argv);
   }
   for (const Output& output : job.outputs)
-    if (const auto problem = output.kind->write(job, output.path)) return failed(kFileFailed, *problem);
+    if (const auto problem = output.kind->write(job, output.path))
+      return failed(kFileFailed, *problem);
   return std::nullopt;
 }
 
@@ -264,7 +269,8 @@ std::string asSettings(const Remedy& remedy) {
   return text;
 }
 
-// The verdict and the findings with their remedies on stdout; what blocks, being an error, on stderr.
+// The verdict and the findings with their remedies on stdout; what blocks, being an error, on
+// stderr.
 void tell(const Job& job) {
   const FitVerdict verdict = fitVerdict(job.derived.draft, phrases(), job.unit, &job.derived.knit);
   std::printf("%s\n", verdict.sentence.c_str());
@@ -274,10 +280,13 @@ void tell(const Job& job) {
                                                        "severity.blocking"};
     const std::string line = phrases().say(kSeverities[int(finding.severity)]) + ": " +
                              phrases().say("finding." + finding.code, finding.params, job.unit);
-    if (finding.severity == Severity::Blocking) failed(kBlocked, line);
-    else std::printf("%s\n", line.c_str());
+    if (finding.severity == Severity::Blocking)
+      failed(kBlocked, line);
+    else
+      std::printf("%s\n", line.c_str());
     for (const Remedy& remedy : finding.remedies)
-      std::printf("  %s:%s\n", phrases().say("remedy." + remedy.key, remedy.params, job.unit).c_str(),
+      std::printf("  %s:%s\n",
+                  phrases().say("remedy." + remedy.key, remedy.params, job.unit).c_str(),
                   asSettings(remedy).c_str());
   }
 }

@@ -1,5 +1,6 @@
-// What measurements, swatches and yarn have to say, beside the drafted garment: doubts about slips of
-// the tape, swatches that disagree, a gauge that does not go with the yarn's class. With remedies.
+// What measurements, swatches and yarn have to say, beside the drafted garment: doubts about slips
+// of the tape, swatches that disagree, a gauge that does not go with the yarn's class. With
+// remedies.
 #pragma once
 
 #include "model/finding.h"

@@ -29,7 +29,7 @@ public:
       const Field f = Field(i);
       if (const auto v = design.given(f)) {
         sizes_.values[i] = *v;
-        sizes_.origins[i] = !isMeasurement(f)                         ? Origin::Set
+        sizes_.origins[i] = !isMeasurement(f)                     ? Origin::Set
                             : design.source(f) == Source::Garment ? Origin::GivenGarment
                                                                   : Origin::GivenBody;
       }
@@ -52,9 +52,7 @@ private:
   [[nodiscard]] bool jacket() const {
     return design_.as<Garment>(Choice::Garment) == Garment::Jacket;
   }
-  [[nodiscard]] bool small() const {
-    return figure() == Figure::Child || figure() == Figure::Baby;
-  }
+  [[nodiscard]] bool small() const { return figure() == Figure::Child || figure() == Figure::Baby; }
   void fill(Field f, double value, Origin origin = Origin::Rule) {
     if (design_.has(f) || filled_[std::size_t(f)]) return;
     filled_[std::size_t(f)] = true;
@@ -62,16 +60,24 @@ private:
     sizes_.origins[std::size_t(f)] = origin;
   }
 
-  // Starting ease: common practice; bust steps agree with the Craft Yarn Council's "standard" 5-10 cm.
+  // Starting ease: common practice; bust steps agree with the Craft Yarn Council's "standard" 5-10
+  // cm.
   void ease() {
     double bust = 5, arm = 4, depth = 2;
-    if (figure() == Figure::Child) bust = 8, arm = 5, depth = 2.5;
-    else if (figure() != Figure::Baby && jacket()) bust = 8, arm = 6, depth = 3;
+    if (figure() == Figure::Child)
+      bust = 8, arm = 5, depth = 2.5;
+    else if (figure() != Figure::Baby && jacket())
+      bust = 8, arm = 6, depth = 3;
     // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
     switch (design_.as<CapRise>(Choice::CapRise)) {
-    case CapRise::Shallow: arm += figure() == Figure::Baby ? 1 : small() ? 1.5 : 3; break;
-    case CapRise::High: arm -= 2; break;
-    case CapRise::Usual: break;
+    case CapRise::Shallow:
+      arm += figure() == Figure::Baby ? 1 : small() ? 1.5 : 3;
+      break;
+    case CapRise::High:
+      arm -= 2;
+      break;
+    case CapRise::Usual:
+      break;
     }
     fill(Field::EaseBust, bust);
     fill(Field::EaseWaist, at(Field::EaseBust));
@@ -80,7 +86,8 @@ private:
       fill(f, 0);
     fill(Field::EaseArmholeDepth, depth);
     fill(Field::EaseUpperArm, arm);
-    // A fitted forearm is close at the elbow, and widens as evenly below it as above (common practice).
+    // A fitted forearm is close at the elbow, and widens as evenly below it as above (common
+    // practice).
     fill(Field::EaseElbow, std::min(arm, 2.5));
     fill(Field::EaseWrist, 3);
   }
@@ -92,9 +99,7 @@ private:
     survey();
     const TableSize table = sizeAtBust(figure(), bust);
     sizes_.tableSize = table.name;
-    const auto fromTable = [&](Field f, double value) {
-      fill(f, value, Origin::Table);
-    };
+    const auto fromTable = [&](Field f, double value) { fill(f, value, Origin::Table); };
     fromTable(Field::Waist, table.waist);
     fromTable(Field::Hip, table.hip);
     fromTable(Field::CrossShoulder, table.crossBack);
@@ -106,8 +111,8 @@ private:
     else
       fromTable(Field::BackWaistLength, table.backLength);
     // Over the bust it is further to the waist; a child is alike before and behind.
-    fill(Field::FrontWaistLength, at(Field::BackWaistLength) + (small() ? 1.5 : 2) +
-                                      (figure() == Figure::Woman ? 2.5 : 0));
+    fill(Field::FrontWaistLength,
+         at(Field::BackWaistLength) + (small() ? 1.5 : 2) + (figure() == Figure::Woman ? 2.5 : 0));
     const double shoulder = sizes_.body(Field::CrossShoulder);
     fill(Field::CrossFront, shoulder);
     fill(Field::CrossBack, shoulder);
@@ -125,9 +130,9 @@ private:
     lengths();
   }
 
-  // Where other bodies with her measurements lie; and if she wants, the estimates fill in what she has not
-  // taken. The survey's cross widths and neck are other measures than ours (body/survey.h): those
-  // stay with table and rules.
+  // Where other bodies with her measurements lie; and if she wants, the estimates fill in what she
+  // has not taken. The survey's cross widths and neck are other measures than ours (body/survey.h):
+  // those stay with table and rules.
   void survey() {
     if (figure() != Figure::Woman && figure() != Figure::Man) return;
     Body body = bodyMeasurements(design_);
@@ -145,33 +150,40 @@ private:
 
   [[nodiscard]] double headGirth(double bust) const { // common practice
     switch (figure()) {
-    case Figure::Man: return 58;
-    case Figure::Child: return std::clamp(50 + 4 * (bust - 53) / 29, 50.0, 54.0);
-    case Figure::Baby: return std::clamp(40 + 8 * (bust - 40) / 12, 38.0, 50.0); // from memory
-    case Figure::Woman: break;
+    case Figure::Man:
+      return 58;
+    case Figure::Child:
+      return std::clamp(50 + 4 * (bust - 53) / 29, 50.0, 54.0);
+    case Figure::Baby:
+      return std::clamp(40 + 8 * (bust - 40) / 12, 38.0, 50.0); // from memory
+    case Figure::Woman:
+      break;
     }
     return 56;
   }
 
   void lengths() {
-    fill(Field::ShoulderDrop, small() ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
+    fill(Field::ShoulderDrop,
+         small() ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
     fill(Field::BackNeckDrop, small() ? 1.5 : 2);
     // The body reaches this far below the waist (common practice), by body length and figure.
-    constexpr double kBelowWaist[][4] = {{16, 20, 10, 6}, {-5, -4, -3, -2}, {3, 4, 2, 2}, {22, 26, 14, 10}};
-    fill(Field::HemToUnderarm, kBelowWaist[design_.option(Choice::BodyLength)][int(figure())] + at(Field::BackWaistLength) +
-                                   at(Field::BackNeckDrop) - sizes_.body(Field::ArmholeDepth) -
-                                   at(Field::ShoulderDrop));
+    constexpr double kBelowWaist[][4] = {
+        {16, 20, 10, 6}, {-5, -4, -3, -2}, {3, 4, 2, 2}, {22, 26, 14, 10}};
+    fill(Field::HemToUnderarm, kBelowWaist[design_.option(Choice::BodyLength)][int(figure())] +
+                                   at(Field::BackWaistLength) + at(Field::BackNeckDrop) -
+                                   sizes_.body(Field::ArmholeDepth) - at(Field::ShoulderDrop));
     fill(Field::SleeveToShoulder,
          at(Field::SleeveToUnderarm) + 0.65 * sizes_.body(Field::ArmholeDepth));
     const bool high = design_.as<Neckline>(Choice::Neckline) == Neckline::High;
     const bool straight = design_.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
-    // A high neck stays wide enough for the head, as its band stands up; one that is straight behind lacks
-    // the length of the back neck's curve.
+    // A high neck stays wide enough for the head, as its band stands up; one that is straight
+    // behind lacks the length of the back neck's curve.
     const double neck = (high ? 0.4 : straight ? 0.39 : 0.36) * sizes_.finished(Field::CrossBack);
     fill(Field::NeckBand, high ? (small() ? 4 : 6) : small() ? 2 : 2.5);
     const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
     if (design_.has(Field::ShoulderLength)) {
-      const double run = std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
+      const double run =
+          std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
       fill(Field::NeckWidth, sizes_.finished(Field::CrossShoulder) - 2 * run - 2 * band);
     } else if (design_.as<Neckline>(Choice::Neckline) == Neckline::Boat) {
       // Common practice: wide, but a small shoulder keeps its seam.
@@ -202,9 +214,15 @@ private:
     fill(Field::BackShare, 0.5);
     const double depth = sizes_.finished(Field::ArmholeDepth);
     switch (design_.as<Neckline>(Choice::Neckline)) {
-    case Neckline::Vee: fill(Field::FrontNeckDrop, 0.85 * depth); break;
-    case Neckline::Boat: fill(Field::FrontNeckDrop, small() ? 2 : 3); break;
-    default: fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5); break;
+    case Neckline::Vee:
+      fill(Field::FrontNeckDrop, 0.85 * depth);
+      break;
+    case Neckline::Boat:
+      fill(Field::FrontNeckDrop, small() ? 2 : 3);
+      break;
+    default:
+      fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5);
+      break;
     }
     // A small pullover opens at the back neck, or no head would pass (common practice).
     fill(Field::BackOpening, !small() || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
@@ -221,8 +239,8 @@ private:
     const double away = std::min(awayBack, awayFront);
     fill(Field::UnderarmBack,
          startingUnderarm(design_.has(Field::UnderarmFront) ? awayBack : away));
-    fill(Field::UnderarmFront, design_.has(Field::UnderarmBack) ? at(Field::UnderarmBack)
-                                                                : startingUnderarm(away));
+    fill(Field::UnderarmFront,
+         design_.has(Field::UnderarmBack) ? at(Field::UnderarmBack) : startingUnderarm(away));
     fill(Field::RiseShare, startingRise(away, at(Field::UnderarmBack), depth));
     fill(Field::ScoopBack, 0.55);
     fill(Field::ScoopFront, 0.55);
@@ -231,15 +249,18 @@ private:
   }
 
   void front(double depth) {
-    const double underarm = sizes_.finished(Field::HemToUnderarm), neckPoint = underarm + depth + at(Field::ShoulderDrop);
+    const double underarm = sizes_.finished(Field::HemToUnderarm),
+                 neckPoint = underarm + depth + at(Field::ShoulderDrop);
     fill(Field::WaistHeight, neckPoint - at(Field::BackNeckDrop) - at(Field::BackWaistLength));
-    const double longer = at(Field::FrontWaistLength) - at(Field::BackWaistLength) - at(Field::BackNeckDrop);
+    const double longer =
+        at(Field::FrontWaistLength) - at(Field::BackWaistLength) - at(Field::BackNeckDrop);
     fill(Field::BustDepth, std::max(0.0, longer));
-    // Common practice: short rows end a good 2.5 cm before the bust point, which lies about a tenth of the
-    // bust girth from the middle.
+    // Common practice: short rows end a good 2.5 cm before the bust point, which lies about a tenth
+    // of the bust girth from the middle.
     const double half = 0.5 * (1 - at(Field::BackShare)) * sizes_.finished(Field::Bust);
     fill(Field::BustReach, half - 0.105 * sizes_.body(Field::Bust) - 2.5);
-    const double hem = design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
+    const double hem =
+        design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
     // Short rows lift underarm and neck of the front.
     const bool lifted = design_.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows;
     const double lift = lifted ? at(Field::BustDepth) : 0;
@@ -251,7 +272,8 @@ private:
     const double arm = sizes_.finished(Field::UpperArm), wrist = sizes_.finished(Field::Wrist);
     const CapTop top = design_.as<CapTop>(Choice::CapTop);
     fill(Field::CapEase, top == CapTop::Smooth ? 1 : small() ? 5 : top == CapTop::Gathered ? 9 : 8);
-    // Half of what is drawn in widens the crown, the other half lifts it (common practice: a puff does both).
+    // Half of what is drawn in widens the crown, the other half lifts it (common practice: a puff
+    // does both).
     const double drawnIn = drawnInAtCrown(design_, at(Field::CapEase));
     fill(Field::CrownWidth,
          std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0) + 0.5 * drawnIn);
@@ -317,7 +339,8 @@ double bandInNeck(const Design& design, const Sizes& sizes) {
 }
 
 double drawnInAtCrown(const Design& design, double capEase) {
-  return design.as<CapTop>(Choice::CapTop) == CapTop::Smooth ? 0 : std::max(0.0, capEase - kSmoothEase);
+  return design.as<CapTop>(Choice::CapTop) == CapTop::Smooth ? 0
+                                                             : std::max(0.0, capEase - kSmoothEase);
 }
 
 int startingButtons(double first, double bust, double last) {
@@ -338,6 +361,8 @@ int startingButtons(double first, double bust, double last) {
   return best;
 }
 
-Sizes complete(const Design& design) { return Filler(design).run(); }
+Sizes complete(const Design& design) {
+  return Filler(design).run();
+}
 
 } // namespace scye

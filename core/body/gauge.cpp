@@ -8,7 +8,8 @@ using Use = SwatchReading::Use;
 std::vector<SwatchCount> counts(const Design& design, Use use, bool across) {
   std::vector<SwatchCount> out;
   if (use == Use::Same)
-    if (const auto first = across ? swatchAcross(design) : swatchAlong(design)) out.push_back(*first);
+    if (const auto first = across ? swatchAcross(design) : swatchAlong(design))
+      out.push_back(*first);
   for (const SwatchReading& s : design.swatches) {
     const SwatchCount count{across ? s.stitches : s.rows, across ? s.width : s.height};
     if (s.use == use && count.count > 0) out.push_back(count);
@@ -38,16 +39,23 @@ std::optional<double> change(const std::optional<SwatchGauge>& before,
 
 } // namespace
 
-std::optional<double> GaugeReport::washedAcross() const { return change(unwashedAcross, across); }
-std::optional<double> GaugeReport::washedAlong() const { return change(unwashedAlong, along); }
+std::optional<double> GaugeReport::washedAcross() const {
+  return change(unwashedAcross, across);
+}
+std::optional<double> GaugeReport::washedAlong() const {
+  return change(unwashedAlong, along);
+}
 
-std::vector<SwatchCount> pooledAcross(const Design& design) { return counts(design, Use::Same, true); }
+std::vector<SwatchCount> pooledAcross(const Design& design) {
+  return counts(design, Use::Same, true);
+}
 
 GaugeReport gaugeReport(const Design& design) {
   GaugeReport out;
   const auto of = [&](Use use, bool across) { return gaugeOf(counts(design, use, across)); };
   out.across = of(Use::Same, true), out.along = of(Use::Same, false);
-  out.unwashedAcross = of(Use::BeforeWashing, true), out.unwashedAlong = of(Use::BeforeWashing, false);
+  out.unwashedAcross = of(Use::BeforeWashing, true),
+  out.unwashedAlong = of(Use::BeforeWashing, false);
   out.otherAcross = of(Use::OtherPattern, true), out.otherAlong = of(Use::OtherPattern, false);
   for (const SwatchReading& s : design.swatches)
     if (s.use == Use::OtherPattern) out.otherLabel = s.label;

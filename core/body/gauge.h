@@ -1,5 +1,5 @@
-// What the design's swatches say together: the gauge in use with its uncertainty, what washing did, the
-// gauge of another stitch pattern. Lengths in cm.
+// What the design's swatches say together: the gauge in use with its uncertainty, what washing did,
+// the gauge of another stitch pattern. Lengths in cm.
 #pragma once
 
 #include "body/swatch.h"

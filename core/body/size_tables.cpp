@@ -9,8 +9,8 @@
 namespace scye {
 namespace {
 
-// Midpoints of the printed ranges, inches: bust, waist, hip, cross back, back length, arm to underarm,
-// upper arm, armhole depth. 0: not printed, or (men's back length) another measure.
+// Midpoints of the printed ranges, inches: bust, waist, hip, cross back, back length, arm to
+// underarm, upper arm, armhole depth. 0: not printed, or (men's back length) another measure.
 constexpr std::array<TableSize, 9> kWoman{{
     {"XS", 29, 23.5, 33.5, 14.25, 16.5, 16.5, 9.75, 6.25},
     {"S", 33, 25.75, 35.5, 14.75, 17, 17, 10.25, 6.75},
@@ -50,18 +50,23 @@ constexpr std::array<TableSize, 5> kBaby{{
     {"24mo", 20, 21, 22, 8.75, 8.5, 8.5, 7.5, 4.25},
 }};
 
-constexpr double TableSize::*kColumns[] = {
-    &TableSize::bust,       &TableSize::waist,         &TableSize::hip,      &TableSize::crossBack,
-    &TableSize::backLength, &TableSize::armToUnderarm, &TableSize::upperArm, &TableSize::armholeDepth};
+constexpr double TableSize::*kColumns[] = {&TableSize::bust,       &TableSize::waist,
+                                           &TableSize::hip,        &TableSize::crossBack,
+                                           &TableSize::backLength, &TableSize::armToUnderarm,
+                                           &TableSize::upperArm,   &TableSize::armholeDepth};
 
 } // namespace
 
 std::span<const TableSize> publishedSizes(Figure figure) {
   switch (figure) {
-  case Figure::Man: return kMan;
-  case Figure::Child: return kChild;
-  case Figure::Baby: return kBaby;
-  case Figure::Woman: break;
+  case Figure::Man:
+    return kMan;
+  case Figure::Child:
+    return kChild;
+  case Figure::Baby:
+    return kBaby;
+  case Figure::Woman:
+    break;
   }
   return kWoman;
 }
@@ -84,7 +89,8 @@ TableSize sizeAtBust(Figure figure, double bustCm) {
     }
     if (!below) continue; // printed for none (no measure is printed for one size only)
     const double share = (bust - below->bust) / (above->bust - below->bust);
-    // Beyond the table the last step goes on, but no measure shrinks below half the smallest printed.
+    // Beyond the table the last step goes on, but no measure shrinks below half the smallest
+    // printed.
     const double value = below->*column + share * (above->*column - below->*column);
     out.*column = kCmPerInch * std::max(value, 0.5 * (sizes.front().*column));
   }

@@ -7,7 +7,8 @@ namespace scye {
 
 ArcWalk::ArcWalk(Path path) : path_(std::move(path)) {
   double sum = 0;
-  for (const Cubic& c : path_.segments()) ends_.push_back(sum += scye::length(c));
+  for (const Cubic& c : path_.segments())
+    ends_.push_back(sum += scye::length(c));
 }
 
 ArcWalk::Place ArcWalk::at(double s) const {

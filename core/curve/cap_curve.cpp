@@ -73,7 +73,8 @@ std::pair<double, double> capEdge(const CapShape& shape, double height) {
 
 RootSummary solveCapHeight(std::span<const CapShape> halves, double target) {
   double flats = 0;
-  for (const CapShape& half : halves) flats += half.underarm + half.crownHalf;
+  for (const CapShape& half : halves)
+    flats += half.underarm + half.crownHalf;
   const double high = halves.empty() ? 0 : (target - flats) / double(halves.size());
   if (!(high > 0 && std::isfinite(high))) return {};
   return bracketedNewton(

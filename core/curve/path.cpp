@@ -31,7 +31,9 @@ Vec2 Cubic::derivative(double t) const {
   return 3 * (s * s * (p[1] - p[0]) + 2 * s * t * (p[2] - p[1]) + t * t * (p[3] - p[2]));
 }
 
-Cubic Cubic::reversed() const { return {{p[3], p[2], p[1], p[0]}}; }
+Cubic Cubic::reversed() const {
+  return {{p[3], p[2], p[1], p[0]}};
+}
 
 std::pair<Cubic, Cubic> Cubic::split(double t) const {
   const auto mix = [t](const Vec2& a, const Vec2& b) -> Vec2 { return a + t * (b - a); };
@@ -53,7 +55,8 @@ double length(const Cubic& c, double relative) {
 
 Path Path::polyline(const std::vector<Vec2>& points) {
   Path path(points.empty() ? Vec2(0, 0) : points.front());
-  for (const Vec2& p : points) path.lineTo(p);
+  for (const Vec2& p : points)
+    path.lineTo(p);
   return path;
 }
 
@@ -98,7 +101,8 @@ Path Path::moved(const Vec2& by) const {
 
 double Path::length(double relative) const {
   double sum = 0;
-  for (const Cubic& c : segments_) sum += scye::length(c, relative);
+  for (const Cubic& c : segments_)
+    sum += scye::length(c, relative);
   return sum;
 }
 
@@ -106,14 +110,16 @@ std::vector<Vec2> Path::flattened(int perCurve) const {
   std::vector<Vec2> points{start_};
   for (const Cubic& c : segments_) {
     if (!c.isStraight())
-      for (int i = 1; i < perCurve; ++i) points.push_back(c.at(double(i) / perCurve));
+      for (int i = 1; i < perCurve; ++i)
+        points.push_back(c.at(double(i) / perCurve));
     points.push_back(c.end());
   }
   return points;
 }
 
 void Box::add(const Path& path) {
-  for (const Vec2& p : path.flattened()) add(p);
+  for (const Vec2& p : path.flattened())
+    add(p);
 }
 
 } // namespace scye

@@ -27,14 +27,15 @@ struct Cubic {
 };
 
 // Length of the part between t0 and t1 (t0 <= t1) by adaptive Gauss-Legendre: an interval is halved
-// until 16 points on the whole and 2 x 16 on the halves agree within `relative` of the running total
-// (at most 40 halvings deep, where the speed vanishes). Two estimates may agree by chance where the speed
-// nearly vanishes: asked for 1e-12, 2 of 20,000 random cubics were off by up to 7e-10; asked for
-// kLengthTolerance, none by 1e-11 (tests/reference/arc_length.cpp). Cost: 48 speed evaluations for a
-// smooth piece.
+// until 16 points on the whole and 2 x 16 on the halves agree within `relative` of the running
+// total (at most 40 halvings deep, where the speed vanishes). Two estimates may agree by chance
+// where the speed nearly vanishes: asked for 1e-12, 2 of 20,000 random cubics were off by up to
+// 7e-10; asked for kLengthTolerance, none by 1e-11 (tests/reference/arc_length.cpp). Cost: 48 speed
+// evaluations for a smooth piece.
 inline constexpr double kLengthTolerance = 1e-14;
 [[nodiscard]] double length(const Cubic& c, double relative = kLengthTolerance);
-[[nodiscard]] double length(const Cubic& c, double t0, double t1, double relative = kLengthTolerance);
+[[nodiscard]] double length(const Cubic& c, double t0, double t1,
+                            double relative = kLengthTolerance);
 
 // A connected run of segments: each starts where the one before ends.
 class Path {
@@ -51,7 +52,9 @@ public:
   [[nodiscard]] bool empty() const { return segments_.empty(); }
   [[nodiscard]] const std::vector<Cubic>& segments() const { return segments_; }
   [[nodiscard]] const Vec2& start() const { return start_; }
-  [[nodiscard]] const Vec2& end() const { return segments_.empty() ? start_ : segments_.back().end(); }
+  [[nodiscard]] const Vec2& end() const {
+    return segments_.empty() ? start_ : segments_.back().end();
+  }
   [[nodiscard]] Path reversed() const;
   [[nodiscard]] Path mirroredX() const; // x -> -x, same direction of travel
   [[nodiscard]] Path moved(const Vec2& by) const;
@@ -69,7 +72,9 @@ struct Box {
   Vec2 low = Vec2::Constant(1e300), high = Vec2::Constant(-1e300);
   void add(const Vec2& p) { low = low.cwiseMin(p), high = high.cwiseMax(p); }
   void add(const Path& path); // by flattening: within 0.1 % of a curved segment's size
-  void add(const Box& other) { if (!other.empty()) add(other.low), add(other.high); }
+  void add(const Box& other) {
+    if (!other.empty()) add(other.low), add(other.high);
+  }
   [[nodiscard]] bool empty() const { return low.x() > high.x(); }
   [[nodiscard]] Vec2 size() const { return empty() ? Vec2(0, 0) : Vec2(high - low); }
 };

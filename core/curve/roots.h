@@ -1,5 +1,5 @@
-// Root finding on a bracket. The solvers take a function and an interval on whose ends it has opposite
-// signs, never leave it, and say why they stopped. Nothing throws.
+// Root finding on a bracket. The solvers take a function and an interval on whose ends it has
+// opposite signs, never leave it, and say why they stopped. Nothing throws.
 #pragma once
 
 #include <algorithm>
@@ -28,9 +28,10 @@ struct RootSummary {
   [[nodiscard]] bool ok() const { return status == RootStatus::Converged; }
 };
 
-// Newton's iteration kept inside the bracket: where a step would leave it, or shrinks the residual too
-// little, the bracket is halved instead. `f` returns {value, derivative}. Quadratic near a simple root;
-// never slower than bisection by more than a factor of two. Starts from the end `high`.
+// Newton's iteration kept inside the bracket: where a step would leave it, or shrinks the residual
+// too little, the bracket is halved instead. `f` returns {value, derivative}. Quadratic near a
+// simple root; never slower than bisection by more than a factor of two. Starts from the end
+// `high`.
 template <class F>
 [[nodiscard]] RootSummary bracketedNewton(const F& f, double low, double high,
                                           const RootOptions& options = {}) {
@@ -74,8 +75,9 @@ template <class F>
 }
 
 // Inverse quadratic interpolation where three points promise it, bisection elsewhere (Chandrupatla,
-// Advances in Engineering Software 28, 1997; from memory): needs no derivative, superlinear near a simple
-// root, never much slower than bisection. Converged: the final bracket is at most xTolerance wide.
+// Advances in Engineering Software 28, 1997; from memory): needs no derivative, superlinear near a
+// simple root, never much slower than bisection. Converged: the final bracket is at most xTolerance
+// wide.
 template <class F>
 [[nodiscard]] RootSummary bracketedSecant(const F& f, double low, double high,
                                           const RootOptions& options = {}) {
@@ -107,7 +109,8 @@ template <class F>
     share = interpolates ? fa / (fb - fa) * fc / (fb - fc) +
                                (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
                          : 0.5;
-    const double least = std::min(0.5, 0.5 * options.xTolerance / width); // draws the far end in too
+    const double least =
+        std::min(0.5, 0.5 * options.xTolerance / width); // draws the far end in too
     share = std::clamp(share, least, 1 - least);
   }
   out.status = RootStatus::Exhausted;

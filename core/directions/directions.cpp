@@ -27,7 +27,8 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) 
   d.garment = design.as<Garment>(Choice::Garment);
   d.size = l.size;
   d.finished = finishedSizes(garment);
-  for (const KnitPiece& piece : garment.pieces) d.pieces.push_back(stepsOf(piece, l.size));
+  for (const KnitPiece& piece : garment.pieces)
+    d.pieces.push_back(stepsOf(piece, l.size));
   d.bandStitches = Stitches(l.band);
   if (const KnitPiece* back = garment.piece(PieceId::Back))
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;

@@ -1,6 +1,7 @@
-// The directions of a whole garment: steps for each piece, and what stands before and after them. Data
-// until here; words are made by directionLines and what uses it, from the phrases "dir.<terms>.*"
-// (resources/phrases/en_directions*.txt), so that other terms or another language are only files.
+// The directions of a whole garment: steps for each piece, and what stands before and after them.
+// Data until here; words are made by directionLines and what uses it, from the phrases
+// "dir.<terms>.*" (resources/phrases/en_directions*.txt), so that other terms or another language
+// are only files.
 #pragma once
 
 #include "directions/finishing.h"
@@ -23,10 +24,10 @@ struct Directions {
   StitchSize size;
   std::vector<FinishedSize> finished;
   std::vector<PieceSteps> pieces;
-  Stitches bandStitches{0};      // of a button band that is knitted on
-  bool slit = false;             // the back neck is divided first
+  Stitches bandStitches{0}; // of a button band that is knitted on
+  bool slit = false;        // the back neck is divided first
   bool capKnitted = false;
-  double armhole = 0, cap = 0;   // cm, the edges of the right armhole and of its cap as knitted
+  double armhole = 0, cap = 0; // cm, the edges of the right armhole and of its cap as knitted
   Finishing finishing;
 };
 
@@ -50,10 +51,10 @@ enum class LineKind : std::uint8_t {
 struct DirectionLine {
   LineKind kind = LineKind::Note;
   std::string text;
-  std::optional<PieceId> piece;         // absent before the first and after the last piece
-  SectionId section = SectionId::Body;  // of parts and steps
-  int first = 0, last = 0;              // rows; a step's or a part's
-  Stitches stitches{0};                 // after a step
+  std::optional<PieceId> piece;            // absent before the first and after the last piece
+  SectionId section = SectionId::Body;     // of parts and steps
+  int first = 0, last = 0;                 // rows; a step's or a part's
+  Stitches stitches{0};                    // after a step
   double fromCastOn = 0, fromUnderarm = 0; // cm, after a step
 };
 
@@ -62,7 +63,8 @@ struct DirectionLine {
 // Of one piece alone, its heading first.
 [[nodiscard]] std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece,
                                                     const Wording& wording = {});
-// Whole documents. The HTML stands alone, prints a piece a page, and escapes what the knitter wrote.
+// Whole documents. The HTML stands alone, prints a piece a page, and escapes what the knitter
+// wrote.
 [[nodiscard]] std::string directionsText(const Directions& directions, const Wording& wording = {});
 [[nodiscard]] std::string directionsHtml(const Directions& directions, const Wording& wording = {});
 

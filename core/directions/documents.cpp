@@ -30,13 +30,25 @@ std::string underlined(const std::string& text, char with) {
 
 std::string escaped(std::string_view text) {
   std::string out;
-  for (const char c : text) switch (c) {
-    case '&': out += "&amp;"; break;
-    case '<': out += "&lt;"; break;
-    case '>': out += "&gt;"; break;
-    case '"': out += "&quot;"; break;
-    case '\n': out += "<br>"; break;
-    default: out += c;
+  for (const char c : text)
+    switch (c) {
+    case '&':
+      out += "&amp;";
+      break;
+    case '<':
+      out += "&lt;";
+      break;
+    case '>':
+      out += "&gt;";
+      break;
+    case '"':
+      out += "&quot;";
+      break;
+    case '\n':
+      out += "<br>";
+      break;
+    default:
+      out += c;
     }
   return out;
 }
@@ -65,7 +77,8 @@ public:
     out_ = "<!DOCTYPE html>\n<html lang=\"" + language +
            "\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + title + "</title>\n<style>" +
            std::string(kStyle) + "</style>\n</head>\n<body>\n";
-    for (const DirectionLine& line : lines) add(line);
+    for (const DirectionLine& line : lines)
+      add(line);
     close();
     return out_ + "</body>\n</html>\n";
   }
@@ -75,7 +88,9 @@ private:
     if (line.kind != LineKind::Step) endList();
     const std::string text = escaped(line.text);
     switch (line.kind) {
-    case LineKind::Title: out_ += "<h1>" + text + "</h1>\n"; break;
+    case LineKind::Title:
+      out_ += "<h1>" + text + "</h1>\n";
+      break;
     case LineKind::Heading:
       close();
       out_ += line.piece
@@ -84,8 +99,12 @@ private:
       out_ += "<h2>" + text + "</h2>\n";
       inSection_ = true;
       break;
-    case LineKind::Part: out_ += "<h3>" + text + "</h3>\n"; break;
-    case LineKind::Note: out_ += "<p>" + text + "</p>\n"; break;
+    case LineKind::Part:
+      out_ += "<h3>" + text + "</h3>\n";
+      break;
+    case LineKind::Note:
+      out_ += "<p>" + text + "</p>\n";
+      break;
     case LineKind::Step:
       if (!inList_) out_ += "<ol>\n";
       inList_ = true;
@@ -113,12 +132,23 @@ private:
 
 std::string directionsText(const Directions& directions, const Wording& wording) {
   std::string out;
-  for (const DirectionLine& line : directionLines(directions, wording)) switch (line.kind) {
-    case LineKind::Title: out += underlined(line.text, '='); break;
-    case LineKind::Heading: out += "\n\n" + underlined(line.text, '-'); break;
-    case LineKind::Part: out += "\n" + line.text + "\n"; break;
-    case LineKind::Note: out += wrapped(line.text, kWidth, "  ") + "\n"; break;
-    case LineKind::Step: out += "  " + wrapped(line.text, kWidth - 2, "    ") + "\n"; break;
+  for (const DirectionLine& line : directionLines(directions, wording))
+    switch (line.kind) {
+    case LineKind::Title:
+      out += underlined(line.text, '=');
+      break;
+    case LineKind::Heading:
+      out += "\n\n" + underlined(line.text, '-');
+      break;
+    case LineKind::Part:
+      out += "\n" + line.text + "\n";
+      break;
+    case LineKind::Note:
+      out += wrapped(line.text, kWidth, "  ") + "\n";
+      break;
+    case LineKind::Step:
+      out += "  " + wrapped(line.text, kWidth - 2, "    ") + "\n";
+      break;
     }
   return out;
 }

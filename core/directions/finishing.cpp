@@ -36,7 +36,8 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
   if (!back.gathers() && !front.gathers()) f.top.made = CapTop::Smooth;
   if (f.top.made == CapTop::Smooth) return;
   f.top.lengths = drawnIn(f.marks[0], f.marks[1]);
-  const double drawn = f.top.lengths.cap - f.top.lengths.armhole; // between the pins, what is eased in there included
+  const double drawn = f.top.lengths.cap -
+                       f.top.lengths.armhole; // between the pins, what is eased in there included
   f.eased = std::max(0.0, garment.right.cap - garment.right.armhole - drawn);
   if (f.top.made != CapTop::Pleated) return;
   f.top.pleats = int(draft.sizes[Field::Pleats]);

@@ -15,7 +15,8 @@ public:
     before();
     std::vector<DirectionLine> pieces;
     std::swap(pieces, out_);
-    for (const PieceSteps& piece : d_.pieces) add(piece);
+    for (const PieceSteps& piece : d_.pieces)
+      add(piece);
     std::swap(pieces, out_);
     abbreviations(pieces);
     out_.insert(out_.end(), pieces.begin(), pieces.end());
@@ -82,7 +83,8 @@ private:
     heading("abbreviations");
     std::vector<std::string> names = words_.namesAfter("abbr.");
     const auto letters = [](std::string text) {
-      for (char& c : text) c = char(std::tolower(static_cast<unsigned char>(c)));
+      for (char& c : text)
+        c = char(std::tolower(static_cast<unsigned char>(c)));
       return text;
     };
     std::sort(names.begin(), names.end(),
@@ -92,7 +94,8 @@ private:
         return hasWord(line.text, name);
       });
       if (used)
-        note("abbreviation", {textParam("short", name), textParam("long", words_.say("abbr." + name))});
+        note("abbreviation",
+             {textParam("short", name), textParam("long", words_.say("abbr." + name))});
     }
   }
 
@@ -162,7 +165,8 @@ private:
 
   void after() {
     heading("finishing");
-    for (std::string& sentence : finishingSentences(words_, d_)) put(LineKind::Note, std::move(sentence));
+    for (std::string& sentence : finishingSentences(words_, d_))
+      put(LineKind::Note, std::move(sentence));
   }
 
   const Directions& d_;

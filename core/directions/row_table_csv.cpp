@@ -4,7 +4,9 @@ namespace scye {
 namespace {
 
 // Edges are whole or half stitches.
-std::string edgeText(double stitches) { return numberText(stitches, 1); }
+std::string edgeText(double stitches) {
+  return numberText(stitches, 1);
+}
 
 void add(std::string& csv, PieceId piece, const RowLine& line) {
   const std::string action = actionText(line);
@@ -21,7 +23,8 @@ void add(std::string& csv, PieceId piece, const RowLine& line) {
 std::string rowTableCsv(const KnitGarment& garment) {
   std::string csv = "piece,section,row,side,action,stitches,left_edge,right_edge\n";
   for (const KnitPiece& piece : garment.pieces)
-    for (const RowLine& line : piece.rows) add(csv, piece.id, line);
+    for (const RowLine& line : piece.rows)
+      add(csv, piece.id, line);
   return csv;
 }
 

@@ -10,8 +10,8 @@
 //   spread 36                       increases over the whole row; half of them moves each edge
 //   buttonhole right 3 from 2       over the third to fifth stitch from that edge; the count stays
 //   work even
-// Where stitches wait, count and edges are those of the stitches in work; waiting ones that are on a
-// holder are no part of "rest" either.
+// Where stitches wait, count and edges are those of the stitches in work; waiting ones that are on
+// a holder are no part of "rest" either.
 #pragma once
 
 #include "knit/knit_garment.h"

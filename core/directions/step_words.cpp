@@ -10,8 +10,12 @@ namespace {
 // Even rows from this number on tell how far the piece has come.
 constexpr int kMeasured = 6;
 
-bool isRightSide(int row) { return row % 2 == 1; }
-std::string sideKey(int row) { return isRightSide(row) ? "RS" : "WS"; }
+bool isRightSide(int row) {
+  return row % 2 == 1;
+}
+std::string sideKey(int row) {
+  return isRightSide(row) ? "RS" : "WS";
+}
 Param sideParam(const Words& words, int row) {
   return textParam("side", words.say("term." + sideKey(row)));
 }
@@ -19,24 +23,37 @@ Param sideParam(const Words& words, int row) {
 Param aSideParam(const Words& words, int row) {
   return textParam("a side", words.say("a." + sideKey(row)));
 }
-EdgeSide startOf(int row) { return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left; }
+EdgeSide startOf(int row) {
+  return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left;
+}
 
-bool isSleeve(PieceId id) { return id == PieceId::Sleeve || id == PieceId::LeftSleeve; }
+bool isSleeve(PieceId id) {
+  return id == PieceId::Sleeve || id == PieceId::LeftSleeve;
+}
 
 std::string shapeKey(Shapes s) {
   switch (s) {
   case Shapes::Hem:
-  case Shapes::Side: return "side";
+  case Shapes::Side:
+    return "side";
   case Shapes::Underarm:
-  case Shapes::Armhole: return "armhole";
-  case Shapes::Shoulder: return "shoulder";
-  case Shapes::Neck: return "neck";
-  case Shapes::Sleeve: return "sleeve";
-  case Shapes::Bust: return "bust";
-  case Shapes::Cuff: return "cuff";
-  case Shapes::Opening: return "opening";
+  case Shapes::Armhole:
+    return "armhole";
+  case Shapes::Shoulder:
+    return "shoulder";
+  case Shapes::Neck:
+    return "neck";
+  case Shapes::Sleeve:
+    return "sleeve";
+  case Shapes::Bust:
+    return "bust";
+  case Shapes::Cuff:
+    return "cuff";
+  case Shapes::Opening:
+    return "opening";
   case Shapes::Cap:
-  case Shapes::Crown: break;
+  case Shapes::Crown:
+    break;
   }
   return "cap";
 }
@@ -45,7 +62,8 @@ std::string shapeKey(Shapes s) {
 class RowWords {
 public:
   RowWords(const Words& words, const std::vector<Action>& actions, int row, Stitches after)
-      : words_(words), actions_(actions), row_(row), after_(after.value()), tight_(isTight(actions, after)) {
+      : words_(words), actions_(actions), row_(row), after_(after.value()),
+        tight_(isTight(actions, after)) {
     for (const Action& a : actions)
       if (a.kind == ActKind::Rest) rest_ = a.stitches.value() + a.from;
   }
@@ -63,7 +81,8 @@ public:
       if (a.kind == ActKind::Spread) join(spread(a));
     if (const Action* a = find(ActKind::Buttonhole)) {
       const int k = a->stitches.value();
-      join(a->side == startOf(row_) ? words_.say("row.work", {countParam("n", a->from)}) : toLast(a->from + k));
+      join(a->side == startOf(row_) ? words_.say("row.work", {countParam("n", a->from)})
+                                    : toLast(a->from + k));
       join(words_.say("row.buttonhole", {countParam("k", k)}));
     }
     if (const Action* a = find(ActKind::Wait)) {
@@ -102,10 +121,13 @@ private:
   std::string spread(const Action& a) const {
     std::string text;
     for (const SpreadRun& run : spreadRuns(Stitches(after_) - a.stitches, a.stitches)) {
-      const char* key = run.times == 1 ? "row.spread.once" : run.after == 1 ? "row.spread.each" : "row.spread";
+      const char* key = run.times == 1   ? "row.spread.once"
+                        : run.after == 1 ? "row.spread.each"
+                                         : "row.spread";
       std::string part = words_.say(key, {countParam("a", run.after), countParam("n", run.times)});
-      text = text.empty() ? std::move(part)
-                          : words_.say("row.spread.then", {textParam("a", text), textParam("b", part)});
+      text = text.empty()
+                 ? std::move(part)
+                 : words_.say("row.spread.then", {textParam("a", text), textParam("b", part)});
     }
     return text;
   }
@@ -134,8 +156,10 @@ private:
     const int kept = !last ? 0 : decrease ? (tight_ ? 2 : 3) : 1;
     if (rest_ > 0) { // what is on the right needle before the last stitches are worked
       const int worked = !last ? 0 : decrease ? kept - 1 : 2;
-      // From the beginning of the row they can be counted off; what waits on that needle then does no harm.
-      return words_.say(text_.empty() ? "row.worked" : "row.until", {countParam("n", after_ - worked)});
+      // From the beginning of the row they can be counted off; what waits on that needle then does
+      // no harm.
+      return words_.say(text_.empty() ? "row.worked" : "row.until",
+                        {countParam("n", after_ - worked)});
     }
     return kept == 0 ? words_.say("row.toEnd") : toLast(kept);
   }
@@ -153,7 +177,8 @@ private:
 
 std::string actText(const Words& words, const std::vector<Action>& actions) {
   const auto all = [&](ActKind kind) {
-    return std::all_of(actions.begin(), actions.end(), [&](const Action& a) { return a.kind == kind; });
+    return std::all_of(actions.begin(), actions.end(),
+                       [&](const Action& a) { return a.kind == kind; });
   };
   return words.say(all(ActKind::Decrease)   ? "act.decrease"
                    : all(ActKind::Increase) ? "act.increase"
@@ -171,9 +196,14 @@ std::string evenText(const Words& words, const Step& step, PieceId piece) {
   const bool above = step.fromUnderarm > 0;
   const char* key = "even.rows";
   if (step.rows() >= kMeasured)
-    key = !above ? (step.fromFold > 0 ? "even.fold" : "even.piece") : isSleeve(piece) ? "even.cap" : "even.armhole";
-  const double height = above ? step.fromUnderarm : step.fromFold > 0 ? step.fromFold : step.fromCastOn;
-  return words.say(key, {countParam("n", step.rows()), aSideParam(words, step.last), lengthParam("height", height)});
+    key = !above            ? (step.fromFold > 0 ? "even.fold" : "even.piece")
+          : isSleeve(piece) ? "even.cap"
+                            : "even.armhole";
+  const double height = above               ? step.fromUnderarm
+                        : step.fromFold > 0 ? step.fromFold
+                                            : step.fromCastOn;
+  return words.say(key, {countParam("n", step.rows()), aSideParam(words, step.last),
+                         lengthParam("height", height)});
 }
 
 std::string repeatText(const Words& words, const Step& step) {
@@ -200,28 +230,38 @@ std::string whatText(const Words& words, const Step& step, PieceId piece) {
                   sideParam(words, step.first)};
   };
   switch (step.kind) {
-  case StepKind::CastOn: break;
-  case StepKind::Hem: return words.say("hem", {aSideParam(words, step.last)});
-  case StepKind::Facing: return words.say("facing", {aSideParam(words, step.last)});
-  case StepKind::Fold: return words.say("fold");
-  case StepKind::Even: return evenText(words, step, piece);
+  case StepKind::CastOn:
+    break;
+  case StepKind::Hem:
+    return words.say("hem", {aSideParam(words, step.last)});
+  case StepKind::Facing:
+    return words.say("facing", {aSideParam(words, step.last)});
+  case StepKind::Fold:
+    return words.say("fold");
+  case StepKind::Even:
+    return evenText(words, step, piece);
   case StepKind::Row: {
     const std::string row = rowText(words, step.actions, step.first, step.stitches);
     if (step.last == step.first) return row;
     return words.say("row.then", {textParam("row", row), countParam("last", step.last)});
   }
-  case StepKind::Repeat: return repeatText(words, step);
-  case StepKind::BindOffRows: return words.say("bindOff.rows", offParams(step.rows()));
-  case StepKind::BindOffEvery: return words.say("bindOff.every", offParams(step.times));
+  case StepKind::Repeat:
+    return repeatText(words, step);
+  case StepKind::BindOffRows:
+    return words.say("bindOff.rows", offParams(step.rows()));
+  case StepKind::BindOffEvery:
+    return words.say("bindOff.every", offParams(step.times));
   }
   return {};
 }
 
 bool shapesAnEdge(ActKind kind) {
-  return kind != ActKind::Rest && kind != ActKind::Rejoin && kind != ActKind::Spread && kind != ActKind::Buttonhole;
+  return kind != ActKind::Rest && kind != ActKind::Rejoin && kind != ActKind::Spread &&
+         kind != ActKind::Buttonhole;
 }
 
-// The edges that a step shapes, the one at the beginning of its row first; empty when it shapes none.
+// The edges that a step shapes, the one at the beginning of its row first; empty when it shapes
+// none.
 std::string edgesText(const Words& words, const Step& step) {
   std::vector<std::string> names;
   const EdgeSide start = startOf(step.kind == StepKind::Repeat ? step.like : step.first);
@@ -229,7 +269,8 @@ std::string edgesText(const Words& words, const Step& step) {
     for (const Action& a : step.actions) {
       if (!shapesAnEdge(a.kind) || (a.side == start) != atStart) continue;
       std::string name = words.say("edge." + shapeKey(a.shapes));
-      if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+      if (std::find(names.begin(), names.end(), name) == names.end())
+        names.push_back(std::move(name));
     }
   if (names.size() < 2) return names.empty() ? "" : names[0];
   return words.say("edges", {textParam("a", names[0]), textParam("b", names[1])});
@@ -266,7 +307,8 @@ std::string shapesText(const Words& words, std::vector<Shapes> shapes) {
 
 } // namespace
 
-std::string rowText(const Words& words, const std::vector<Action>& actions, int row, Stitches after) {
+std::string rowText(const Words& words, const std::vector<Action>& actions, int row,
+                    Stitches after) {
   return RowWords(words, actions, row, after).text();
 }
 
@@ -275,17 +317,24 @@ std::string stepText(const Words& words, const Step& step, const Part& part, Pie
   if (step.kind == StepKind::CastOn)
     return words.say("castOn", {countParam("k", step.stitches.value()), count});
   return words.say(step.waiting > Stitches(0) ? "line.waiting" : "line",
-                   {textParam("at", atText(words, step, part)), textParam("what", whatText(words, step, piece)),
-                    count, countParam("waiting", step.waiting.value())});
+                   {textParam("at", atText(words, step, part)),
+                    textParam("what", whatText(words, step, piece)), count,
+                    countParam("waiting", step.waiting.value())});
 }
 
 std::string partText(const Words& words, const Part& part, PieceId piece) {
   const bool sleeve = isSleeve(piece);
   std::string title;
   switch (part.kind) {
-  case PartKind::Hem: title = words.say(sleeve ? "part.cuff" : "part.hem"); break;
-  case PartKind::Main: title = words.say(sleeve ? "part.sleeve" : "part.body"); break;
-  case PartKind::Upper: title = shapesText(words, part.shapes); break;
+  case PartKind::Hem:
+    title = words.say(sleeve ? "part.cuff" : "part.hem");
+    break;
+  case PartKind::Main:
+    title = words.say(sleeve ? "part.sleeve" : "part.body");
+    break;
+  case PartKind::Upper:
+    title = shapesText(words, part.shapes);
+    break;
   }
   if (part.section != SectionId::Body)
     title = words.say(part.section == SectionId::Right ? "part.right" : "part.left",

@@ -6,7 +6,8 @@
 namespace scye {
 namespace {
 
-// A single repeat after more even rows than this is told as even rows with their height, then a row.
+// A single repeat after more even rows than this is told as even rows with their height, then a
+// row.
 constexpr int kFarApart = 8;
 
 struct ShapedRow {
@@ -23,15 +24,20 @@ std::vector<ShapedRow> shapedRows(const Section& section) {
   return rows;
 }
 
-bool oneByOne(const Action& a) { return a.kind == ActKind::Increase || a.kind == ActKind::Decrease; }
+bool oneByOne(const Action& a) {
+  return a.kind == ActKind::Increase || a.kind == ActKind::Decrease;
+}
 bool oneByOne(const ShapedRow& r) {
-  return std::all_of(r.actions.begin(), r.actions.end(), [](const Action& a) { return oneByOne(a); });
+  return std::all_of(r.actions.begin(), r.actions.end(),
+                     [](const Action& a) { return oneByOne(a); });
 }
 
 bool aboveBody(Shapes s) {
   return s == Shapes::Underarm || s == Shapes::Armhole || s == Shapes::Cap || s == Shapes::Crown;
 }
-bool aboutNeck(Shapes s) { return s == Shapes::Neck || s == Shapes::Shoulder; }
+bool aboutNeck(Shapes s) {
+  return s == Shapes::Neck || s == Shapes::Shoulder;
+}
 
 template <class Is>
 int firstRow(const Section& section, Is is) {
@@ -40,7 +46,9 @@ int firstRow(const Section& section, Is is) {
   return std::numeric_limits<int>::max();
 }
 
-bool isSleeve(PieceId id) { return id == PieceId::Sleeve || id == PieceId::LeftSleeve; }
+bool isSleeve(PieceId id) {
+  return id == PieceId::Sleeve || id == PieceId::LeftSleeve;
+}
 
 // What the knitter calls it: the underarm belongs to the armhole or cap, the crown to the cap.
 Shapes named(Shapes s, PieceId piece) {
@@ -58,7 +66,8 @@ public:
     next_ = first, last_ = last;
     const auto before = [](const ShapedRow& r, int row) { return r.row < row; };
     i_ = std::size_t(std::lower_bound(rows_.begin(), rows_.end(), first, before) - rows_.begin());
-    end_ = std::size_t(std::lower_bound(rows_.begin(), rows_.end(), last + 1, before) - rows_.begin());
+    end_ =
+        std::size_t(std::lower_bound(rows_.begin(), rows_.end(), last + 1, before) - rows_.begin());
     while (i_ < end_) {
       if (repeat()) continue;
       if (const int gap = rows_[i_].row - next_; gap > 0) add(StepKind::Even, rows_[i_].row - 1);
@@ -89,7 +98,8 @@ private:
     return rows_[i].actions == rows_[j].actions && tight(i) == tight(j);
   }
 
-  // How often the actions of row i, worked first `every` rows after `row`, come again at that distance.
+  // How often the actions of row i, worked first `every` rows after `row`, come again at that
+  // distance.
   int timesAt(std::size_t i, int row, int every) const {
     int times = 0;
     for (std::size_t j = i; j < end_ && alike(i, j); ++j, ++times)
@@ -134,7 +144,8 @@ private:
   bool bindOffRows() {
     if (!stepsOff(i_)) return false;
     std::size_t j = i_ + 1;
-    while (stepsOff(j) && rows_[j].row == rows_[j - 1].row + 1 && sameStep(i_, j)) ++j;
+    while (stepsOff(j) && rows_[j].row == rows_[j - 1].row + 1 && sameStep(i_, j))
+      ++j;
     if (j - i_ < 2) return false;
     add(StepKind::BindOffRows, rows_[j - 1].row).actions = rows_[i_].actions;
     i_ = j;
@@ -144,7 +155,8 @@ private:
   bool bindOffEvery() {
     if (!stepsOff(i_)) return false;
     std::size_t j = i_ + 1;
-    while (stepsOff(j) && rows_[j].row == rows_[j - 1].row + 2 && sameStep(i_, j)) ++j;
+    while (stepsOff(j) && rows_[j].row == rows_[j - 1].row + 2 && sameStep(i_, j))
+      ++j;
     if (j - i_ < 2) return false;
     const int times = int(j - i_), lastOff = rows_[j - 1].row;
     const bool evenAfter = lastOff < last_ && (j == end_ || rows_[j].row > lastOff + 1);
@@ -197,7 +209,8 @@ void describe(Part& part, PieceId piece) {
       if (step.kind == StepKind::BindOffRows || a.side == EdgeSide::Right) note(right, s);
       if (step.kind == StepKind::BindOffRows || a.side == EdgeSide::Left) note(left, s);
     }
-  for (std::vector<Shapes>* all : {&part.shapes, &right, &left}) std::sort(all->begin(), all->end());
+  for (std::vector<Shapes>* all : {&part.shapes, &right, &left})
+    std::sort(all->begin(), all->end());
   part.together =
       !right.empty() && !left.empty() &&
       std::find_first_of(right.begin(), right.end(), left.begin(), left.end()) == right.end();
@@ -206,7 +219,8 @@ void describe(Part& part, PieceId piece) {
 
 class PieceTeller {
 public:
-  PieceTeller(const KnitPiece& piece, const StitchSize& size) : piece_(piece), height_(size.height) {
+  PieceTeller(const KnitPiece& piece, const StitchSize& size)
+      : piece_(piece), height_(size.height) {
     out_.id = piece.id;
     for (const Section& s : piece.sections)
       underarm_ = std::min(underarm_, firstRow(s, aboveBody));
@@ -277,7 +291,8 @@ private:
     part.height = height_ * (part.last() - std::max(part.first(), 1) + 1);
     for (Step& step : part.steps) {
       step.fromCastOn = height_ * step.last;
-      if (piece_.foldRow > 0) step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow - 1));
+      if (piece_.foldRow > 0)
+        step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow - 1));
       step.fromUnderarm = height_ * std::max(0, step.last - (underarm_ - 1));
     }
     out_.parts.push_back(std::move(part));
@@ -292,7 +307,8 @@ private:
 } // namespace
 
 bool isTight(const std::vector<Action>& actions, Stitches after) {
-  int wanted = 0, left = after.value(); // stitches the shaping asks for, and what is there when it starts
+  int wanted = 0,
+      left = after.value(); // stitches the shaping asks for, and what is there when it starts
   for (const Action& a : actions) {
     if (a.kind == ActKind::BindOff) ++wanted;
     if (a.kind == ActKind::Decrease) wanted += 3, left += a.stitches.value();

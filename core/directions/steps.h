@@ -23,8 +23,8 @@ struct Action {
   bool operator==(const Action&) const = default;
 };
 
-// Whether a row that leaves `after` stitches has too few to keep one beside every decrease. Such a row is
-// told in other words, so it is never a repeat of one that has enough.
+// Whether a row that leaves `after` stitches has too few to keep one beside every decrease. Such a
+// row is told in other words, so it is never a repeat of one that has enough.
 [[nodiscard]] bool isTight(const std::vector<Action>& actions, Stitches after);
 
 enum class StepKind : std::uint8_t {
@@ -46,7 +46,7 @@ enum class StepKind : std::uint8_t {
 struct Step {
   StepKind kind = StepKind::Even;
   SectionId section = SectionId::Body;
-  int first = 0, last = 0; // rows, both included
+  int first = 0, last = 0;     // rows, both included
   std::vector<Action> actions; // as in a row table: rest and rejoin first, then right before left
   int every = 0, times = 1;
   int like = -1;
@@ -72,8 +72,8 @@ struct Part {
   // The two edges are shaped for different ends: what the right and what the left one is.
   bool together = false;
   Shapes right = Shapes::Armhole, left = Shapes::Neck; // meant where `together`
-  double height = 0;          // cm
-  std::vector<Step> steps;    // at least one
+  double height = 0;                                   // cm
+  std::vector<Step> steps;                             // at least one
   [[nodiscard]] int first() const { return steps.front().first; }
   [[nodiscard]] int last() const { return steps.back().last; }
 };

@@ -19,9 +19,11 @@ public:
   void follow(const Step& step) {
     if (step.section != section_) turnTo(step);
     if (step.first != next_) snag(Snag::RowMissing, step.first);
-    for (int row = step.first; row <= step.last; ++row) work(step, row);
+    for (int row = step.first; row <= step.last; ++row)
+      work(step, row);
     next_ = step.last + 1;
-    if (step.stitches.value() != needle_.count() || step.waiting.value() != waiting()) snag(Snag::CountDiffers, step.last);
+    if (step.stitches.value() != needle_.count() || step.waiting.value() != waiting())
+      snag(Snag::CountDiffers, step.last);
   }
 
   Knitted finished() { return std::move(out_); }
@@ -57,12 +59,17 @@ private:
     case StepKind::Hem:
     case StepKind::Facing:
     case StepKind::Fold:
-    case StepKind::Even: return false;
+    case StepKind::Even:
+      return false;
     case StepKind::CastOn:
-    case StepKind::Row: return at == 0;
-    case StepKind::Repeat: return (at + 1) % step.every == 0 && (at + 1) / step.every <= step.times;
-    case StepKind::BindOffRows: return true;
-    case StepKind::BindOffEvery: return at % 2 == 0 && at / 2 < step.times;
+    case StepKind::Row:
+      return at == 0;
+    case StepKind::Repeat:
+      return (at + 1) % step.every == 0 && (at + 1) / step.every <= step.times;
+    case StepKind::BindOffRows:
+      return true;
+    case StepKind::BindOffEvery:
+      return at % 2 == 0 && at / 2 < step.times;
     }
     return false;
   }
@@ -81,7 +88,9 @@ private:
       needle_ = {castOnLeft_, castOnLeft_ + k};
       castOn_ = true;
       return;
-    case ActKind::Increase: shape(action.side, k, row); return;
+    case ActKind::Increase:
+      shape(action.side, k, row);
+      return;
     case ActKind::BindOff:
     case ActKind::Close:
       if (action.side != startOf(row)) snag(Snag::NotAtStart, row);
@@ -106,7 +115,9 @@ private:
       held_.reset();
       return;
     case ActKind::Wait:
-    case ActKind::TakeUp: turnOrReach(action, row); return;
+    case ActKind::TakeUp:
+      turnOrReach(action, row);
+      return;
     case ActKind::Spread:
       if (k % 2 != 0 || k >= needle_.count()) snag(Snag::TooFew, row);
       needle_.left -= 0.5 * k, needle_.right += 0.5 * k;
@@ -167,14 +178,16 @@ private:
 
 Knitted knit(const std::vector<Step>& steps, double castOnLeft) {
   Knitter knitter(castOnLeft);
-  for (const Step& step : steps) knitter.follow(step);
+  for (const Step& step : steps)
+    knitter.follow(step);
   return knitter.finished();
 }
 
 Knitted knit(const PieceSteps& piece) {
   Knitter knitter(piece.castOnLeft);
   for (const Part& part : piece.parts)
-    for (const Step& step : part.steps) knitter.follow(step);
+    for (const Step& step : part.steps)
+      knitter.follow(step);
   return knitter.finished();
 }
 

@@ -1,6 +1,6 @@
-// Knits what it is told and notes every row. It knows steps and nothing of how they were made: its rows
-// are to be the rows they were written from. Where the steps cannot be followed it says so, and goes on
-// as well as it can.
+// Knits what it is told and notes every row. It knows steps and nothing of how they were made: its
+// rows are to be the rows they were written from. Where the steps cannot be followed it says so,
+// and goes on as well as it can.
 #pragma once
 
 #include "directions/steps.h"

@@ -22,7 +22,9 @@ std::string Words::fullKey(std::string_view key) const {
   return phrases_.has(own) ? own : keyOf(kFallback, key);
 }
 
-bool Words::has(std::string_view key) const { return phrases_.has(fullKey(key)); }
+bool Words::has(std::string_view key) const {
+  return phrases_.has(fullKey(key));
+}
 
 std::string Words::say(std::string_view key, Params params) const {
   params.insert(params.end(), base_.begin(), base_.end());

@@ -16,7 +16,8 @@ public:
   [[nodiscard]] std::string sayPlain(std::string_view key, const Params& params = {}) const;
   [[nodiscard]] std::string length(double cm) const { return lengthText(cm, unit_); }
   [[nodiscard]] LengthUnit unit() const { return unit_; }
-  // What stands after `prefix` in the keys of these terms: says("abbr.") gives "RS", "k2tog" and so on.
+  // What stands after `prefix` in the keys of these terms: says("abbr.") gives "RS", "k2tog" and so
+  // on.
   [[nodiscard]] std::vector<std::string> namesAfter(std::string_view prefix) const;
 
 private:

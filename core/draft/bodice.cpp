@@ -37,17 +37,22 @@ std::vector<PieceEdge> halfPiece(const ArmholeShape& armhole, const Path& side, 
 
 // Where the short rows go, and how much of them there is room for.
 BustWedge bustWedge(const Design& design, const Sizes& s, const Bodice& b) {
-  if (design.as<BustShaping>(Choice::BustShaping) != BustShaping::ShortRows || s[Field::BustDepth] <= 0) return {};
+  if (design.as<BustShaping>(Choice::BustShaping) != BustShaping::ShortRows ||
+      s[Field::BustDepth] <= 0)
+    return {};
   constexpr double kLeastMiddle = 2; // cm that every row works, to the centre or the front edge
   BustWedge wedge;
   wedge.depth = s[Field::BustDepth];
   wedge.low = std::max(b.at.underarm - kBustBelowUnderarm, 0.5 * (b.at.hem + b.at.underarm));
-  wedge.reach = std::max(0.0, std::min(s[Field::BustReach], b.front.halfBust - std::max(0.0, b.bandInner) - kLeastMiddle));
+  wedge.reach =
+      std::max(0.0, std::min(s[Field::BustReach],
+                             b.front.halfBust - std::max(0.0, b.bandInner) - kLeastMiddle));
   return wedge;
 }
 
 BodiceHeights raised(BodiceHeights at, double by) {
-  for (double* y : {&at.underarm, &at.tip, &at.neckPoint, &at.nape}) *y += by;
+  for (double* y : {&at.underarm, &at.tip, &at.neckPoint, &at.nape})
+    *y += by;
   return at;
 }
 
@@ -120,10 +125,10 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
   b.backHalf = halfPiece(b.back, b.backSide, 0, backNeck(back), b.at.underarm);
   Path neck = frontNeck(shape, front);
   if (jacket && b.openingX < b.bandInner) neck.lineTo(Vec2(b.openingX, neck.end().y()));
-  b.frontHalf = halfPiece(b.front, withWedge(b.frontSide, b.bust), b.openingX, neck, b.frontAt.underarm);
+  b.frontHalf =
+      halfPiece(b.front, withWedge(b.frontSide, b.bust), b.openingX, neck, b.frontAt.underarm);
   if (jacket)
-    b.frontHalf.push_back(
-        {EdgeKind::Opening, Path(neck.end()).lineTo(Vec2(b.openingX, 0))});
+    b.frontHalf.push_back({EdgeKind::Opening, Path(neck.end()).lineTo(Vec2(b.openingX, 0))});
 
   // The finished neck edge lies one band inside the knitted one; a standing band has its length.
   NeckHalf innerFront = front, innerBack = back;

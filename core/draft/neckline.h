@@ -1,4 +1,5 @@
-// Half a neckline (x >= 0, cm), from the neck point down to the centre line or to the band's inner edge.
+// Half a neckline (x >= 0, cm), from the neck point down to the centre line or to the band's inner
+// edge.
 #pragma once
 
 #include "curve/path.h"
@@ -13,8 +14,9 @@ struct NeckHalf {
   double high = 0;      // y of the neck point
 };
 
-// Round and high: flat, a quarter of an oval, straight up; V: straight; square: across and up; boat: a long
-// shallow curve. A neckline that has no width or no depth is drawn as the line between its ends.
+// Round and high: flat, a quarter of an oval, straight up; V: straight; square: across and up;
+// boat: a long shallow curve. A neckline that has no width or no depth is drawn as the line between
+// its ends.
 [[nodiscard]] Path frontNeck(Neckline shape, const NeckHalf& n);
 // Flat over the middle, rising to the neck point over the last third.
 [[nodiscard]] Path backNeck(const NeckHalf& n);

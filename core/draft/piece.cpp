@@ -12,21 +12,23 @@ std::string_view pieceKey(PieceId id) {
 
 std::string_view edgeKey(EdgeKind kind) {
   static constexpr std::array<std::string_view, 10> kKeys{
-      "castOn", "side", "underarm", "armhole", "shoulder",
-      "neck",   "opening", "sleeveSeam", "cap", "crown"};
+      "castOn", "side",    "underarm",   "armhole", "shoulder",
+      "neck",   "opening", "sleeveSeam", "cap",     "crown"};
   return kKeys[std::size_t(kind)];
 }
 
 Path Piece::outline() const {
   if (edges.empty()) return {};
   Path path(edges.front().path.start());
-  for (const PieceEdge& e : edges) path.append(e.path);
+  for (const PieceEdge& e : edges)
+    path.append(e.path);
   return path;
 }
 
 Box Piece::box() const {
   Box box;
-  for (const PieceEdge& e : edges) box.add(e.path);
+  for (const PieceEdge& e : edges)
+    box.add(e.path);
   return box;
 }
 
@@ -36,7 +38,8 @@ Piece mirrored(PieceId id, const std::vector<PieceEdge>& half) {
     Path path(a.start());
     return path.append(a).append(b);
   };
-  for (const PieceEdge& e : half) piece.edges.push_back(e);
+  for (const PieceEdge& e : half)
+    piece.edges.push_back(e);
   for (auto it = half.rbegin(); it != half.rend(); ++it)
     piece.edges.push_back({it->kind, it->path.mirroredX().reversed()});
   // The edges cut by the centre line, at the top and at the cast-on, become whole.

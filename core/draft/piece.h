@@ -9,10 +9,20 @@
 
 namespace scye {
 
-// Sleeve: both, or the right one where the cap's halves differ; LeftSleeve is then its mirror image.
+// Sleeve: both, or the right one where the cap's halves differ; LeftSleeve is then its mirror
+// image.
 enum class PieceId : std::uint8_t { Back, Front, LeftFront, RightFront, Sleeve, LeftSleeve };
 enum class EdgeKind : std::uint8_t {
-  CastOn, Side, Underarm, Armhole, Shoulder, Neck, Opening, SleeveSeam, Cap, Crown,
+  CastOn,
+  Side,
+  Underarm,
+  Armhole,
+  Shoulder,
+  Neck,
+  Opening,
+  SleeveSeam,
+  Cap,
+  Crown,
 };
 
 [[nodiscard]] std::string_view pieceKey(PieceId id); // "back", "leftFront", ...
@@ -25,16 +35,16 @@ struct PieceEdge {
 
 struct Piece {
   PieceId id = PieceId::Back;
-  // Round the piece counter-clockwise, from the left end of the cast-on edge; each edge starts where the
-  // one before ends, the last one ends where the first starts.
+  // Round the piece counter-clockwise, from the left end of the cast-on edge; each edge starts
+  // where the one before ends, the last one ends where the first starts.
   std::vector<PieceEdge> edges;
 
   [[nodiscard]] Path outline() const;
   [[nodiscard]] Box box() const;
 };
 
-// The piece that has `half` (edges from the centre of the cast-on edge round to the centre line at the
-// top, x >= 0) on its right and the mirror image of it on its left.
+// The piece that has `half` (edges from the centre of the cast-on edge round to the centre line at
+// the top, x >= 0) on its right and the mirror image of it on its left.
 [[nodiscard]] Piece mirrored(PieceId id, const std::vector<PieceEdge>& half);
 
 } // namespace scye

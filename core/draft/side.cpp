@@ -11,10 +11,12 @@ double between(double x, double x0, double y0, double x1, double y1) {
   return y0 + std::clamp((x - x0) / (x1 - x0), 0.0, 1.0) * (y1 - y0);
 }
 
-// The part of a line through points of rising y that lies above y = `fold`; a facing below it is as wide.
+// The part of a line through points of rising y that lies above y = `fold`; a facing below it is as
+// wide.
 Path fromFold(const std::vector<Vec2>& points, double fold) {
   std::size_t i = 0;
-  while (i + 1 < points.size() && points[i + 1].y() <= fold) ++i;
+  while (i + 1 < points.size() && points[i + 1].y() <= fold)
+    ++i;
   const Vec2 &a = points[i], &b = points[std::min(i + 1, points.size() - 1)];
   const double x = between(fold, a.y(), a.x(), b.y(), b.x());
   Path path(Vec2(x, 0));
@@ -55,8 +57,8 @@ Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, dou
 SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
   SleeveBody out;
   out.halfWidth = 0.5 * s.finished(Field::UpperArm);
-  const bool fromShoulder =
-      design.as<SleeveFrom>(Choice::SleeveFrom) == SleeveFrom::Shoulder && !design.has(Field::SleeveLength);
+  const bool fromShoulder = design.as<SleeveFrom>(Choice::SleeveFrom) == SleeveFrom::Shoulder &&
+                            !design.has(Field::SleeveLength);
   out.length = std::max(fromShoulder ? s.finished(Field::SleeveToShoulder) - capHeight
                                      : s[Field::SleeveLength],
                         info(Field::SleeveLength).low);
@@ -64,9 +66,13 @@ SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
   const double wrist = 0.5 * s.finished(Field::Wrist), elbow = 0.5 * s.finished(Field::Elbow);
   const double arm = s.finished(Field::SleeveToUnderarm);
   switch (design.as<SleeveLine>(Choice::SleeveLine)) {
-  case SleeveLine::Straight: out.halfCuff = out.halfWidth; break;
+  case SleeveLine::Straight:
+    out.halfCuff = out.halfWidth;
+    break;
   case SleeveLine::Flared:
-  case SleeveLine::Full: out.halfCuff = 0.5 * s[Field::CuffGirth]; break;
+  case SleeveLine::Full:
+    out.halfCuff = 0.5 * s[Field::CuffGirth];
+    break;
   case SleeveLine::Tapered: // a shorter sleeve ends where the long one would be that wide
     out.halfCuff = between(out.length, 0, out.halfWidth, arm, wrist);
     break;

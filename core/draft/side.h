@@ -10,8 +10,8 @@ inline constexpr double kWaistEven = 2.5, kUnderarmEven = 2.5;
 
 [[nodiscard]] double hipBelowWaist(Figure figure); // common practice: 20, 20, 12, 8
 
-// Half a piece's side seam from the cast-on edge to (B, underarm); `share` is the part of the girth that
-// the whole piece takes.
+// Half a piece's side seam from the cast-on edge to (B, underarm); `share` is the part of the girth
+// that the whole piece takes.
 [[nodiscard]] Path sideSeam(const Design& design, const Sizes& sizes, const BodiceHeights& at,
                             double share);
 

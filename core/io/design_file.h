@@ -1,20 +1,22 @@
-// The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it; whatever she
-// has not touched is filled in afresh when it is opened.
+// The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it;
+// whatever she has not touched is filled in afresh when it is opened.
 //
 //   {"format": "scyewright-design", "version": 1,
 //    "title": "...", "wearer": "...", "notes": "...",
-//    "choices": {"garment": "jacket", ...},                          keys and options of Choice; also
-//                                                                    "gathers": yes or no, now "capTop"
+//    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
+//    also
+//                                                                    "gathers": yes or no, now
+//                                                                    "capTop"
 //    "measurements": {"bust": {"value": 94, "source": "body"}, ...}, source: body or garment
 //    "values": {"ease.bust": 8, ...},                                all other fields, by key
 //    "measuredOn": "2026-05-01",                                     if her measurements were kept
 //    "swatches": [{"label": "...", "use": "same", "stitches": 23, "width": 10,
 //                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //
-// Lengths are cm. Reading back what was written gives an equal design, to the last bit of every number.
-// A file is taken whole or refused: an unknown or doubled key, a wrong type, a value outside its range,
-// a newer version, broken or truncated JSON are each refused with a line and a plain reason. Nothing
-// throws. Cost: about 10 us a file.
+// Lengths are cm. Reading back what was written gives an equal design, to the last bit of every
+// number. A file is taken whole or refused: an unknown or doubled key, a wrong type, a value
+// outside its range, a newer version, broken or truncated JSON are each refused with a line and a
+// plain reason. Nothing throws. Cost: about 10 us a file.
 #pragma once
 
 #include "model/design.h"

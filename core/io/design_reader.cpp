@@ -14,7 +14,8 @@ std::string quoted(std::string words) {
   constexpr std::size_t kLongest = 60;
   if (words.size() > kLongest) {
     std::size_t end = kLongest;
-    while (end > 0 && (static_cast<unsigned char>(words[end]) & 0xC0) == 0x80) --end;
+    while (end > 0 && (static_cast<unsigned char>(words[end]) & 0xC0) == 0x80)
+      --end;
     words = words.substr(0, end) + "...";
   }
   for (char& c : words)
@@ -76,7 +77,8 @@ DesignRead DesignReader::result() {
   if (format_ == kDesignFormat && version_ > kDesignVersion)
     return refused(versionLine_, "file.newer",
                    {numberParam("version", version_), numberParam("known", kDesignVersion)});
-  if (format_ != kDesignFormat && !syntax_) return refused(problem_ ? problem_->line : 1, "file.notDesign");
+  if (format_ != kDesignFormat && !syntax_)
+    return refused(problem_ ? problem_->line : 1, "file.notDesign");
   if (problem_) return {{}, *problem_};
   if (version_ != kDesignVersion) return refused(1, "file.noVersion");
   return {std::move(design_), {}};
@@ -98,8 +100,12 @@ bool DesignReader::wrongType() {
   return true;
 }
 
-bool DesignReader::null() { return wrongType(); }
-bool DesignReader::boolean(bool) { return wrongType(); }
+bool DesignReader::null() {
+  return wrongType();
+}
+bool DesignReader::boolean(bool) {
+  return wrongType();
+}
 
 bool DesignReader::accepted(Field field, double value) {
   const auto refusal = check(field, value);
@@ -109,8 +115,8 @@ bool DesignReader::accepted(Field field, double value) {
 }
 
 bool DesignReader::number(double n) {
-  // The parser has read one character beyond a number, which may be the end of its line. Where there is
-  // none the number may be cut off, and the parser is about to say that the file is.
+  // The parser has read one character beyond a number, which may be the end of its line. Where
+  // there is none the number may be cut off, and the parser is about to say that the file is.
   if (std::isdigit(static_cast<unsigned char>(at_[-1]))) return true;
   --at_;
   if (at(Place::Root) && key_ == "version") {
@@ -128,7 +134,8 @@ bool DesignReader::number(double n) {
   } else if (at(Place::Swatch)) {
     for (const SwatchNumber& number : swatchNumbers())
       if (number.key == key_) {
-        if ((n == 0 && number.mayBeMissing) || accepted(number.like, n)) design_.swatches.back().*number.value = n;
+        if ((n == 0 && number.mayBeMissing) || accepted(number.like, n))
+          design_.swatches.back().*number.value = n;
         return true;
       }
     return wrongType();
@@ -176,16 +183,22 @@ bool DesignReader::known(Place place, const std::string& key) const {
   switch (place) {
   case Place::Root:
     return key == "format" || key == "version" || textOf(key) || placeOf(key) != Place::Unknown;
-  case Place::Choices: return key == kGathersBefore || choiceByKey(key).has_value();
-  case Place::Measurements: return field && isMeasurement(*field);
-  case Place::Values: return field && !isMeasurement(*field);
-  case Place::Measurement: return key == "value" || key == "source";
+  case Place::Choices:
+    return key == kGathersBefore || choiceByKey(key).has_value();
+  case Place::Measurements:
+    return field && isMeasurement(*field);
+  case Place::Values:
+    return field && !isMeasurement(*field);
+  case Place::Measurement:
+    return key == "value" || key == "source";
   case Place::Swatch:
     return key == "label" || key == "use" ||
            std::any_of(swatchNumbers().begin(), swatchNumbers().end(),
                        [&](const SwatchNumber& n) { return n.key == key; });
-  case Place::Swatches: break;
-  case Place::Unknown: break;
+  case Place::Swatches:
+    break;
+  case Place::Unknown:
+    break;
   }
   return true;
 }

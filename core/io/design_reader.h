@@ -1,6 +1,6 @@
-// The reader of design files: takes the parser's events one by one, so that every refusal knows its line.
-// After the first problem it only looks for "format" and "version" any more: a file from a newer version
-// is called that, whatever else is strange in it.
+// The reader of design files: takes the parser's events one by one, so that every refusal knows its
+// line. After the first problem it only looks for "format" and "version" any more: a file from a
+// newer version is called that, whatever else is strange in it.
 #pragma once
 
 #include "io/design_file.h"
@@ -16,9 +16,11 @@ namespace scye {
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
 inline constexpr int kDesignVersion = 1;
 inline constexpr std::array<std::string_view, 2> kSourceKeys{"body", "garment"};
-inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing", "otherPattern"};
+inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing",
+                                                                "otherPattern"};
 
-// A number of a further swatch: its key, where it stands, and the field by whose rules it is checked.
+// A number of a further swatch: its key, where it stands, and the field by whose rules it is
+// checked.
 struct SwatchNumber {
   std::string_view key;
   double SwatchReading::*value;
@@ -73,7 +75,14 @@ public:
 
 private:
   enum class Place : std::uint8_t {
-    Root, Choices, Measurements, Measurement, Values, Swatches, Swatch, Unknown
+    Root,
+    Choices,
+    Measurements,
+    Measurement,
+    Values,
+    Swatches,
+    Swatch,
+    Unknown
   };
 
   bool number(double n);

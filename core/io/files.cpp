@@ -10,13 +10,16 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string lastProblem() { return std::generic_category().message(errno != 0 ? errno : EIO); }
+std::string lastProblem() {
+  return std::generic_category().message(errno != 0 ? errno : EIO);
+}
 
 // A name in the same folder that nobody else uses.
 fs::path besideName(const fs::path& path) {
   std::random_device device;
   const std::string token = std::to_string(device());
-  return path.parent_path() / ("." + path.stem().string() + "-" + token + path.extension().string());
+  return path.parent_path() /
+         ("." + path.stem().string() + "-" + token + path.extension().string());
 }
 
 std::optional<std::string> write(const fs::path& path, std::string_view text) {

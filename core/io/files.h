@@ -1,5 +1,5 @@
-// Files read and written whole. Nothing throws; a problem is told in a few plain words ("No such file or
-// directory"), without the path.
+// Files read and written whole. Nothing throws; a problem is told in a few plain words ("No such
+// file or directory"), without the path.
 #pragma once
 
 #include <filesystem>
@@ -16,8 +16,8 @@ struct FileText {
 // At most 64 MiB: whatever is larger is none of our files.
 [[nodiscard]] FileText readWhole(const std::filesystem::path& path);
 
-// The file stands there complete, or as it was before: the text goes to another file beside it, which
-// then takes its place. Returns the problem, or nothing.
+// The file stands there complete, or as it was before: the text goes to another file beside it,
+// which then takes its place. Returns the problem, or nothing.
 [[nodiscard]] std::optional<std::string> writeWhole(const std::filesystem::path& path,
                                                     std::string_view text);
 

@@ -1,5 +1,5 @@
-// How numbers stand in our files: whole ones without a decimal point, all others with the fewest digits
-// that read back to the same double.
+// How numbers stand in our files: whole ones without a decimal point, all others with the fewest
+// digits that read back to the same double.
 #pragma once
 
 #include <cmath>

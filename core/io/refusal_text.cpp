@@ -5,8 +5,9 @@ namespace {
 
 Param bound(Field field, std::string name, double value) {
   const FieldKind kind = info(field).kind;
-  return kind == FieldKind::Girth || kind == FieldKind::Length ? lengthParam(std::move(name), value)
-                                                               : numberParam(std::move(name), value);
+  return kind == FieldKind::Girth || kind == FieldKind::Length
+             ? lengthParam(std::move(name), value)
+             : numberParam(std::move(name), value);
 }
 
 } // namespace
@@ -16,8 +17,8 @@ std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, Le
                                                "refusal.tooLarge", "refusal.notWhole"};
   const FieldInfo& i = info(field);
   return phrases.say(kKeys[int(refusal)],
-                     {phraseParam("what", "field." + std::string(i.key)), bound(field, "low", i.low),
-                      bound(field, "high", i.high)},
+                     {phraseParam("what", "field." + std::string(i.key)),
+                      bound(field, "low", i.low), bound(field, "high", i.high)},
                      unit);
 }
 

@@ -16,7 +16,9 @@ constexpr std::array<std::string_view, 6> kOriginKeys{"body",  "garment",  "set"
                                                       "table", "estimate", "rule"};
 constexpr std::array<std::string_view, 3> kSeverityKeys{"note", "warning", "blocking"};
 
-std::string keyOf(Field field) { return std::string(info(field).key); }
+std::string keyOf(Field field) {
+  return std::string(info(field).key);
+}
 
 Json choicesOf(const Design& design) {
   Json out = Json::object();
@@ -109,8 +111,12 @@ Json seamsOf(const GarmentDraft& draft, const KnitGarment& k) {
 }
 
 Json pickUpsOf(const PickUps& p) {
-  return {{"stitches", p.ratio.stitches}, {"forRows", p.ratio.rows},   {"neckBack", p.neck.back},
-          {"neckFront", p.neck.front},    {"neckAll", p.neck.total()}, {"band", p.band.stitches},
+  return {{"stitches", p.ratio.stitches},
+          {"forRows", p.ratio.rows},
+          {"neckBack", p.neck.back},
+          {"neckFront", p.neck.front},
+          {"neckAll", p.neck.total()},
+          {"band", p.band.stitches},
           {"bandButtonholes", p.buttonholes.count}};
 }
 
@@ -156,7 +162,8 @@ Json knittedOf(const GarmentDraft& draft, const KnitGarment& k, const Phrases& p
 
 Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
   Json values = Json::object(), choices = Json::object();
-  for (const auto& [field, value] : remedy.changes) values[keyOf(field)] = jsonNumber(value);
+  for (const auto& [field, value] : remedy.changes)
+    values[keyOf(field)] = jsonNumber(value);
   for (const auto& [choice, option] : remedy.picks)
     choices[std::string(info(choice).key)] = info(choice).options.begin()[option];
   return {{"key", remedy.key},
@@ -167,8 +174,10 @@ Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
 
 Json findingOf(const Finding& finding, const Phrases& phrases) {
   Json fields = Json::array(), remedies = Json::array();
-  for (Field field : finding.fields) fields.push_back(keyOf(field));
-  for (const Remedy& remedy : finding.remedies) remedies.push_back(remedyOf(remedy, phrases));
+  for (Field field : finding.fields)
+    fields.push_back(keyOf(field));
+  for (const Remedy& remedy : finding.remedies)
+    remedies.push_back(remedyOf(remedy, phrases));
   return {{"severity", kSeverityKeys[std::size_t(finding.severity)]},
           {"code", finding.code},
           {"message", phrases.say("finding." + finding.code, finding.params)},
@@ -190,7 +199,8 @@ std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
   report["values"] = valuesOf(draft.sizes);
   report["sleeve"] = sleeveMatch(draft);
   report["pieces"] = Json::array();
-  for (const Piece& piece : draft.pieces) report["pieces"].push_back(pieceOf(piece, phrases));
+  for (const Piece& piece : draft.pieces)
+    report["pieces"].push_back(pieceOf(piece, phrases));
   report["knitted"] = knittedOf(draft, knit, phrases);
   report["findings"] = Json::array();
   for (const Finding& finding : findings)

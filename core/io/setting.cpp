@@ -17,7 +17,8 @@ bool isLength(Field field) {
 bool cut(std::string_view& text, std::string_view tail) {
   if (!text.ends_with(tail)) return false;
   text.remove_suffix(tail.size());
-  while (text.ends_with(' ')) text.remove_suffix(1);
+  while (text.ends_with(' '))
+    text.remove_suffix(1);
   return true;
 }
 
@@ -51,19 +52,25 @@ std::optional<std::string> applySetting(Design& design, std::string_view setting
   if (!field) return phrases.say("setting.unknown", {textParam("name", std::string(name))});
   Source source = design.source(*field);
   if (isMeasurement(*field)) {
-    if (cut(value, "@body")) source = Source::Body;
-    else if (cut(value, "@garment")) source = Source::Garment;
+    if (cut(value, "@body"))
+      source = Source::Body;
+    else if (cut(value, "@garment"))
+      source = Source::Garment;
   }
   double unit = 1;
   if (isLength(*field)) {
-    if (cut(value, "in")) unit = kCmPerInch;
-    else cut(value, "cm");
+    if (cut(value, "in"))
+      unit = kCmPerInch;
+    else
+      cut(value, "cm");
   }
   const auto number = readNumber(value);
   if (!number)
-    return phrases.say("setting.noNumber", {textParam("name", std::string(name)),
-                                            textParam("value", std::string(setting.substr(equals + 1)))});
-  if (const auto refusal = check(*field, *number * unit)) return refusalText(*field, *refusal, phrases);
+    return phrases.say("setting.noNumber",
+                       {textParam("name", std::string(name)),
+                        textParam("value", std::string(setting.substr(equals + 1)))});
+  if (const auto refusal = check(*field, *number * unit))
+    return refusalText(*field, *refusal, phrases);
   design.set(*field, *number * unit, source);
   return std::nullopt;
 }

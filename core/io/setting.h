@@ -1,7 +1,7 @@
 // One value of a design as a person writes it on a command line: NAME=VALUE.
 //   bust=94   bust=37in   ease.bust=8cm   bust=47@garment   garment=jacket   scoop.back=0.5
-// NAME is the key of a field or of a choice. Lengths are cm unless they end in "in". A measurement keeps
-// the place where it was taken unless @body or @garment says another.
+// NAME is the key of a field or of a choice. Lengths are cm unless they end in "in". A measurement
+// keeps the place where it was taken unless @body or @garment says another.
 #pragma once
 
 #include "model/design.h"

@@ -6,7 +6,9 @@
 
 namespace scye {
 
-void append(Acts& to, const Acts& more) { to.insert(to.end(), more.begin(), more.end()); }
+void append(Acts& to, const Acts& more) {
+  to.insert(to.end(), more.begin(), more.end());
+}
 
 void sortActs(Acts& acts) {
   const auto order = [](const Act& a) {
@@ -28,7 +30,7 @@ Acts edgeActs(const KnittedEdge& edge, EdgeSide side, Shapes shapes) {
   Acts acts;
   for (const EdgeEvent& e : edge.events) {
     const bool grows = e.change < Stitches(0);
-    const ActKind kind = grows                          ? ActKind::Increase
+    const ActKind kind = grows                           ? ActKind::Increase
                          : e.kind == EventKind::Decrease ? ActKind::Decrease
                                                          : ActKind::BindOff;
     acts.push_back({e.row, kind, side, grows ? -e.change : e.change,
@@ -52,7 +54,8 @@ Acts seamActs(const std::vector<SeamPlace>& places, int ribRows, EdgeSide side, 
                                           .lastRow = places[i + 1].row});
     const std::vector<int> rows = changeRows(even);
     for (const int row : rows)
-      acts.push_back({row, pending > 0 ? ActKind::Increase : ActKind::Decrease, side, Stitches(1), shapes});
+      acts.push_back(
+          {row, pending > 0 ? ActKind::Increase : ActKind::Decrease, side, Stitches(1), shapes});
     const int worked = pending > 0 ? int(rows.size()) : -int(rows.size());
     pending -= worked;
     outward -= worked;

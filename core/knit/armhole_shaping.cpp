@@ -14,8 +14,8 @@ constexpr double kLooks[] = {1, 2, 4, 1e9};
 constexpr double kTooFar = 1.5; // stitches: the style gives way
 constexpr int kBeyond = 2;      // times as many stepped bind-offs, and as wide
 
-// A drag waits for the search: after so many climbs it makes do with what it has, after more it gives up.
-// Counted, not timed. Usual armholes need some hundreds.
+// A drag waits for the search: after so many climbs it makes do with what it has, after more it
+// gives up. Counted, not timed. Usual armholes need some hundreds.
 constexpr long kMostClimbs = 200000, kGivesUp = 5 * kMostClimbs;
 
 struct Found {
@@ -33,14 +33,16 @@ Found search(const ArmholeRequest& request, const ShapingStyle& style, int shapi
   // What can still be taken away in a row from a rung on: no step grows.
   std::vector<double> rate(ladder.size());
   for (std::size_t i = ladder.size(); i-- > 0;)
-    rate[i] = std::max(double(ladder[i].stitches) / ladder[i].every, i + 1 < ladder.size() ? rate[i + 1] : 0);
+    rate[i] = std::max(double(ladder[i].stitches) / ladder[i].every,
+                       i + 1 < ladder.size() ? rate[i + 1] : 0);
   Found best;
   long climbs = 0;
   for (const double limit : kLooks) {
     const Corridor corridor(bands, limit, taken);
     const auto visit = [&](const Climb& climb, const std::vector<RungRun>& runs) {
       if (++climbs > (best.runs.empty() ? kGivesUp : kMostClimbs)) return false;
-      if (climb.taken + rate[std::size_t(climb.rung)] * (shapingRows - climb.row) < taken) return false;
+      if (climb.taken + rate[std::size_t(climb.rung)] * (shapingRows - climb.row) < taken)
+        return false;
       if (prices.line * climb.lines + prices.near(climb.deviation) >= best.cost) return false;
       if (climb.taken < taken) return true;
       double deviation = climb.deviation;

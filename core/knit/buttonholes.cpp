@@ -9,11 +9,15 @@ namespace scye {
 
 PieceId buttonholePiece(const Design& design) {
   switch (design.as<ButtonSide>(Choice::ButtonSide)) {
-  case ButtonSide::Right: return PieceId::RightFront;
-  case ButtonSide::Left: return PieceId::LeftFront;
-  case ButtonSide::Usual: break;
+  case ButtonSide::Right:
+    return PieceId::RightFront;
+  case ButtonSide::Left:
+    return PieceId::LeftFront;
+  case ButtonSide::Usual:
+    break;
   }
-  return design.as<Figure>(Choice::Figure) == Figure::Man ? PieceId::LeftFront : PieceId::RightFront;
+  return design.as<Figure>(Choice::Figure) == Figure::Man ? PieceId::LeftFront
+                                                          : PieceId::RightFront;
 }
 
 Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
@@ -28,7 +32,8 @@ Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
   out.from = std::max(0, (l.band - out.stitches) / 2);
 
   const int above = l.foldRow > 0 ? l.foldRow : l.hemRows;
-  constexpr int kClear = 4; // from a right-side row to the next that is shaped, with two rows between
+  constexpr int kClear =
+      4; // from a right-side row to the next that is shaped, with two rows between
   const double first = above * h + kButtonInset;
   const double last = std::min((neckRow - 1) * h - kButtonInset, (neckRow - kClear) * h);
   constexpr int kApart = 4; // rows: closer is no row of buttonholes
@@ -36,7 +41,8 @@ Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
   double nearest = 1e300;
   for (int i = 0; i < out.wanted; ++i) {
     const double y = out.wanted == 1 ? last : first + i * (last - first) / (out.wanted - 1);
-    // The right-side row nearest to y; halfway between two always the upper, or gaps would differ more.
+    // The right-side row nearest to y; halfway between two always the upper, or gaps would differ
+    // more.
     constexpr double kTie = 1e-6;
     const int row = 2 * int(std::lround((y / h - 0.5) / 2 + kTie)) + 1;
     if (row <= above || row > neckRow - kClear) continue;
@@ -56,7 +62,8 @@ Acts buttonholeActs(const Buttonholes& holes, PieceId piece) {
   // Seen from the right side the left front's opening is at its left.
   const EdgeSide side = piece == PieceId::LeftFront ? EdgeSide::Left : EdgeSide::Right;
   for (const int row : holes.rows)
-    acts.push_back({row, ActKind::Buttonhole, side, Stitches(holes.stitches), Shapes::Opening, holes.from});
+    acts.push_back(
+        {row, ActKind::Buttonhole, side, Stitches(holes.stitches), Shapes::Opening, holes.from});
   return acts;
 }
 

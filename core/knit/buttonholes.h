@@ -1,6 +1,6 @@
-// Buttonholes of a jacket whose band is knitted on, in whole rows: from 1.5 cm above the hem to 1.5 cm below
-// the neck, evenly spaced to within a row, each on a right-side row and clear of the neck's shaping by two
-// rows (common practice). They lie in the middle of the band.
+// Buttonholes of a jacket whose band is knitted on, in whole rows: from 1.5 cm above the hem to 1.5
+// cm below the neck, evenly spaced to within a row, each on a right-side row and clear of the
+// neck's shaping by two rows (common practice). They lie in the middle of the band.
 #pragma once
 
 #include "knit/acts.h"
@@ -23,7 +23,9 @@ struct Buttonholes {
 // Women right, men left (common practice), or as she chose.
 [[nodiscard]] PieceId buttonholePiece(const Design& design);
 // For a picked-up band or a pullover: none wanted. `neckRow`: where the front's neck begins.
-[[nodiscard]] Buttonholes buttonholes(const GarmentDraft& draft, const Lattice& lattice, int neckRow);
-[[nodiscard]] Acts buttonholeActs(const Buttonholes& holes, PieceId piece); // none in the other front
+[[nodiscard]] Buttonholes buttonholes(const GarmentDraft& draft, const Lattice& lattice,
+                                      int neckRow);
+[[nodiscard]] Acts buttonholeActs(const Buttonholes& holes,
+                                  PieceId piece); // none in the other front
 
 } // namespace scye

@@ -12,10 +12,10 @@ namespace scye {
 
 namespace {
 
-constexpr int kLeastRows = 3;        // underarm, a shaping, crown
+constexpr int kLeastRows = 3; // underarm, a shaping, crown
 constexpr int kMostRows = 2000;
-constexpr int kRowsAround = 6;       // of the drafted cap's height
-constexpr double kFits = 0.2;        // cm of mismatch
+constexpr int kRowsAround = 6; // of the drafted cap's height
+constexpr double kFits = 0.2;  // cm of mismatch
 // Half an edge longer than this many rows is no sleeve cap that anyone knits.
 constexpr double kLongestHalf = 300;
 constexpr double kUnfound = std::numeric_limits<double>::infinity();
@@ -285,8 +285,8 @@ Half halfOf(const CapRequest& cap, const Share& share, bool right, Stitches unde
 }
 
 // The cheapest schedule of `rows` rows that costs less than `bound`.
-CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks,
-                int limit, double bound) {
+CapFound bestAt(Half& half, int rows, const CapTools& tools, std::span<const Look> looks, int limit,
+                double bound) {
   half.candidate.task.rows = {rows};
   CapFound best;
   best.cost = bound;

@@ -13,8 +13,8 @@
 // within 2 mm (low, wide caps: in two rows the curve moves in by more than a step), stepped
 // bind-offs may be twice, then four times as wide and as many, and the result says `beyondStyle`;
 // those may leave the curve by 1.5 stitches with 6 lines, by 6 with 4. The search is exact over
-// these sets: tests compare it with plain enumeration. Processor time: 0.4 ms at 22/30 (worst 2), 3 ms at 40/56; low caps at the
-// finest gauges up to 50.
+// these sets: tests compare it with plain enumeration. Processor time: 0.4 ms at 22/30 (worst 2), 3
+// ms at 40/56; low caps at the finest gauges up to 50.
 #pragma once
 
 #include "curve/cap_curve.h"
@@ -28,12 +28,12 @@ namespace scye {
 
 struct CapRequest {
   StitchSize size{};
-  Stitches width{0};     // of the sleeve at the underarm, selvedges included
-  Stitches underarm{0};  // bound off at each side: the bodice's own
-  Stitches selvedge{1};  // at each edge
-  double crown = 7;      // cm, wanted between seams; searched near it
+  Stitches width{0};    // of the sleeve at the underarm, selvedges included
+  Stitches underarm{0}; // bound off at each side: the bodice's own
+  Stitches selvedge{1}; // at each edge
+  double crown = 7;     // cm, wanted between seams; searched near it
   double lowerFullness = 0.45, upperFullness = 0.55;
-  double target = 0;     // cm: both edges together with flats = knitted armhole + cap ease
+  double target = 0; // cm: both edges together with flats = knitted armhole + cap ease
   std::vector<Run>
       armhole{}; // the armhole's runs: its first bind-offs are repeated where that is near
   ShapingStyle style{};
@@ -43,11 +43,11 @@ struct CapRequest {
 };
 
 enum class CapStatus {
-  Fitted,      // within 2 mm and 1 stitch and the line limit
-  Rough,       // knittable, but one of these is missed: compare the figures
+  Fitted,        // within 2 mm and 1 stitch and the line limit
+  Rough,         // knittable, but one of these is missed: compare the figures
   SleeveTooWide, // even a flat cap is longer than the armhole: no height solves the match
-  NoStitches,  // width, underarm and crown leave nothing to shape
-  NoSchedule,  // nothing knittable comes near the curve: a cap of a few rows, see referenceHeight
+  NoStitches,    // width, underarm and crown leave nothing to shape
+  NoSchedule,    // nothing knittable comes near the curve: a cap of a few rows, see referenceHeight
 };
 
 struct CapShaping {
@@ -73,7 +73,7 @@ struct CapShaping {
 // edges have a schedule of their own, with rows and crown in common. `lean` moves the crown toward
 // the left edge (negative: the right), so that the right edge takes away more stitches.
 struct HalvesRequest {
-  CapRequest cap{};                         // its target is not used
+  CapRequest cap{};                       // its target is not used
   double rightTarget = 0, leftTarget = 0; // cm, each with its underarm and half the crown
   double lean = 0;                        // cm
   Stitches leftUnderarm{0};               // cap.underarm is the right edge's

@@ -28,10 +28,10 @@ struct EdgeEvent {
 
 // An edge of one piece from the underarm bind-off to its end. Rows are those of the piece.
 struct KnittedEdge {
-  int begin = 0;                 // the row of the underarm bind-off on this side
-  int end = 0; // the row that ends the edge: first shoulder bind-off, or the crown
+  int begin = 0; // the row of the underarm bind-off on this side
+  int end = 0;   // the row that ends the edge: first shoulder bind-off, or the crown
   std::vector<EdgeEvent> events{}; // by row; the underarm bind-off, if there is one, first
-  double flatTop = 0;            // stitches: this edge's half of the crown without its selvedges
+  double flatTop = 0;              // stitches: this edge's half of the crown without its selvedges
 };
 
 [[nodiscard]] double edgeLength(const KnittedEdge& edge, const StitchSize& size);

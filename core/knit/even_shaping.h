@@ -11,11 +11,11 @@ namespace scye {
 
 struct EvenRequest {
   ShapingKind kind = ShapingKind::Increase; // or Decrease
-  int changes = 0;        // at each edge, one stitch a time
-  int firstRow = 1;       // rows of the piece that may hold a change, both included;
-  int lastRow = 0;        //   rows even before and after are left out by the caller
+  int changes = 0;                          // at each edge, one stitch a time
+  int firstRow = 1;         // rows of the piece that may hold a change, both included;
+  int lastRow = 0;          //   rows even before and after are left out by the caller
   bool oddRightSide = true; // right-side rows are the odd ones
-  Rows atLeast{2};        // apart; even
+  Rows atLeast{2};          // apart; even
 };
 
 struct EvenShaping {

@@ -1,5 +1,5 @@
-// What an uncertain gauge does to the finished garment: the knitted pieces stay as they are counted, only
-// the stitch size moves. 90 % reaches (value +- reach), cm.
+// What an uncertain gauge does to the finished garment: the knitted pieces stay as they are
+// counted, only the stitch size moves. 90 % reaches (value +- reach), cm.
 #pragma once
 
 #include "body/gauge.h"
@@ -8,7 +8,7 @@
 namespace scye {
 
 struct GaugeEffect {
-  double bust = 0;          // of the finished girth
+  double bust = 0; // of the finished girth
   double hemToUnderarm = 0;
   double sleeveLength = 0;
   double match = 0;         // of knitted cap - knitted armhole: both stretch alike, so it is small
@@ -16,7 +16,7 @@ struct GaugeEffect {
 };
 
 // Nothing where the stitches were not counted by her.
-[[nodiscard]] std::optional<GaugeEffect> gaugeEffect(const GarmentDraft& draft, const KnitGarment& knit,
-                                                     const GaugeReport& gauge);
+[[nodiscard]] std::optional<GaugeEffect>
+gaugeEffect(const GarmentDraft& draft, const KnitGarment& knit, const GaugeReport& gauge);
 
 } // namespace scye

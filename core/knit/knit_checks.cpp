@@ -15,7 +15,8 @@ public:
   Findings run() {
     if (!k_.gaugeUsable) {
       say(Severity::Blocking, "gauge.tooFine", {Field::SwatchStitches, Field::SwatchRows},
-          {numberParam("stitches", std::round(10 / g_.sizes.stitch.width)), numberParam("most", kFinestGauge)});
+          {numberParam("stitches", std::round(10 / g_.sizes.stitch.width)),
+           numberParam("most", kFinestGauge)});
       return std::move(out_);
     }
     const double ratio = g_.sizes.stitch.width / g_.sizes.stitch.height; // rows to stitches
@@ -43,7 +44,8 @@ private:
     if (!k_.capKnitted) {
       // Where the draft has no match that has been said already.
       if (!g_.cap.found) return;
-      say(Severity::Blocking, k_.cap.status == CapStatus::NoStitches ? "knit.noCapStitches" : "knit.noCap",
+      say(Severity::Blocking,
+          k_.cap.status == CapStatus::NoStitches ? "knit.noCapStitches" : "knit.noCap",
           {Field::EaseUpperArm, Field::CrownWidth});
       return;
     }
@@ -57,7 +59,8 @@ private:
           {numberParam("stitches", widestStep())});
     constexpr double kFarOff = 1.5; // stitches
     if (k_.deviation > kFarOff)
-      say(Severity::Note, "knit.deviation", {Field::Fidelity}, {numberParam("stitches", std::round(10 * k_.deviation) / 10)});
+      say(Severity::Note, "knit.deviation", {Field::Fidelity},
+          {numberParam("stitches", std::round(10 * k_.deviation) / 10)});
   }
 
   [[nodiscard]] int widestStep() const {
@@ -68,11 +71,13 @@ private:
   }
 
   void shaping() {
-    if (k_.backArmhole.status == ShapingStatus::TooFewRows || k_.frontArmhole.status == ShapingStatus::TooFewRows)
+    if (k_.backArmhole.status == ShapingStatus::TooFewRows ||
+        k_.frontArmhole.status == ShapingStatus::TooFewRows)
       say(Severity::Blocking, "knit.armholeRows", {Field::EaseArmholeDepth, Field::UnderarmBack});
   }
 
-  // A V is decreased on right-side rows alone; what finds no row is bound off at its point, which then is none.
+  // A V is decreased on right-side rows alone; what finds no row is bound off at its point, which
+  // then is none.
   void point() {
     if (g_.design.as<Neckline>(Choice::Neckline) != Neckline::Vee) return;
     const KnitPiece* piece = k_.piece(PieceId::Front);
@@ -84,7 +89,8 @@ private:
         if (a.kind == ActKind::BindOff && a.shapes == Shapes::Neck) off += a.stitches.value();
     constexpr int kPoint = 4; // stitches, hardly to be seen
     if (off > kPoint)
-      say(Severity::Warning, "knit.blunt", {Field::FrontNeckDrop, Field::NeckWidth}, {numberParam("stitches", off)});
+      say(Severity::Warning, "knit.blunt", {Field::FrontNeckDrop, Field::NeckWidth},
+          {numberParam("stitches", off)});
   }
 
   void front() {
@@ -107,7 +113,8 @@ private:
     if (!sleeve) return;
     int before = -1, closest = 1000;
     for (const Act& a : sleeve->sections.front().acts) {
-      if (a.kind != ActKind::Increase || a.side != EdgeSide::Right || a.shapes != Shapes::Sleeve) continue;
+      if (a.kind != ActKind::Increase || a.side != EdgeSide::Right || a.shapes != Shapes::Sleeve)
+        continue;
       if (before >= 0) closest = std::min(closest, a.row - before);
       before = a.row;
     }
@@ -148,7 +155,8 @@ int aboveCuff(const KnitPiece& sleeve) {
 std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const Lattice& l = k.lattice;
   const Bodice& b = g.bodice;
-  const double w = l.size.width, h = l.size.height, rows = 2 * h; // right-side rows force even counts
+  const double w = l.size.width, h = l.size.height,
+               rows = 2 * h; // right-side rows force even counts
   const int seams = 2 * l.selvedge;
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
   std::vector<Rounded> out;
@@ -164,7 +172,8 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const bool waisted = g.design.as<Side>(Choice::Side) == Side::Shaped && b.at.waist >= b.at.fold &&
                        b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
   if (back && waisted) {
-    const std::size_t row = std::size_t(std::clamp(int(std::lround(b.at.waist / h)), 0, l.underarmRow - 1));
+    const std::size_t row =
+        std::size_t(std::clamp(int(std::lround(b.at.waist / h)), 0, l.underarmRow - 1));
     add("waist", Field::EaseWaist, g.sizes[Field::BackShare] * g.sizes.finished(Field::Waist),
         (back->rows[row].stitches().value() - seams) * w, 2 * w);
   }

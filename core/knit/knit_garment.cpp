@@ -62,7 +62,8 @@ bool worksOut(const KnitPiece& piece) {
 class Knitting {
 public:
   explicit Knitting(const GarmentDraft& g) : g_(g) {
-    k_.gaugeUsable = 10 / g.sizes.stitch.width <= kFinestGauge && 10 / g.sizes.stitch.height <= 2 * kFinestGauge;
+    k_.gaugeUsable =
+        10 / g.sizes.stitch.width <= kFinestGauge && 10 / g.sizes.stitch.height <= 2 * kFinestGauge;
     if (!k_.gaugeUsable) return;
     k_.lattice = latticeOf(g);
     k_.easeWanted = g.cap.easeWanted;
@@ -83,7 +84,8 @@ public:
     k_.right.armhole = k_.backArmhole.right + k_.frontArmhole.left;
     bodice(style);
     sleeves(style);
-    k_.deviation = std::max({k_.backArmhole.deviation, k_.frontArmhole.deviation, k_.cap.deviation});
+    k_.deviation =
+        std::max({k_.backArmhole.deviation, k_.frontArmhole.deviation, k_.cap.deviation});
     if (const KnitPiece* front = k_.piece(PieceId::RightFront))
       k_.buttonholes = scye::buttonholes(g_, l, front->neckRow);
     k_.rounded = roundedSizes(g_, k_);
@@ -93,8 +95,10 @@ public:
 
 private:
   void add(KnitPiece piece) {
-    if (worksOut(piece)) k_.pieces.push_back(std::move(piece));
-    else k_.impossible.push_back(piece.id);
+    if (worksOut(piece))
+      k_.pieces.push_back(std::move(piece));
+    else
+      k_.impossible.push_back(piece.id);
   }
 
   void bodice(const ShapingStyle& style) {
@@ -121,8 +125,7 @@ private:
                        .armhole = k_.backArmhole.schedule.runs,
                        .style = style};
     const bool halvesDiffer = g_.cap.lean != 0 || l.back.underarm != l.front.underarm;
-    if (halvesDiffer ? !twoSleeves(request) : !oneSleeve(request))
-      add(caplessSleeve(l));
+    if (halvesDiffer ? !twoSleeves(request) : !oneSleeve(request)) add(caplessSleeve(l));
   }
 
   bool oneSleeve(const CapRequest& request) {
@@ -133,8 +136,7 @@ private:
       fit->cap = k_.cap.right + k_.cap.left;
       fit->capRight = fit->capLeft = k_.cap.schedule;
     }
-    add(
-        sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
+    add(sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
     return true;
   }
 
@@ -147,7 +149,8 @@ private:
       HalvesRequest h{base, 0, 0, right ? -g_.cap.lean : g_.cap.lean, {}};
       const bool leans = g_.cap.lean != 0;
       // A leaning cap fits each half to its own side; an upright one moves only the shoulder mark.
-      const double backTarget = leans ? back + ease * back / (back + front) : backShare * (fit.armhole + ease);
+      const double backTarget =
+          leans ? back + ease * back / (back + front) : backShare * (fit.armhole + ease);
       const double frontTarget = fit.armhole + ease - backTarget;
       h.rightTarget = right ? frontTarget : backTarget;
       h.leftTarget = right ? backTarget : frontTarget;
@@ -162,7 +165,8 @@ private:
     k_.cap = r.right;
     if (!r.knittable() || !s.knittable()) return false;
     k_.capKnitted = true;
-    k_.cap.deviation = std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
+    k_.cap.deviation =
+        std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
     k_.right.cap = r.right.right + r.left.left;
     k_.left.cap = s.right.right + s.left.left;
     k_.right.capRight = r.right.schedule, k_.right.capLeft = r.left.schedule;
@@ -179,7 +183,8 @@ private:
 } // namespace
 
 const KnitPiece* KnitGarment::piece(PieceId id) const {
-  const auto at = std::find_if(pieces.begin(), pieces.end(), [&](const KnitPiece& p) { return p.id == id; });
+  const auto at =
+      std::find_if(pieces.begin(), pieces.end(), [&](const KnitPiece& p) { return p.id == id; });
   return at == pieces.end() ? nullptr : &*at;
 }
 
@@ -188,7 +193,9 @@ double KnitGarment::mismatch() const {
   return std::abs(l) > std::abs(r) ? l : r;
 }
 
-KnitGarment knitGarment(const GarmentDraft& draft) { return Knitting(draft).run(); }
+KnitGarment knitGarment(const GarmentDraft& draft) {
+  return Knitting(draft).run();
+}
 
 Findings allFindings(const Design& design) {
   const GarmentDraft draft = draftGarment(design);

@@ -1,6 +1,6 @@
-// The garment in whole stitches and rows: every piece as a row table, the knitted edges measured and the
-// sleeve cap searched so that they fit. A pure function of the draft. What cannot be knitted stands in
-// the findings; the pieces that can are there all the same.
+// The garment in whole stitches and rows: every piece as a row table, the knitted edges measured
+// and the sleeve cap searched so that they fit. A pure function of the draft. What cannot be
+// knitted stands in the findings; the pieces that can are there all the same.
 #pragma once
 
 #include "knit/buttonholes.h"
@@ -10,7 +10,8 @@
 
 namespace scye {
 
-// A piece with the rows where its parts begin, for directions and pictures. -1: the piece has no such row.
+// A piece with the rows where its parts begin, for directions and pictures. -1: the piece has no
+// such row.
 struct KnitPiece {
   PieceId id = PieceId::Back;
   std::vector<Section> sections;
@@ -23,7 +24,9 @@ struct KnitPiece {
   int neckRow = -1;     // the first neck bind-off or decrease
   int crownRow = -1;
 
-  [[nodiscard]] Stitches castOn() const { return rows.empty() ? Stitches(0) : rows.front().stitches(); }
+  [[nodiscard]] Stitches castOn() const {
+    return rows.empty() ? Stitches(0) : rows.front().stitches();
+  }
   [[nodiscard]] int lastRow() const; // the highest row of any section
 };
 
@@ -37,8 +40,8 @@ struct Rounded {
 
 struct ArmholeFit {
   Schedule capRight, capLeft; // the sleeve's two edges
-  double armhole = 0; // cm, back and front edge of one armhole, as knitted
-  double cap = 0;     // cm, both edges of the cap that is sewn into it
+  double armhole = 0;         // cm, back and front edge of one armhole, as knitted
+  double cap = 0;             // cm, both edges of the cap that is sewn into it
   [[nodiscard]] double mismatch(double ease) const { return cap - armhole - ease; }
 };
 
@@ -46,16 +49,16 @@ struct KnitGarment {
   Lattice lattice;
   std::vector<KnitPiece> pieces;
   ArmholeShaping backArmhole, frontArmhole;
-  Buttonholes buttonholes;   // of a jacket whose band is knitted on
+  Buttonholes buttonholes; // of a jacket whose band is knitted on
   bool capKnitted = false;
-  CapShaping cap;            // of the (right) sleeve; of its right edge where the halves differ
-  ArmholeFit left, right;    // the wearer's armholes
+  CapShaping cap;         // of the (right) sleeve; of its right edge where the halves differ
+  ArmholeFit left, right; // the wearer's armholes
   double easeWanted = 0;
-  double deviation = 0;      // stitches, the largest of armholes and cap
+  double deviation = 0; // stitches, the largest of armholes and cap
   std::vector<Rounded> rounded;
   std::vector<PieceId> impossible; // pieces whose stitches run out before their shaping does
-  bool gaugeUsable = true;   // false: nothing is worked out in stitches
-  Findings findings;         // of the knitting only, without remedies
+  bool gaugeUsable = true;         // false: nothing is worked out in stitches
+  Findings findings;               // of the knitting only, without remedies
 
   [[nodiscard]] const KnitPiece* piece(PieceId id) const;
   [[nodiscard]] double mismatch() const; // the larger of both sides, cm, signed

@@ -16,9 +16,9 @@ int inPattern(double wanted, int beside, const Sizes& s) {
   return repeats * multiple + extra + beside;
 }
 
-// Offsets of a seam's corners from its upper end, and their rows. `end`: where the seam's upper end came to
-// lie, in stitches without selvedge; the corners are rounded to where they are drafted, not to the end,
-// unless the pattern has moved it.
+// Offsets of a seam's corners from its upper end, and their rows. `end`: where the seam's upper end
+// came to lie, in stitches without selvedge; the corners are rounded to where they are drafted, not
+// to the end, unless the pattern has moved it.
 std::vector<SeamPlace> placesOf(const Path& seam, const StitchSize& size, int lastRow, double end,
                                 const Sizes& s) {
   std::vector<SeamPlace> places;
@@ -30,7 +30,8 @@ std::vector<SeamPlace> placesOf(const Path& seam, const StitchSize& size, int la
     places.push_back({std::clamp(row, 0, lastRow), int(std::lround(out))});
   };
   add(seam.start());
-  for (const Cubic& c : seam.segments()) add(c.end());
+  for (const Cubic& c : seam.segments())
+    add(c.end());
   return places;
 }
 
@@ -63,8 +64,7 @@ BodiceLattice halfFront(const Bodice& drafted, const Sizes& s, const Widths& w, 
   b.drafted = drafted.front;
   const int beside = w.selvedge + (pickedUp ? pickUp : 0);
   const double edge = w.stitches(drafted.openingX) - (pickedUp ? pickUp : 0);
-  const int bust =
-      inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
+  const int bust = inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
   b.left = std::round(2 * edge) / 2;
   b.right = b.left + bust;
   const int narrow = int(std::lround(w.stitches(b.drafted.halfCross) + w.selvedge - b.left));
@@ -84,15 +84,16 @@ void shoulders(Lattice& l, const GarmentDraft& g) {
     return whole ? (top - 1) / 2 : top - 1;
   };
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
-  const int stitches = std::clamp(wanted, 1, std::max(1, std::min(room(l.back, true), room(l.front, pullover))));
+  const int stitches =
+      std::clamp(wanted, 1, std::max(1, std::min(room(l.back, true), room(l.front, pullover))));
   l.back.shoulder = l.front.shoulder = stitches;
   l.shoulderSteps = std::clamp(int(std::lround(drop / (2 * l.size.height))), 1, stitches);
   // Short rows end with one row over all the stitches before they are bound off together.
   l.neckTop = l.shoulderRow + 2 * l.shoulderSteps + (l.shoulderShortRows ? 1 : 0);
 }
 
-// The wedge over the bust: pairs of rows, evenly stepped in from the side. A whole front has one at each
-// side, a half front all its width but the band.
+// The wedge over the bust: pairs of rows, evenly stepped in from the side. A whole front has one at
+// each side, a half front all its width but the band.
 void bustRows(Lattice& l, const BustWedge& wedge, bool wholeFront) {
   BodiceLattice& f = l.front;
   const int most = (wholeFront ? f.bust() / 2 : f.bust() - l.band) - 2;
@@ -119,7 +120,8 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
   SleeveBody above = sl; // of a full sleeve the seam begins above the cuff
   above.halfCuff = sl.halfFull;
   const Path seam = sleeveSeam(g.design, g.sizes, above);
-  // The pattern is whole where the sleeve is cast on, of a full one above its cuff; the upper arm keeps the parity.
+  // The pattern is whole where the sleeve is cast on, of a full one above its cuff; the upper arm
+  // keeps the parity.
   const double wanted = w.across(sl.halfWidth);
   const auto seamUpTo = [&](int width) {
     return placesOf(seam, l.size, l.sleeveUnderarmRow - 1, 0.5 * width - w.selvedge, g.sizes);
@@ -130,7 +132,8 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
     l.sleeveSeam = seamUpTo(l.sleeveWidth);
     const int off = (cuff - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
     for (SeamPlace& p : l.sleeveSeam)
-      if (p.outward == l.sleeveSeam.front().outward && &p != &l.sleeveSeam.front()) p.outward += off;
+      if (p.outward == l.sleeveSeam.front().outward && &p != &l.sleeveSeam.front())
+        p.outward += off;
     l.sleeveSeam.front().outward += off;
   } else {
     l.sleeveWidth = std::max(4, int(std::lround(wanted)));
@@ -144,14 +147,18 @@ void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
 
 } // namespace
 
-int nearestEven(double x) { return std::max(0, 2 * int(std::lround(0.5 * x))); }
+int nearestEven(double x) {
+  return std::max(0, 2 * int(std::lround(0.5 * x)));
+}
 
 int nearestOfParity(double x, int like) {
   const int odd = std::abs(like) % 2;
   return 2 * int(std::lround(0.5 * (x - odd))) + odd;
 }
 
-int BodiceLattice::bust() const { return int(std::lround(right - left)); }
+int BodiceLattice::bust() const {
+  return int(std::lround(right - left));
+}
 
 int BodiceLattice::neck(bool whole) const {
   const int away = underarm + taken - grown + shoulder;
@@ -187,10 +194,10 @@ Lattice latticeOf(const GarmentDraft& g) {
                      : halfFront(g.bodice, g.sizes, w, underarmFront, pickedUp, l.pickUp);
   if (!pullover && !pickedUp)
     l.band = std::max(0, int(std::lround(g.bodice.bandInner / l.size.width - l.front.left)));
-  l.back.side = placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge,
-                         g.sizes);
-  l.front.side = placesOf(g.bodice.frontSide, l.size, l.underarmRow - 1,
-                          l.front.right - l.selvedge, g.sizes);
+  l.back.side =
+      placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge, g.sizes);
+  l.front.side =
+      placesOf(g.bodice.frontSide, l.size, l.underarmRow - 1, l.front.right - l.selvedge, g.sizes);
   if (g.bodice.bust.depth > 0) bustRows(l, g.bodice.bust, pullover);
   shoulders(l, g);
   sleeve(l, g, w);

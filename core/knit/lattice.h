@@ -1,6 +1,6 @@
-// The drafted garment on the lattice of whole stitches and rows: every count that the pieces share is
-// decided here once. Seam lines are drafted; a sewn edge carries `selvedge` stitches more. Heights are
-// even numbers of rows where a right-side row has to follow.
+// The drafted garment on the lattice of whole stitches and rows: every count that the pieces share
+// is decided here once. Seam lines are drafted; a sewn edge carries `selvedge` stitches more.
+// Heights are even numbers of rows where a right-side row has to follow.
 #pragma once
 
 #include "knit/armhole_shaping.h"
@@ -16,12 +16,13 @@ struct SeamPlace {
 
 struct BodiceLattice {
   ArmholeShape drafted;
-  double right = 0, left = 0; // edges in stitches at the bust; a back has left = -right
-  std::vector<SeamPlace> side; // from the cast-on up to the underarm
+  double right = 0, left = 0;             // edges in stitches at the bust; a back has left = -right
+  std::vector<SeamPlace> side;            // from the cast-on up to the underarm
   int underarm = 0, taken = 0, grown = 0; // stitches at each armhole edge
   int shoulder = 0;                       // stitches
-  // Short rows over the bust: so many rows more than the back from row `bustRow` on (RS, the first that is
-  // turned at a left edge; a right edge follows a row later), and the stitches left at each turn.
+  // Short rows over the bust: so many rows more than the back from row `bustRow` on (RS, the first
+  // that is turned at a left edge; a right edge follows a row later), and the stitches left at each
+  // turn.
   int longer = 0, bustRow = -1;
   std::vector<int> bustTurns;
   [[nodiscard]] int bust() const;
@@ -32,13 +33,14 @@ struct BodiceLattice {
 struct Lattice {
   StitchSize size;
   int selvedge = 1;
-  int pickUp = 1;        // stitches of a picked-up edge that its finish takes
-  int hemRows = 0;       // rib, or facing with its fold
-  int foldRow = -1;      // RS, purled: a facing is folded there
-  // Of the back; in a piece that is `longer` everything from the underarm on comes so many rows later.
-  int underarmRow = 0;   // RS: the bind-off at the right edge
-  int shoulderRow = 0;   // the first shoulder stitches are taken off the right edge: bound off on RS, or
-                         // left waiting at the end of a WS row
+  int pickUp = 1;   // stitches of a picked-up edge that its finish takes
+  int hemRows = 0;  // rib, or facing with its fold
+  int foldRow = -1; // RS, purled: a facing is folded there
+  // Of the back; in a piece that is `longer` everything from the underarm on comes so many rows
+  // later.
+  int underarmRow = 0; // RS: the bind-off at the right edge
+  int shoulderRow = 0; // the first shoulder stitches are taken off the right edge: bound off on RS,
+                       // or left waiting at the end of a WS row
   bool shoulderShortRows = false;
   int shoulderSteps = 1; // pairs of bind-offs or turns
   int neckTop = 0;       // first row above the piece
@@ -46,7 +48,7 @@ struct Lattice {
   BodiceLattice back, front;
   // Sleeve
   int cuffRows = 0;
-  int cuffSpread = 0;    // stitches added evenly above the cuff of a full sleeve; even
+  int cuffSpread = 0; // stitches added evenly above the cuff of a full sleeve; even
   int sleeveUnderarmRow = 0;
   int sleeveWidth = 0; // stitches at the upper arm, selvedges included
   std::vector<SeamPlace> sleeveSeam;
@@ -54,11 +56,12 @@ struct Lattice {
   [[nodiscard]] int armholeRows() const { return shoulderRow - underarmRow; }
 };
 
-inline constexpr int kLeastCuff = 4; // stitches of a full sleeve's cuff, so that there are some to increase between
+inline constexpr int kLeastCuff =
+    4; // stitches of a full sleeve's cuff, so that there are some to increase between
 
 [[nodiscard]] Lattice latticeOf(const GarmentDraft& draft);
 
-[[nodiscard]] int nearestEven(double x);              // never negative
+[[nodiscard]] int nearestEven(double x);               // never negative
 [[nodiscard]] int nearestOfParity(double x, int like); // same parity as `like`
 
 } // namespace scye

@@ -9,12 +9,13 @@ namespace scye {
 namespace {
 
 struct NeckShape {
-  Path curve;    // from where it leaves the bind-off, upward, x outward
+  Path curve;      // from where it leaves the bind-off, upward, x outward
   double flat = 0; // cm from the start of the neck to there
   bool straight = false;
 };
 
-// The drafted neck on the lattice's width and depth. What rises less than one row belongs to the flat.
+// The drafted neck on the lattice's width and depth. What rises less than one row belongs to the
+// flat.
 NeckShape shapeOf(Neckline kind, bool back, const NeckHalf& half, double rowHeight) {
   const Path down = back ? backNeck(half) : frontNeck(kind, half);
   const Path up = down.reversed();
@@ -35,7 +36,8 @@ NeckShape shapeOf(Neckline kind, bool back, const NeckHalf& half, double rowHeig
     leaving = true;
     double t = 0;
     if (!c.isStraight())
-      while (t < 0.9 && c.at(t + 0.02).y() < half.low + rowHeight) t += 0.02;
+      while (t < 0.9 && c.at(t + 0.02).y() < half.low + rowHeight)
+        t += 0.02;
     const Cubic rest = c.split(t).second;
     curve = Path(rest.start());
     curve.cubicTo(rest.p[1], rest.p[2], rest.p[3]);
@@ -56,7 +58,8 @@ struct NeckCounts {
   int taken = 0;         // by the shaping of one side
 };
 
-Acts shapedSide(const BodicePlan& plan, const NeckShape& shape, const NeckCounts& n, EdgeSide section) {
+Acts shapedSide(const BodicePlan& plan, const NeckShape& shape, const NeckCounts& n,
+                EdgeSide section) {
   const EdgeSide edge = section == EdgeSide::Right ? EdgeSide::Left : EdgeSide::Right;
   if (shape.straight) {
     Acts acts;
@@ -79,7 +82,8 @@ Acts shapedSide(const BodicePlan& plan, const NeckShape& shape, const NeckCounts
 // How many rows a slit below the neck row has.
 int slitRows(const BodicePlan& plan, int neckRow) {
   const Lattice& l = plan.lattice;
-  return std::min(nearestEven(plan.draft.sizes[Field::BackOpening] / l.size.height), neckRow - l.hemRows - 3);
+  return std::min(nearestEven(plan.draft.sizes[Field::BackOpening] / l.size.height),
+                  neckRow - l.hemRows - 3);
 }
 
 // Bound off straight across when the shoulders are done; a slit divides the piece below.
@@ -92,8 +96,10 @@ NeckPlan straightNeck(const BodicePlan& plan, const BodiceLattice& counts) {
   out.splitRow = out.row - slit + (slit % 2);
   out.atSplit = neck % 2;
   if (neck < 2) return out;
-  out.rightSection = {{out.row - 1, ActKind::BindOff, EdgeSide::Left, Stitches(neck / 2), Shapes::Neck}};
-  out.leftSection = {{out.row, ActKind::BindOff, EdgeSide::Right, Stitches(neck / 2), Shapes::Neck}};
+  out.rightSection = {
+      {out.row - 1, ActKind::BindOff, EdgeSide::Left, Stitches(neck / 2), Shapes::Neck}};
+  out.leftSection = {
+      {out.row, ActKind::BindOff, EdgeSide::Right, Stitches(neck / 2), Shapes::Neck}};
   return out;
 }
 
@@ -120,7 +126,8 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   n.row += 1 - n.row % 2; // right side
   n.rows = top - 2 - n.row;
 
-  // On the lattice the neck reaches from the centre (or the band's inner edge) to the shoulder stitches.
+  // On the lattice the neck reaches from the centre (or the band's inner edge) to the shoulder
+  // stitches.
   const double inner = whole ? 0 : b.bandInner / w;
   const double neckX = whole ? 0.5 * neck : counts.left + neck;
   const NeckHalf half{inner * w, std::max(neckX, inner + 1) * w, 0, n.rows * h};
@@ -130,7 +137,8 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
                                     : int(std::lround(neckX - inner - shape.flat / w));
   const bool square = !back && kind == Neckline::Square;
   n.taken = square ? 0 : std::clamp(wanted, 0, free);
-  const int most = shape.straight ? std::max(0, (n.rows - 2) / 2) : mostTaken(n.rows, plan.style, l.size);
+  const int most =
+      shape.straight ? std::max(0, (n.rows - 2) / 2) : mostTaken(n.rows, plan.style, l.size);
   n.taken = std::min(n.taken, most);
 
   NeckPlan out;
@@ -140,11 +148,12 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   const int centre = whole ? neck - 2 * n.taken : neck - n.taken;
   const auto begin = [&](int right, int left) {
     if (right > 0)
-      out.rightSection.insert(out.rightSection.begin(),
-                              {n.row - 1, ActKind::BindOff, EdgeSide::Left, Stitches(right), Shapes::Neck});
+      out.rightSection.insert(
+          out.rightSection.begin(),
+          {n.row - 1, ActKind::BindOff, EdgeSide::Left, Stitches(right), Shapes::Neck});
     if (left > 0)
-      out.leftSection.insert(out.leftSection.begin(),
-                             {n.row, ActKind::BindOff, EdgeSide::Right, Stitches(left), Shapes::Neck});
+      out.leftSection.insert(out.leftSection.begin(), {n.row, ActKind::BindOff, EdgeSide::Right,
+                                                       Stitches(left), Shapes::Neck});
   };
   if (!whole) {
     begin(centre, centre);

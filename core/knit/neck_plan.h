@@ -1,4 +1,5 @@
-// The neck of a piece in stitches and rows. A whole piece splits; a jacket front has its half alone.
+// The neck of a piece in stitches and rows. A whole piece splits; a jacket front has its half
+// alone.
 #pragma once
 
 #include "knit/acts.h"
@@ -7,12 +8,12 @@
 namespace scye {
 
 struct NeckPlan {
-  int splitRow = -1; // RS: the slit or the neck; jacket fronts and straight necks have none
-  int row = -1;      // RS: where the neck begins
+  int splitRow = -1;     // RS: the slit or the neck; jacket fronts and straight necks have none
+  int row = -1;          // RS: where the neck begins
   bool straight = false; // bound off in one row, after the shoulders
-  int atSplit = 0;   // stitches bound off at the centre when the left section starts
-  // What is worked along the neck: on the left edge of the right section (and of the left front), and
-  // on the right edge of the left section (and of the right front).
+  int atSplit = 0;       // stitches bound off at the centre when the left section starts
+  // What is worked along the neck: on the left edge of the right section (and of the left front),
+  // and on the right edge of the left section (and of the right front).
   Acts rightSection, leftSection;
 };
 

@@ -10,8 +10,8 @@
 namespace scye {
 namespace {
 
-// Groups of stitches left beyond the turns at one edge, at the end of every second row from `first` on; then
-// all taken up in the row after next.
+// Groups of stitches left beyond the turns at one edge, at the end of every second row from `first`
+// on; then all taken up in the row after next.
 Acts shortRows(const std::vector<int>& groups, int first, EdgeSide side, Shapes shapes) {
   Acts acts;
   int row = first, waiting = 0;
@@ -40,17 +40,19 @@ Acts shoulderActs(const Lattice& l, const BodiceLattice& counts, EdgeSide side) 
   }
   groups.pop_back();
   acts = shortRows(groups, first, side, Shapes::Shoulder);
-  acts.push_back({first + 2 * int(groups.size()) + 1, ActKind::BindOff, side, Stitches(counts.shoulder),
-                  Shapes::Shoulder});
+  acts.push_back({first + 2 * int(groups.size()) + 1, ActKind::BindOff, side,
+                  Stitches(counts.shoulder), Shapes::Shoulder});
   return acts;
 }
 
 // What is worked along one outer edge of a bodice piece, from cast-on to shoulder.
-Acts outerEdge(const Lattice& l, const BodiceLattice& counts, const Schedule& armhole, EdgeSide side,
-               int& castOnOutward) {
+Acts outerEdge(const Lattice& l, const BodiceLattice& counts, const Schedule& armhole,
+               EdgeSide side, int& castOnOutward) {
   Acts acts = seamActs(counts.side, l.hemRows, side, Shapes::Side, castOnOutward);
-  append(acts, shortRows(counts.bustTurns, counts.bustRow + (side == EdgeSide::Right ? 1 : 0), side, Shapes::Bust));
-  append(acts, edgeActs(knittedEdge(armhole, side, l.underarmRow + counts.longer), side, Shapes::Armhole));
+  append(acts, shortRows(counts.bustTurns, counts.bustRow + (side == EdgeSide::Right ? 1 : 0), side,
+                         Shapes::Bust));
+  append(acts, edgeActs(knittedEdge(armhole, side, l.underarmRow + counts.longer), side,
+                        Shapes::Armhole));
   append(acts, shoulderActs(l, counts, side));
   return acts;
 }
@@ -66,7 +68,8 @@ KnitPiece started(const Lattice& l, PieceId id, const BodiceLattice& counts) {
 }
 
 void finish(KnitPiece& piece) {
-  for (Section& s : piece.sections) sortActs(s.acts);
+  for (Section& s : piece.sections)
+    sortActs(s.acts);
   piece.rows = workedRows(piece.sections);
 }
 
@@ -83,15 +86,19 @@ Section bodySection(int last, double left, double right, Acts acts) {
 namespace {
 
 // A neck that is straight across, and no slit below it: the piece is knitted in one to its end.
-KnitPiece undivided(const Lattice& l, const BodiceLattice& counts, KnitPiece piece, Acts both, double outward) {
+KnitPiece undivided(const Lattice& l, const BodiceLattice& counts, KnitPiece piece, Acts both,
+                    double outward) {
   piece.neckRow = l.neckTop + counts.longer - (l.shoulderShortRows ? 1 : 0);
   int close = counts.neck(true);
   if (l.shoulderShortRows) { // shoulders and neck together
-    std::erase_if(both, [](const Act& a) { return a.shapes == Shapes::Shoulder && a.kind == ActKind::BindOff; });
+    std::erase_if(both, [](const Act& a) {
+      return a.shapes == Shapes::Shoulder && a.kind == ActKind::BindOff;
+    });
     close += 2 * counts.shoulder;
   }
-  both.push_back({piece.neckRow, ActKind::Close, l.shoulderShortRows ? EdgeSide::Left : EdgeSide::Right,
-                  Stitches(close), Shapes::Neck});
+  both.push_back({piece.neckRow, ActKind::Close,
+                  l.shoulderShortRows ? EdgeSide::Left : EdgeSide::Right, Stitches(close),
+                  Shapes::Neck});
   piece.sections.push_back(
       bodySection(piece.neckRow, counts.left - outward, counts.right + outward, std::move(both)));
   finish(piece);
@@ -119,32 +126,41 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
   const auto below = [&](const Acts& acts) { return between(acts, 0, neck.splitRow - 1); };
   Acts both = below(right);
   append(both, below(left));
-  piece.sections.push_back(
-      bodySection(neck.splitRow - 1, counts.left - outward, counts.right + outward, std::move(both)));
+  piece.sections.push_back(bodySection(neck.splitRow - 1, counts.left - outward,
+                                       counts.right + outward, std::move(both)));
   const RowLine at = workedRows(piece.sections).back();
-  const auto waitingAt = [&](EdgeSide side) { // shoulder stitches, where the neck begins after the shoulders
-    int waiting = 0;
-    for (const Act& a : piece.sections.front().acts)
-      if (a.side == side && (a.kind == ActKind::Wait || a.kind == ActKind::TakeUp))
-        waiting += a.kind == ActKind::Wait ? a.stitches.value() : -a.stitches.value();
-    return waiting;
-  };
+  const auto waitingAt =
+      [&](EdgeSide side) { // shoulder stitches, where the neck begins after the shoulders
+        int waiting = 0;
+        for (const Act& a : piece.sections.front().acts)
+          if (a.side == side && (a.kind == ActKind::Wait || a.kind == ActKind::TakeUp))
+            waiting += a.kind == ActKind::Wait ? a.stitches.value() : -a.stitches.value();
+        return waiting;
+      };
   const int waitsLeft = waitingAt(EdgeSide::Left);
 
   const double half = 0.5 * neck.atSplit;
   const int last = neck.straight ? 1 : 0; // a row more, in which a straight neck is bound off
-  Section rightSide{SectionId::Right, neck.splitRow, top - 2 + last, half, at.rightEdge,
-                    between(right, neck.splitRow, top), waitingAt(EdgeSide::Right)};
+  Section rightSide{SectionId::Right,
+                    neck.splitRow,
+                    top - 2 + last,
+                    half,
+                    at.rightEdge,
+                    between(right, neck.splitRow, top),
+                    waitingAt(EdgeSide::Right)};
   rightSide.acts.push_back({neck.splitRow, ActKind::Rest, EdgeSide::Left,
-                            Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck, waitsLeft});
+                            Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck,
+                            waitsLeft});
   append(rightSide.acts, neck.rightSection);
-  Section leftSide{SectionId::Left, neck.splitRow, top - 1 + last, at.leftEdge, half,
-                   between(left, neck.splitRow, top), waitsLeft};
+  Section leftSide{SectionId::Left, neck.splitRow, top - 1 + last,
+                   at.leftEdge,     half,          between(left, neck.splitRow, top),
+                   waitsLeft};
   leftSide.acts.push_back({neck.splitRow, ActKind::Rejoin, EdgeSide::Right,
-                           Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck, waitsLeft});
+                           Stitches(int(std::lround(half - at.leftEdge))), Shapes::Neck,
+                           waitsLeft});
   if (neck.atSplit > 0)
-    leftSide.acts.push_back({neck.splitRow, ActKind::BindOff, EdgeSide::Right, Stitches(neck.atSplit),
-                             Shapes::Neck});
+    leftSide.acts.push_back(
+        {neck.splitRow, ActKind::BindOff, EdgeSide::Right, Stitches(neck.atSplit), Shapes::Neck});
   append(leftSide.acts, neck.leftSection);
   piece.sections.push_back(std::move(rightSide));
   piece.sections.push_back(std::move(leftSide));
@@ -173,7 +189,8 @@ KnitPiece jacketFront(const BodicePlan& plan, PieceId id, const Schedule& armhol
 
 namespace {
 
-// `more` stitches spread over as few rows as it takes, none of which doubles its stitches; all even.
+// `more` stitches spread over as few rows as it takes, none of which doubles its stitches; all
+// even.
 std::vector<int> spreadSteps(int stitches, int more) {
   std::vector<int> steps;
   while (more > 0 && stitches > 2) {
@@ -188,8 +205,8 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   piece.id = id;
   piece.hemRows = l.cuffRows;
   piece.underarmRow = l.sleeveUnderarmRow;
-  // A full sleeve is widened in the first right-side row above its cuff; what would more than double the
-  // stitches, in the next ones too.
+  // A full sleeve is widened in the first right-side row above its cuff; what would more than
+  // double the stitches, in the next ones too.
   std::vector<int> spread;
   const int room = (l.sleeveUnderarmRow - 1 - l.cuffRows) / 2; // right-side rows above the cuff
   int outward = 0, castOn = 0;
@@ -202,7 +219,8 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
     castOn = std::max(above - l.cuffSpread, std::min(above, kLeastCuff - above % 2));
     spread = spreadSteps(castOn, above - castOn);
     // A sleeve that is too short for so many rows is cast on wider.
-    for (; int(spread.size()) > room; spread = spreadSteps(castOn, above - castOn)) castOn += 2;
+    for (; int(spread.size()) > room; spread = spreadSteps(castOn, above - castOn))
+      castOn += 2;
     if (int(spread.size()) <= rows) break;
   }
   int row = l.cuffRows + 1;
@@ -220,11 +238,14 @@ KnitPiece sleevePiece(const Lattice& l, PieceId id, const Schedule& right, const
   Acts acts;
   double half = 0;
   KnitPiece piece = sleeveStart(l, id, acts, half);
-  append(acts, edgeActs(knittedEdge(right, EdgeSide::Right, l.sleeveUnderarmRow), EdgeSide::Right, Shapes::Cap));
-  append(acts, edgeActs(knittedEdge(left, EdgeSide::Left, l.sleeveUnderarmRow), EdgeSide::Left, Shapes::Cap));
+  append(acts, edgeActs(knittedEdge(right, EdgeSide::Right, l.sleeveUnderarmRow), EdgeSide::Right,
+                        Shapes::Cap));
+  append(acts, edgeActs(knittedEdge(left, EdgeSide::Left, l.sleeveUnderarmRow), EdgeSide::Left,
+                        Shapes::Cap));
   piece.crownRow = l.sleeveUnderarmRow + right.rows.value();
   acts.push_back({piece.crownRow, ActKind::Close,
-                  piece.crownRow % 2 == 1 ? EdgeSide::Right : EdgeSide::Left, right.crown, Shapes::Crown});
+                  piece.crownRow % 2 == 1 ? EdgeSide::Right : EdgeSide::Left, right.crown,
+                  Shapes::Crown});
   piece.sections.push_back(bodySection(piece.crownRow, -half, half, std::move(acts)));
   finish(piece);
   return piece;
@@ -235,7 +256,8 @@ KnitPiece caplessSleeve(const Lattice& l) {
   double half = 0;
   KnitPiece piece = sleeveStart(l, PieceId::Sleeve, acts, half);
   piece.crownRow = l.sleeveUnderarmRow;
-  acts.push_back({piece.crownRow, ActKind::Close, EdgeSide::Right, Stitches(l.sleeveWidth), Shapes::Crown});
+  acts.push_back(
+      {piece.crownRow, ActKind::Close, EdgeSide::Right, Stitches(l.sleeveWidth), Shapes::Crown});
   piece.sections.push_back(bodySection(piece.crownRow, -half, half, std::move(acts)));
   finish(piece);
   return piece;
@@ -243,7 +265,8 @@ KnitPiece caplessSleeve(const Lattice& l) {
 
 int KnitPiece::lastRow() const {
   int last = 0;
-  for (const Section& s : sections) last = std::max(last, s.last);
+  for (const Section& s : sections)
+    last = std::max(last, s.last);
   return last;
 }
 

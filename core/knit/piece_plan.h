@@ -1,6 +1,7 @@
-// From counts and schedules to what is worked in which row. One builder a kind of piece; all share the
-// same rules: side shaping evenly spread, underarm bind-off at the beginning of two rows, shoulders bound
-// off in steps (right edge RS, left edge WS), a split neck knitted right side first.
+// From counts and schedules to what is worked in which row. One builder a kind of piece; all share
+// the same rules: side shaping evenly spread, underarm bind-off at the beginning of two rows,
+// shoulders bound off in steps (right edge RS, left edge WS), a split neck knitted right side
+// first.
 #pragma once
 
 #include "knit/knit_garment.h"

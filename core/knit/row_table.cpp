@@ -12,17 +12,31 @@ void work(const Act& act, RowLine& line) {
   if (act.kind == ActKind::Wait) line.waiting += k;
   if (act.kind == ActKind::TakeUp) line.waiting -= k;
   switch (act.kind) {
-  case ActKind::CastOn: break; // the section starts with these stitches
-  case ActKind::Increase: right ? line.rightEdge += k : line.leftEdge -= k; break;
+  case ActKind::CastOn:
+    break; // the section starts with these stitches
+  case ActKind::Increase:
+    right ? line.rightEdge += k : line.leftEdge -= k;
+    break;
   case ActKind::Decrease:
-  case ActKind::BindOff: right ? line.rightEdge -= k : line.leftEdge += k; break;
-  case ActKind::Close: right ? line.rightEdge = line.leftEdge : line.leftEdge = line.rightEdge; break;
-  case ActKind::Wait: right ? line.rightEdge -= k : line.leftEdge += k; break;
-  case ActKind::TakeUp: right ? line.rightEdge += k : line.leftEdge -= k; break;
-  case ActKind::Spread: line.rightEdge += 0.5 * k, line.leftEdge -= 0.5 * k; break;
+  case ActKind::BindOff:
+    right ? line.rightEdge -= k : line.leftEdge += k;
+    break;
+  case ActKind::Close:
+    right ? line.rightEdge = line.leftEdge : line.leftEdge = line.rightEdge;
+    break;
+  case ActKind::Wait:
+    right ? line.rightEdge -= k : line.leftEdge += k;
+    break;
+  case ActKind::TakeUp:
+    right ? line.rightEdge += k : line.leftEdge -= k;
+    break;
+  case ActKind::Spread:
+    line.rightEdge += 0.5 * k, line.leftEdge -= 0.5 * k;
+    break;
   case ActKind::Rest:
   case ActKind::Rejoin:
-  case ActKind::Buttonhole: break;
+  case ActKind::Buttonhole:
+    break;
   }
 }
 
@@ -33,7 +47,9 @@ std::string_view sectionKey(SectionId id) {
   return kKeys[std::size_t(id)];
 }
 
-Stitches RowLine::stitches() const { return Stitches(int(std::lround(rightEdge - leftEdge))); }
+Stitches RowLine::stitches() const {
+  return Stitches(int(std::lround(rightEdge - leftEdge)));
+}
 
 RowTable workedRows(const std::vector<Section>& sections) {
   RowTable table;
@@ -54,7 +70,7 @@ RowTable workedRows(const std::vector<Section>& sections) {
 
 std::string actionText(const RowLine& line) {
   static constexpr std::array<std::string_view, kActKinds> kNames{
-      "cast on", "increase", "decrease", "bind off", "close",      "rest",
+      "cast on", "increase", "decrease", "bind off", "close",     "rest",
       "rejoin",  "wait",     "take up",  "spread",   "buttonhole"};
   std::string text;
   for (const Act& act : line.acts) {

@@ -1,11 +1,12 @@
-// A knitted piece, row by row. A section is a stretch that is knitted in one go: "body", or where a neck
-// splits the piece, its "right" and "left" side (seen from the right side), which keep the piece's row
-// numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in stitches from x = 0,
-// selvedges included, as they stand after the row; right_edge - left_edge = stitches. Half stitches
-// occur where a piece with an odd count is centred.
+// A knitted piece, row by row. A section is a stretch that is knitted in one go: "body", or where a
+// neck splits the piece, its "right" and "left" side (seen from the right side), which keep the
+// piece's row numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in stitches
+// from x = 0, selvedges included, as they stand after the row; right_edge - left_edge = stitches.
+// Half stitches occur where a piece with an odd count is centred.
 //
-// Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges are those
-// of the stitches in work. A buttonhole is worked within its row and leaves the count as it was.
+// Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges
+// are those of the stitches in work. A buttonhole is worked within its row and leaves the count as
+// it was.
 #pragma once
 
 #include "draft/piece.h"
@@ -23,19 +24,30 @@ enum class ActKind : std::uint8_t {
   Decrease, // likewise
   BindOff,  // at `side`, at the beginning of the row
   Close,    // bind off all that is left
-  Rest,     // stitches at the left are left on a holder: the right section goes on alone; `from` more
-            // wait at the left edge and go with them
-  Rejoin,   // take up the held stitches, right side facing; likewise
-  Wait,     // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
-  TakeUp,   // work all that waits at `side`, at the end of the row
-  Spread,   // increase `stitches` evenly across the row, half of them at each side of the middle
+  Rest,   // stitches at the left are left on a holder: the right section goes on alone; `from` more
+          // wait at the left edge and go with them
+  Rejoin, // take up the held stitches, right side facing; likewise
+  Wait, // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
+  TakeUp,     // work all that waits at `side`, at the end of the row
+  Spread,     // increase `stitches` evenly across the row, half of them at each side of the middle
   Buttonhole, // over `stitches`, `from` stitches in from the edge at `side`
 };
 inline constexpr int kActKinds = int(ActKind::Buttonhole) + 1;
 
 // What an action shapes; directions are grouped by it.
 enum class Shapes : std::uint8_t {
-  Hem, Side, Underarm, Armhole, Shoulder, Neck, Sleeve, Cap, Crown, Bust, Cuff, Opening,
+  Hem,
+  Side,
+  Underarm,
+  Armhole,
+  Shoulder,
+  Neck,
+  Sleeve,
+  Cap,
+  Crown,
+  Bust,
+  Cuff,
+  Opening,
 };
 
 struct Act {
@@ -53,10 +65,10 @@ enum class SectionId : std::uint8_t { Body, Right, Left };
 
 struct Section {
   SectionId id = SectionId::Body;
-  int first = 0, last = 0;           // rows, both worked; a body starts with its cast-on, row 0
+  int first = 0, last = 0;            // rows, both worked; a body starts with its cast-on, row 0
   double leftEdge = 0, rightEdge = 0; // before row `first`
-  std::vector<Act> acts;             // by row; in one row right before left
-  int waiting = 0;                   // stitches beyond its turns before row `first`
+  std::vector<Act> acts;              // by row; in one row right before left
+  int waiting = 0;                    // stitches beyond its turns before row `first`
 };
 
 struct RowLine {
@@ -72,8 +84,8 @@ struct RowLine {
 
 using RowTable = std::vector<RowLine>;
 
-// Works the sections off. Pure bookkeeping: what an act does to the edges stands here and nowhere else
-// in the core (the virtual knitter has an account of its own).
+// Works the sections off. Pure bookkeeping: what an act does to the edges stands here and nowhere
+// else in the core (the virtual knitter has an account of its own).
 [[nodiscard]] RowTable workedRows(const std::vector<Section>& sections);
 
 // "decrease right 1, decrease left 1", "knit"; for the row table as a file.

@@ -9,9 +9,12 @@ namespace {
 
 EventKind eventKind(ShapingKind kind) {
   switch (kind) {
-  case ShapingKind::BindOff: return EventKind::BindOff;
-  case ShapingKind::Increase: return EventKind::Increase;
-  case ShapingKind::Decrease: break;
+  case ShapingKind::BindOff:
+    return EventKind::BindOff;
+  case ShapingKind::Increase:
+    return EventKind::Increase;
+  case ShapingKind::Decrease:
+    break;
   }
   return EventKind::Decrease;
 }
@@ -20,13 +23,15 @@ EventKind eventKind(ShapingKind kind) {
 
 Stitches Schedule::taken() const {
   Stitches sum{0};
-  for (const Run& run : runs) sum += run.kind == ShapingKind::Increase ? -run.total() : run.total();
+  for (const Run& run : runs)
+    sum += run.kind == ShapingKind::Increase ? -run.total() : run.total();
   return sum;
 }
 
 Rows Schedule::shapedRows() const {
   Rows sum{0};
-  for (const Run& run : runs) sum += run.rows();
+  for (const Run& run : runs)
+    sum += run.rows();
   return sum;
 }
 
@@ -69,8 +74,10 @@ std::vector<Run> joined(std::vector<Run> runs) {
     const bool same = !out.empty() && out.back().kind == run.kind &&
                       out.back().stitches == run.stitches && out.back().every == run.every &&
                       run.rest == Rows(0);
-    if (same) out.back().times += run.times;
-    else out.push_back(run);
+    if (same)
+      out.back().times += run.times;
+    else
+      out.push_back(run);
   }
   return out;
 }

@@ -32,13 +32,13 @@ struct Run {
 };
 
 struct Schedule {
-  Stitches underarm{0};  // bound off at each side at the start
+  Stitches underarm{0}; // bound off at each side at the start
   std::vector<Run> runs{};
-  Rows rows{0};          // from the start to the row that closes the right edge
-  Stitches crown{0};     // bound off in the closing row, selvedges included; 0: it is no cap
+  Rows rows{0};      // from the start to the row that closes the right edge
+  Stitches crown{0}; // bound off in the closing row, selvedges included; 0: it is no cap
   bool operator==(const Schedule&) const = default;
 
-  [[nodiscard]] Stitches taken() const; // by the runs at each edge; increases count against
+  [[nodiscard]] Stitches taken() const;  // by the runs at each edge; increases count against
   [[nodiscard]] Rows shapedRows() const; // from the start to the last event
   [[nodiscard]] int lines() const { return int(runs.size()); }
 };

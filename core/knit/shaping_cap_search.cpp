@@ -20,7 +20,8 @@ public:
   bool run() {
     const double before = best_.cost;
     collectClimbs();
-    for (const int rows : task_.rows) descend(rows);
+    for (const int rows : task_.rows)
+      descend(rows);
     return best_.cost < before;
   }
 
@@ -77,8 +78,8 @@ private:
       climbRuns_.insert(climbRuns_.end(), runs.begin(), runs.end());
       return true;
     };
-    Climber(ladder_, chords_, corridor_, task_.underarm, maxSteps_, task_.taken,
-            mostRows_ - 1, visit)
+    Climber(ladder_, chords_, corridor_, task_.underarm, maxSteps_, task_.taken, mostRows_ - 1,
+            visit)
         .run();
     std::vector<int> order(kept_.size());
     std::iota(order.begin(), order.end(), 0);
@@ -101,8 +102,8 @@ private:
     for (const Kept& kept : kept_) {
       Least& least = least_[placeOf(kept.climb.row, kept.climb.taken)];
       least.price = std::min(least.price, kept.price);
-      least.told = std::min(least.told,
-                            prices_.line * kept.climb.lines + kept.unlike + task_.price);
+      least.told =
+          std::min(least.told, prices_.line * kept.climb.lines + kept.unlike + task_.price);
     }
     const auto spread = [](Least& to, const Least& from) {
       to.price = std::min(to.price, from.price), to.told = std::min(to.told, from.told);
@@ -147,7 +148,8 @@ private:
     down_.push_back({index, 0});
     bool inside = true;
     while (!rung.bindOff() || bindOffs++ < maxSteps_) {
-      for (int i = 0; inside && i < rung.together(); ++i) inside = step(at, index);
+      for (int i = 0; inside && i < rung.together(); ++i)
+        inside = step(at, index);
       if (!inside || hopeless(at)) break;
       down_.back().times += rung.together();
       join(at);
@@ -191,9 +193,9 @@ private:
       if (below.climb.lines + at.lines > maxLines_) continue;
       const Rung& last = ladder_[below.climb.rung];
       if (crown ? !crownMayFollow(last, at.gap) : at.rung >= below.climb.rung) continue;
-      double cost = partPrice(below.climb.lines + at.lines,
-                              std::max(below.climb.deviation, at.deviation)) +
-                    below.unlike + rowPrice_;
+      double cost =
+          partPrice(below.climb.lines + at.lines, std::max(below.climb.deviation, at.deviation)) +
+          below.unlike + rowPrice_;
       if (cost >= best_.cost) continue;
       const double length = below.climb.length + at.length +
                             chords_.chord(last.stitches, last.bindOff(), bindOffAbove(at), at.gap);

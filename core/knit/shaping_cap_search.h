@@ -22,12 +22,12 @@ struct CapTools {
 };
 
 struct CapTask {
-  int underarm = 0; // stitches
-  int taken = 0;    // stitches by the runs at each edge
-  double target = 0; // cm, of the asked edges without underarm and crown
+  int underarm = 0;          // stitches
+  int taken = 0;             // stitches by the runs at each edge
+  double target = 0;         // cm, of the asked edges without underarm and crown
   std::vector<int> rows;     // candidates, in order of preference
   std::vector<int> bindOffs; // the armhole's first stepped bind-offs; empty: no preference
-  double price = 0; // of this crown width
+  double price = 0;          // of this crown width
 };
 
 struct CapFound {
@@ -37,9 +37,9 @@ struct CapFound {
   long work = 0; // climbs kept and joins tried so far, of all searches that this find went through
 
   [[nodiscard]] bool any() const { return !runs.empty(); }
-  // A drag waits for this. A search that has done kMostWork makes do with the best it has; one that has
-  // found nothing goes on for kMostWork once more, and gives up. Counted, not timed: the same design
-  // gives the same schedule on every machine. Caps of usual proportions need a tenth of it.
+  // A drag waits for this. A search that has done kMostWork makes do with the best it has; one that
+  // has found nothing goes on for kMostWork once more, and gives up. Counted, not timed: the same
+  // design gives the same schedule on every machine. Caps of usual proportions need a tenth of it.
   [[nodiscard]] bool spent() const { return work > (any() ? kMostWork : 2 * kMostWork); }
   static constexpr long kMostWork = 1500000;
 };

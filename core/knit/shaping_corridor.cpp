@@ -12,9 +12,9 @@ double acrossAt(const Cubic& c, double y) {
     const Vec2 run = c.end() - c.start();
     return run.y() > 0 ? c.start().x() + run.x() * (y - c.start().y()) / run.y() : c.end().x();
   }
-  const RootSummary root = bracketedNewton(
-      [&](double t) { return std::pair(c.at(t).y() - y, c.derivative(t).y()); }, 0.0, 1.0,
-      {.xTolerance = 1e-12});
+  const RootSummary root =
+      bracketedNewton([&](double t) { return std::pair(c.at(t).y() - y, c.derivative(t).y()); },
+                      0.0, 1.0, {.xTolerance = 1e-12});
   return c.at(root.x).x();
 }
 
@@ -44,7 +44,8 @@ Corridor::Corridor(const std::vector<StepBand>& bands, double limit, int most)
     : width_(most + 1), last_(int(bands.size()) - 1), limit_(limit) {
   out_.reserve(bands.size() * width_);
   for (const StepBand& band : bands)
-    for (int taken = 0; taken <= most; ++taken) out_.push_back(band.outside(taken));
+    for (int taken = 0; taken <= most; ++taken)
+      out_.push_back(band.outside(taken));
 }
 
 } // namespace scye

@@ -17,13 +17,13 @@ struct ShapingPrices {
     return {.line = 0.1 + 1.8 * (1 - fidelity), .deviation = 0.1 + 3.8 * fidelity};
   }
 
-  static constexpr double kNearEnough = 1;      // stitches; further out is dear
-  static constexpr double kFar = 20;            // once, and again for every stitch further
-  static constexpr double kMismatch = 0.5;      // a millimetre
-  static constexpr double kOverOneMm = 16;       // once, and again for every millimetre
-  static constexpr double kOverTwoMm = 1000;    // once, and again for every millimetre
-  static constexpr double kCrown = 0.5;         // a centimetre wider or narrower than wanted
-  static constexpr double kCrownSquare = 0.3;   // and its square
+  static constexpr double kNearEnough = 1;    // stitches; further out is dear
+  static constexpr double kFar = 20;          // once, and again for every stitch further
+  static constexpr double kMismatch = 0.5;    // a millimetre
+  static constexpr double kOverOneMm = 16;    // once, and again for every millimetre
+  static constexpr double kOverTwoMm = 1000;  // once, and again for every millimetre
+  static constexpr double kCrown = 0.5;       // a centimetre wider or narrower than wanted
+  static constexpr double kCrownSquare = 0.3; // and its square
   static constexpr double kWrongSideCrown = 0.3;
   static constexpr double kUnlikeArmhole =
       0.5; // the cap does not start with the armhole's bind-offs

@@ -6,7 +6,8 @@ std::vector<Rung> shapingLadder(const ShapingStyle& style, const StitchSize& siz
   std::vector<Rung> ladder;
   const int widest = style.widestStep(size), stride = 1 + (widest - 2) / kBindOffRungs;
   if (style.maxSteps > 0)
-    for (int k = widest; k >= 2; k -= stride) ladder.push_back({ShapingKind::BindOff, k, 2});
+    for (int k = widest; k >= 2; k -= stride)
+      ladder.push_back({ShapingKind::BindOff, k, 2});
   if (style.everyRow) ladder.push_back({ShapingKind::Decrease, 1, 1});
   for (int every = 2; every <= kSparsest; every += 2)
     ladder.push_back({ShapingKind::Decrease, 1, every});

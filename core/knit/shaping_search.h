@@ -23,7 +23,7 @@ struct Rung {
   // Decreases on every row come two by two, so that the next run starts from a right-side row.
   [[nodiscard]] int together() const { return every == 1 ? 2 : 1; }
 };
-inline constexpr int kSparsest = 12;     // rows between decreases
+inline constexpr int kSparsest = 12;    // rows between decreases
 inline constexpr int kBindOffRungs = 7; // at most
 [[nodiscard]] std::vector<Rung> shapingLadder(const ShapingStyle& style, const StitchSize& size);
 
@@ -80,7 +80,8 @@ private:
       const Rung& rung = ladder_[next];
       // The first shaping comes on the second row after the underarm bind-off.
       if (start.rung < 0 && rung.every != 2) continue;
-      // On the left edge a bind-off comes a row later: a decrease in the row after it would meet it.
+      // On the left edge a bind-off comes a row later: a decrease in the row after it would meet
+      // it.
       if (start.rung >= 0 && ladder_[start.rung].bindOff() && rung.every == 1) continue;
       runs_.push_back({next, 0});
       const bool any = repeat(start, next, bindOffs);

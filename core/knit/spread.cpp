@@ -10,7 +10,8 @@ std::vector<SpreadRun> spreadRuns(Stitches before, Stitches more) {
   const int middle = more.value() - wider;
   if (middle <= 0) return {{after + 1, more.value()}};
   std::vector<SpreadRun> runs;
-  for (const SpreadRun& run : {SpreadRun{after + 1, (wider + 1) / 2}, {after, middle}, {after + 1, wider / 2}})
+  for (const SpreadRun& run :
+       {SpreadRun{after + 1, (wider + 1) / 2}, {after, middle}, {after + 1, wider / 2}})
     if (run.times > 0) runs.push_back(run);
   return runs;
 }

@@ -1,6 +1,6 @@
-// The one input of the whole chain: what the knitter has said. A plain value with equality. A field she
-// has not touched is absent here and is filled in afresh by body/complete.h each time; so a filled
-// value follows the others until she sets it.
+// The one input of the whole chain: what the knitter has said. A plain value with equality. A field
+// she has not touched is absent here and is filled in afresh by body/complete.h each time; so a
+// filled value follows the others until she sets it.
 #pragma once
 
 #include "model/field.h"
@@ -12,7 +12,8 @@
 
 namespace scye {
 
-// Where a measurement was taken. On a garment, girths are flat widths (half girths) and hold their ease.
+// Where a measurement was taken. On a garment, girths are flat widths (half girths) and hold their
+// ease.
 enum class Source : std::uint8_t { Body, Garment };
 
 // A further swatch beside the one in the swatch fields.
@@ -47,10 +48,14 @@ public:
   Design& choose(Choice c, int option);
   // A choice as its own type: as<Neckline>(Choice::Neckline).
   template <class E>
-  [[nodiscard]] E as(Choice c) const { return E(option(c)); }
+  [[nodiscard]] E as(Choice c) const {
+    return E(option(c));
+  }
   [[nodiscard]] bool yes(Choice c) const { return option(c) == int(YesNo::Yes); }
   template <class E>
-  Design& choose(Choice c, E option) { return choose(c, int(option)); }
+  Design& choose(Choice c, E option) {
+    return choose(c, int(option));
+  }
 
   bool operator==(const Design&) const = default;
 

@@ -116,7 +116,8 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
       {Choice::FillFrom, "fillFrom", {"size", "survey"}},
       {Choice::YarnClass,
        "yarnClass",
-       {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky", "jumbo"}},
+       {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky",
+        "jumbo"}},
   }};
   return table;
 }
@@ -143,7 +144,9 @@ constexpr std::array<std::pair<Field, Field>, 10> kEases{{
 
 } // namespace
 
-const FieldInfo& info(Field f) { return kFields[std::size_t(f)]; }
+const FieldInfo& info(Field f) {
+  return kFields[std::size_t(f)];
+}
 
 std::optional<Field> fieldByKey(std::string_view key) {
   for (const FieldInfo& i : kFields)
@@ -163,7 +166,9 @@ std::optional<Field> measurementOf(Field ease) {
   return std::nullopt;
 }
 
-const ChoiceInfo& info(Choice c) { return choices()[std::size_t(c)]; }
+const ChoiceInfo& info(Choice c) {
+  return choices()[std::size_t(c)];
+}
 
 std::optional<Choice> choiceByKey(std::string_view key) {
   for (const ChoiceInfo& c : choices())

@@ -1,6 +1,6 @@
-// The values a design is made of. Every number the knitter can set has one name here, used alike by the
-// sliders, the design file, the command line, undo, findings and remedies. What a value means is told
-// beside it; lengths are cm, shares are fractions, counts are whole numbers, weights are g.
+// The values a design is made of. Every number the knitter can set has one name here, used alike by
+// the sliders, the design file, the command line, undo, findings and remedies. What a value means
+// is told beside it; lengths are cm, shares are fractions, counts are whole numbers, weights are g.
 #pragma once
 
 #include <cstdint>
@@ -11,9 +11,16 @@ namespace scye {
 
 enum class Field : std::uint8_t {
   // Measurements, as taken: on the body, or flat on a garment that fits (there a girth is half).
-  Bust, Waist, Hip, CrossShoulder, CrossFront, CrossBack,
-  ArmholeDepth,   // shoulder tip straight down to the underarm line
-  UpperArm, Elbow, Wrist,
+  Bust,
+  Waist,
+  Hip,
+  CrossShoulder,
+  CrossFront,
+  CrossBack,
+  ArmholeDepth, // shoulder tip straight down to the underarm line
+  UpperArm,
+  Elbow,
+  Wrist,
   BackWaistLength,  // nape to waist
   FrontWaistLength, // side neck point over the bust to the waist
   HemToUnderarm,    // cast-on edge to underarm line
@@ -22,45 +29,72 @@ enum class Field : std::uint8_t {
   NeckWidth,        // finished, inside the band
   ShoulderLength,   // neck point to shoulder tip along the seam
   ShoulderDrop,     // how far the tip lies below the neck point
-  NeckBase, HeadGirth, HandGirth,
+  NeckBase,
+  HeadGirth,
+  HandGirth,
   // Ease: finished minus body, may be negative.
-  EaseBust, EaseWaist, EaseHip, EaseCrossShoulder, EaseCrossFront, EaseCrossBack,
-  EaseArmholeDepth, EaseUpperArm, EaseElbow, EaseWrist,
+  EaseBust,
+  EaseWaist,
+  EaseHip,
+  EaseCrossShoulder,
+  EaseCrossFront,
+  EaseCrossBack,
+  EaseArmholeDepth,
+  EaseUpperArm,
+  EaseElbow,
+  EaseWrist,
   // The swatch, washed: counts over lengths.
-  SwatchStitches, SwatchWidth, SwatchRows, SwatchHeight,
+  SwatchStitches,
+  SwatchWidth,
+  SwatchRows,
+  SwatchHeight,
   SwatchWeight, // of that piece, g; 0: not weighed
   // Bodice.
-  BackShare,      // of the bust girth that the back takes
-  FrontNeckDrop,  // finished, inside the band
-  BackNeckDrop, NeckBand,
-  BackOpening,    // slit below the back neck, so that a head passes
-  HemDepth,       // of the rib, or of the facing that is folded in
-  WaistHeight,    // of the narrowest place over the lower edge
-  ButtonBand,     // width; the overlap is the same
-  Buttons,        // how many
-  BustDepth, BustReach, // short rows: how much longer the front's middle, how far in from the side
-  UnderarmBack, UnderarmFront, // underarm bind-off of half a piece
-  RiseShare,      // height of the armhole curve over the armhole depth
-  ScoopBack, ScoopFront, // Bezier arm of the armhole curve, 0.5523 gives the quarter ellipse
+  BackShare,     // of the bust girth that the back takes
+  FrontNeckDrop, // finished, inside the band
+  BackNeckDrop,
+  NeckBand,
+  BackOpening, // slit below the back neck, so that a head passes
+  HemDepth,    // of the rib, or of the facing that is folded in
+  WaistHeight, // of the narrowest place over the lower edge
+  ButtonBand,  // width; the overlap is the same
+  Buttons,     // how many
+  BustDepth,
+  BustReach, // short rows: how much longer the front's middle, how far in from the side
+  UnderarmBack,
+  UnderarmFront, // underarm bind-off of half a piece
+  RiseShare,     // height of the armhole curve over the armhole depth
+  ScoopBack,
+  ScoopFront, // Bezier arm of the armhole curve, 0.5523 gives the quarter ellipse
   // Sleeve and cap.
-  SleeveLength,   // finished, edge to underarm
-  CuffDepth, CuffGirth, // CuffGirth: finished opening of a flared sleeve, or cuff of a full one
-  FlareFrom,      // how far above its edge a flared sleeve begins to widen
-  FullGirth,      // of a full sleeve above its cuff
-  CapEase,        // cap edge minus armhole edge, gathers and pleats included
-  GatherWidth,    // of the armhole at the shoulder, over which gathers or pleats are drawn in
-  Pleats,         // how many
-  CapHeight,      // used when the cap height is pinned
-  CrownWidth, LowerFullness, UpperFullness,
+  SleeveLength, // finished, edge to underarm
+  CuffDepth,
+  CuffGirth,   // CuffGirth: finished opening of a flared sleeve, or cuff of a full one
+  FlareFrom,   // how far above its edge a flared sleeve begins to widen
+  FullGirth,   // of a full sleeve above its cuff
+  CapEase,     // cap edge minus armhole edge, gathers and pleats included
+  GatherWidth, // of the armhole at the shoulder, over which gathers or pleats are drawn in
+  Pleats,      // how many
+  CapHeight,   // used when the cap height is pinned
+  CrownWidth,
+  LowerFullness,
+  UpperFullness,
   // Knitting.
-  Selvedge,       // stitches a sewn edge carries beyond the seam line
-  PatternMultiple, PatternExtra,
-  Fidelity,       // 0 simplest directions, 1 closest to the curve
+  Selvedge, // stitches a sewn edge carries beyond the seam line
+  PatternMultiple,
+  PatternExtra,
+  Fidelity, // 0 simplest directions, 1 closest to the curve
   // Where warnings begin.
-  LimitUpperArm, LimitCapLow, LimitCapHigh, LimitCapEase, LimitShoulderLow, LimitShoulderHigh,
+  LimitUpperArm,
+  LimitCapLow,
+  LimitCapHigh,
+  LimitCapEase,
+  LimitShoulderLow,
+  LimitShoulderHigh,
   LimitDepthEase,
   LimitUnderarm, // how far down the back waist length the underarm may lie
-  LimitNeckStretch, LimitHandStretch,
+  LimitNeckStretch,
+  LimitHandStretch,
 };
 inline constexpr int kFieldCount = int(Field::LimitHandStretch) + 1;
 
@@ -79,7 +113,9 @@ struct FieldInfo {
 
 [[nodiscard]] const FieldInfo& info(Field f);
 [[nodiscard]] std::optional<Field> fieldByKey(std::string_view key);
-[[nodiscard]] inline bool isMeasurement(Field f) { return info(f).group == FieldGroup::Measure; }
+[[nodiscard]] inline bool isMeasurement(Field f) {
+  return info(f).group == FieldGroup::Measure;
+}
 // The ease that belongs to a measurement, if it has one.
 [[nodiscard]] std::optional<Field> easeOf(Field measurement);
 // The measurement an ease belongs to.
@@ -87,9 +123,25 @@ struct FieldInfo {
 
 // Things to choose between, by the same rules.
 enum class Choice : std::uint8_t {
-  Figure, Garment, Neckline, Side, SleeveLine, SleeveFrom, CapLean, WorkedOut, BandMade, Washed,
-  CapTop, EveryRow,
-  BackNeck, ShoulderWork, Hem, BodyLength, BustShaping, ButtonSide, CapRise,
+  Figure,
+  Garment,
+  Neckline,
+  Side,
+  SleeveLine,
+  SleeveFrom,
+  CapLean,
+  WorkedOut,
+  BandMade,
+  Washed,
+  CapTop,
+  EveryRow,
+  BackNeck,
+  ShoulderWork,
+  Hem,
+  BodyLength,
+  BustShaping,
+  ButtonSide,
+  CapRise,
   FillFrom,  // what fills in the measurements she has not taken
   YarnClass, // as printed on the label
 };
@@ -108,7 +160,13 @@ enum class Figure : int { Woman, Man, Child, Baby };
 enum class Garment : int { Pullover, Jacket };
 enum class Neckline : int { Round, Vee, Square, Boat, High }; // high: its band stands up
 enum class Side : int { Straight, Shaped };
-enum class SleeveLine : int { Tapered, Straight, Flared, Fitted, Full }; // full: gathered into a cuff
+enum class SleeveLine : int {
+  Tapered,
+  Straight,
+  Flared,
+  Fitted,
+  Full
+}; // full: gathered into a cuff
 enum class SleeveFrom : int { Underarm, Shoulder };
 enum class CapLean : int { Upright, Leaning };
 enum class WorkedOut : int { CapHeight, UpperArmEase, ArmholeDepth, CrownWidth, CapEase };
@@ -123,7 +181,8 @@ enum class ButtonSide : int { Usual, Right, Left }; // of the wearer; usual: wom
 enum class CapRise : int { Usual, Shallow, High };  // what the starting values aim at
 enum class YesNo : int { No, Yes };
 enum class FillFrom : int { Size, Survey };
-// Choice::YarnClass: option 0 is "not named", option n + 1 the published class n (body/yarn_classes.h).
+// Choice::YarnClass: option 0 is "not named", option n + 1 the published class n
+// (body/yarn_classes.h).
 [[nodiscard]] inline std::optional<int> namedYarnClass(int option) {
   return option > 0 ? std::optional(option - 1) : std::nullopt;
 }

@@ -6,8 +6,10 @@ namespace scye {
 
 Design applied(const Design& design, const Remedy& remedy) {
   Design out = design;
-  for (const auto& [field, value] : remedy.changes) out.set(field, value, design.source(field));
-  for (const auto& [choice, option] : remedy.picks) out.choose(choice, option);
+  for (const auto& [field, value] : remedy.changes)
+    out.set(field, value, design.source(field));
+  for (const auto& [choice, option] : remedy.picks)
+    out.choose(choice, option);
   return out;
 }
 

@@ -1,5 +1,5 @@
-// What the design has to say about itself: problems as data. The words are made at the edge from the
-// phrase catalogue ("finding.<code>", "remedy.<key>") with the named places filled in.
+// What the design has to say about itself: problems as data. The words are made at the edge from
+// the phrase catalogue ("finding.<code>", "remedy.<key>") with the named places filled in.
 #pragma once
 
 #include "model/design.h"

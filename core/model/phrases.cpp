@@ -17,11 +17,16 @@ std::string_view trimmed(std::string_view s) {
 
 std::string paramText(const Phrases& phrases, const Param& p, LengthUnit unit) {
   switch (p.kind) {
-  case Param::Kind::Length: return lengthText(p.number, unit);
-  case Param::Kind::Number: return numberText(p.number);
-  case Param::Kind::Percent: return numberText(100 * p.number, 0) + " %";
-  case Param::Kind::Phrase: return phrases.say(p.text, {}, unit);
-  case Param::Kind::Text: break;
+  case Param::Kind::Length:
+    return lengthText(p.number, unit);
+  case Param::Kind::Number:
+    return numberText(p.number);
+  case Param::Kind::Percent:
+    return numberText(100 * p.number, 0) + " %";
+  case Param::Kind::Phrase:
+    return phrases.say(p.text, {}, unit);
+  case Param::Kind::Text:
+    break;
   }
   return p.text;
 }
@@ -98,14 +103,18 @@ void Phrases::take(std::string_view line, int number, std::vector<Problem>& prob
   if (equals == std::string_view::npos)
     problems.push_back({number, "expected \"key = text\", found \"" + std::string(line) + "\""});
   else
-    text_[std::string(trimmed(line.substr(0, equals)))] = std::string(trimmed(line.substr(equals + 2)));
+    text_[std::string(trimmed(line.substr(0, equals)))] =
+        std::string(trimmed(line.substr(equals + 2)));
 }
 
-bool Phrases::has(std::string_view key) const { return text_.contains(std::string(key)); }
+bool Phrases::has(std::string_view key) const {
+  return text_.contains(std::string(key));
+}
 
 std::vector<std::string> Phrases::keys() const {
   std::vector<std::string> out;
-  for (const auto& [key, text] : text_) out.push_back(key);
+  for (const auto& [key, text] : text_)
+    out.push_back(key);
   std::sort(out.begin(), out.end());
   return out;
 }

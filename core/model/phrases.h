@@ -1,6 +1,6 @@
 // Phrases with named places, read from text files so that another language needs no C++.
-// A file is lines "key = text"; blank lines and lines that begin with # are skipped; a line that ends
-// in a backslash goes on in the next. In the text:
+// A file is lines "key = text"; blank lines and lines that begin with # are skipped; a line that
+// ends in a backslash goes on in the next. In the text:
 //   {name}            the parameter, a length in the reader's unit, a number, or words
 //   {name|one|many}   "one" when the number is 1, else "many"
 //   {@key}            another phrase, at most kPhraseDepth of them one in the other
@@ -48,8 +48,8 @@ public:
   std::vector<Problem> add(std::string_view file);
 
   [[nodiscard]] bool has(std::string_view key) const;
-  // The phrase filled in. An unknown key gives the key itself in brackets; an unknown place stays as
-  // it is: both are visible, and a test looks for them.
+  // The phrase filled in. An unknown key gives the key itself in brackets; an unknown place stays
+  // as it is: both are visible, and a test looks for them.
   [[nodiscard]] std::string say(std::string_view key, const Params& params = {},
                                 LengthUnit unit = LengthUnit::Centimetre) const;
   [[nodiscard]] std::vector<std::string> keys() const;

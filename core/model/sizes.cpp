@@ -37,11 +37,16 @@ Design withSource(const Design& design, const Sizes& sizes, Field m, Source sour
 
 Field workedField(WorkedOut unknown) {
   switch (unknown) {
-  case WorkedOut::UpperArmEase: return Field::EaseUpperArm;
-  case WorkedOut::ArmholeDepth: return Field::ArmholeDepth;
-  case WorkedOut::CrownWidth: return Field::CrownWidth;
-  case WorkedOut::CapEase: return Field::CapEase;
-  case WorkedOut::CapHeight: break;
+  case WorkedOut::UpperArmEase:
+    return Field::EaseUpperArm;
+  case WorkedOut::ArmholeDepth:
+    return Field::ArmholeDepth;
+  case WorkedOut::CrownWidth:
+    return Field::CrownWidth;
+  case WorkedOut::CapEase:
+    return Field::CapEase;
+  case WorkedOut::CapHeight:
+    break;
   }
   return Field::CapHeight;
 }

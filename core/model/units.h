@@ -1,6 +1,6 @@
-// Units of the core. Lengths are plain doubles in centimetres; inches exist only where a person reads
-// or types. Stitches and rows are whole numbers with types of their own, so that one is never taken
-// for the other.
+// Units of the core. Lengths are plain doubles in centimetres; inches exist only where a person
+// reads or types. Stitches and rows are whole numbers with types of their own, so that one is never
+// taken for the other.
 #pragma once
 
 #include <compare>
@@ -18,8 +18,14 @@ public:
   [[nodiscard]] constexpr int value() const { return n_; }
 
   constexpr auto operator<=>(const Count&) const = default;
-  constexpr Count& operator+=(Count o) { n_ += o.n_; return *this; }
-  constexpr Count& operator-=(Count o) { n_ -= o.n_; return *this; }
+  constexpr Count& operator+=(Count o) {
+    n_ += o.n_;
+    return *this;
+  }
+  constexpr Count& operator-=(Count o) {
+    n_ -= o.n_;
+    return *this;
+  }
   constexpr Count operator-() const { return Count(-n_); }
   friend constexpr Count operator+(Count a, Count b) { return Count(a.n_ + b.n_); }
   friend constexpr Count operator-(Count a, Count b) { return Count(a.n_ - b.n_); }

@@ -26,8 +26,10 @@ Design forWearer(const Design& design, const Design& wearer) {
   out.choose(Choice::Figure, wearer.option(Choice::Figure));
   for (int i = 0; i < kFieldCount; ++i) {
     const Field f = Field(i);
-    if (onBody(wearer, f)) out.set(f, *wearer.given(f));
-    else if (onBody(design, f)) out.clear(f);
+    if (onBody(wearer, f))
+      out.set(f, *wearer.given(f));
+    else if (onBody(design, f))
+      out.clear(f);
   }
   return out;
 }

@@ -15,7 +15,8 @@ bool folds(ChartFold fold, int items, int large) {
 }
 
 void noteSymbols(SymbolsUsed& used, const ChartGrid& grid) {
-  for (const ChartMark& m : grid.marks) used[std::size_t(m.symbol)] = true;
+  for (const ChartMark& m : grid.marks)
+    used[std::size_t(m.symbol)] = true;
 }
 
 // Without its legend.
@@ -29,7 +30,8 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   if (folds(options.fold, grid.columns, kFoldColumns))
     columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept);
   if (folds(options.fold, grid.rows, kFoldRows))
-    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded), kKept);
+    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded),
+                  kKept);
   chart.columns = ChartAxis(grid.columns, m.width, std::move(columns), 2 * m.text);
   chart.rows = ChartAxis(grid.rows, m.height, std::move(rows), 2 * m.text);
 
@@ -43,7 +45,8 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   }
   if (options.lit && grid.rows > 0) {
     const double low = chart.rows.at(std::clamp(options.lit->from - 1, 0, grid.rows));
-    const double high = chart.rows.at(std::clamp(options.lit->to - 1, 0, grid.rows)), x = chart.columns.end();
+    const double high = chart.rows.at(std::clamp(options.lit->to - 1, 0, grid.rows)),
+                 x = chart.columns.end();
     if (high > low)
       group.strokes.push_back(
           {Path::polyline({{0, low}, {x, low}, {x, high}, {0, high}, {0, low}}), Role::Lit, false});
@@ -54,7 +57,9 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   return chart;
 }
 
-double legendWidth(double charts, const ChartMetrics& m) { return std::max(charts, 45 * m.text); }
+double legendWidth(double charts, const ChartMetrics& m) {
+  return std::max(charts, 45 * m.text);
+}
 
 } // namespace
 
@@ -83,7 +88,8 @@ Picture chartPicture(const KnitPiece& piece, const StitchSize& size, const Phras
   return pieceChart(piece, size, phrases, options).picture;
 }
 
-Picture garmentCharts(const KnitGarment& garment, const Phrases& phrases, const ChartOptions& options) {
+Picture garmentCharts(const KnitGarment& garment, const Phrases& phrases,
+                      const ChartOptions& options) {
   const ChartMetrics m = ChartMetrics::of(garment.lattice.size, options);
   Picture picture;
   picture.title = phrases.say("chart.title");

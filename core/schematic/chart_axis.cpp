@@ -9,14 +9,16 @@ ChartAxis::ChartAxis(int items, double itemSize, std::vector<Span> cuts, double 
   at_.reserve(std::size_t(items) + 1);
   auto cut = cuts_.begin();
   for (int i = 0; i < items; ++i) {
-    while (cut != cuts_.end() && cut->to <= i) ++cut;
+    while (cut != cuts_.end() && cut->to <= i)
+      ++cut;
     const bool out = cut != cuts_.end() && cut->has(i);
     at_.push_back(at_.back() + (out ? cutSize / cut->size() : itemSize));
   }
 }
 
 const Span* ChartAxis::cutAt(int item) const {
-  const auto cut = std::find_if(cuts_.begin(), cuts_.end(), [&](const Span& s) { return s.has(item); });
+  const auto cut =
+      std::find_if(cuts_.begin(), cuts_.end(), [&](const Span& s) { return s.has(item); });
   return cut == cuts_.end() ? nullptr : &*cut;
 }
 

@@ -1,6 +1,6 @@
-// Columns or rows of a chart along one direction of the picture, with stretches left out. An item left
-// out takes no more than its share of the cut's width, so that every boundary has a place and a pointer
-// over the cut still finds an item. Positions in cm.
+// Columns or rows of a chart along one direction of the picture, with stretches left out. An item
+// left out takes no more than its share of the cut's width, so that every boundary has a place and
+// a pointer over the cut still finds an item. Positions in cm.
 #pragma once
 
 #include "schematic/chart_grid.h"
@@ -21,7 +21,7 @@ public:
   [[nodiscard]] double end() const { return at_.back(); }
   [[nodiscard]] const std::vector<Span>& cuts() const { return cuts_; }
   [[nodiscard]] const Span* cutAt(int item) const;
-  [[nodiscard]] bool inCut(int boundary) const; // strictly: no line is drawn there
+  [[nodiscard]] bool inCut(int boundary) const;  // strictly: no line is drawn there
   [[nodiscard]] std::vector<Span> drawn() const; // the stretches between the cuts
   [[nodiscard]] std::optional<int> itemAt(double position) const;
 
@@ -30,8 +30,8 @@ private:
   std::vector<Span> cuts_;
 };
 
-// The middle of each run is left out, `keep` items stay on either side; an even number goes, so that
-// right-side and wrong-side rows go on alternating.
+// The middle of each run is left out, `keep` items stay on either side; an even number goes, so
+// that right-side and wrong-side rows go on alternating.
 [[nodiscard]] std::vector<Span> cutsIn(const std::vector<Span>& runs, int keep);
 
 } // namespace scye

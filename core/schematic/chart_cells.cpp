@@ -21,9 +21,11 @@ public:
     group_.strokes.push_back({shape, Role::Fabric, true});
     for (const bool ten : {false, true}) {
       for (int row = 0; row <= grid_.rows; ++row)
-        if (!y_.inCut(row) && (row % 10 == 0) == ten) across(row, ten ? Role::TenCells : Role::Cell);
+        if (!y_.inCut(row) && (row % 10 == 0) == ten)
+          across(row, ten ? Role::TenCells : Role::Cell);
       for (int column = 0; column <= grid_.columns; ++column)
-        if (!x_.inCut(column) && tenth(column) == ten) upward(column, ten ? Role::TenCells : Role::Cell);
+        if (!x_.inCut(column) && tenth(column) == ten)
+          upward(column, ten ? Role::TenCells : Role::Cell);
     }
     for (const ChartMark& m : grid_.marks)
       for (int c = m.columns.from; c < m.columns.to; ++c)
@@ -49,13 +51,16 @@ private:
   // Counted from the right end of the cast-on, where the first right-side row begins.
   [[nodiscard]] bool tenth(int column) const { return (grid_.castOn.to - column) % 10 == 0; }
 
-  // The boundary below item `row`, wherever the row below or above it has cells; broken at the cuts.
+  // The boundary below item `row`, wherever the row below or above it has cells; broken at the
+  // cuts.
   void across(int row, Role role) {
     for (int side = 0; side < 2; ++side) {
       Span both = row < grid_.rows ? spans_[row][side] : Span{};
       const Span under = row > 0 ? spans_[row - 1][side] : Span{};
-      if (both.size() == 0) both = under;
-      else if (under.size() > 0) both = {std::min(both.from, under.from), std::max(both.to, under.to)};
+      if (both.size() == 0)
+        both = under;
+      else if (under.size() > 0)
+        both = {std::min(both.from, under.from), std::max(both.to, under.to)};
       if (both.size() == 0) continue;
       for (const Span& s : x_.drawn()) {
         const int from = std::max(s.from, both.from), to = std::min(s.to, both.to);
@@ -73,20 +78,24 @@ private:
     for (const Span& s : y_.drawn())
       for (int from = s.from; from < s.to;) {
         int to = from;
-        while (to < s.to && touches(to)) ++to;
+        while (to < s.to && touches(to))
+          ++to;
         if (to > from) line({x_.at(column), y_.at(from)}, {x_.at(column), y_.at(to)}, role);
         from = to + 1;
       }
   }
 
-  // One edge of a section, stair by stair, from the bottom of its first line to the top of its last.
+  // One edge of a section, stair by stair, from the bottom of its first line to the top of its
+  // last.
   std::vector<Vec2> edge(SectionId section, bool right) const {
     std::vector<Vec2> points;
     for (const ChartLine& l : grid_.lines) {
       if (l.section != section) continue;
       const double x = x_.at(right ? l.cells.to : l.cells.from);
-      if (!points.empty() && points.back().x() == x) points.back().y() = y_.at(l.row);
-      else points.insert(points.end(), {Vec2(x, y_.at(l.row - 1)), Vec2(x, y_.at(l.row))});
+      if (!points.empty() && points.back().x() == x)
+        points.back().y() = y_.at(l.row);
+      else
+        points.insert(points.end(), {Vec2(x, y_.at(l.row - 1)), Vec2(x, y_.at(l.row))});
     }
     return points;
   }
@@ -94,8 +103,12 @@ private:
   // Once round, counter-clockwise, in and out of the neck where there is one.
   Path outline() const {
     std::vector<Vec2> points = edge(SectionId::Body, true);
-    const auto up = [&](const std::vector<Vec2>& e) { points.insert(points.end(), e.begin(), e.end()); };
-    const auto down = [&](const std::vector<Vec2>& e) { points.insert(points.end(), e.rbegin(), e.rend()); };
+    const auto up = [&](const std::vector<Vec2>& e) {
+      points.insert(points.end(), e.begin(), e.end());
+    };
+    const auto down = [&](const std::vector<Vec2>& e) {
+      points.insert(points.end(), e.rbegin(), e.rend());
+    };
     up(edge(SectionId::Right, true));
     down(edge(SectionId::Right, false));
     up(edge(SectionId::Left, true));
@@ -117,7 +130,8 @@ Path zigzag(Vec2 from, const Vec2& to, const Vec2& sideways, double step) {
   std::vector<Vec2> points{from};
   const double length = (to - from).norm();
   const int teeth = std::max(2, 2 * int(length / (2 * step)));
-  for (int i = 1; i < teeth; ++i) points.push_back(from + (to - from) * i / teeth + (i % 2 ? sideways : Vec2(0, 0)));
+  for (int i = 1; i < teeth; ++i)
+    points.push_back(from + (to - from) * i / teeth + (i % 2 ? sideways : Vec2(0, 0)));
   points.push_back(to);
   return Path::polyline(points);
 }
@@ -157,13 +171,15 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
         if (s.size() <= 0) continue;
         stretches.push_back(s);
         for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-          group.strokes.push_back({zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(s.to)},
-                                          Vec2(sign * tooth, 0), 0.5 * m.height),
-                                   Role::TenCells, false});
+          group.strokes.push_back(
+              {zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(s.to)},
+                      Vec2(sign * tooth, 0), 0.5 * m.height),
+               Role::TenCells, false});
       }
     if (stretches.empty()) continue;
     const Span s = widestOf(stretches);
-    // Where all the rows together are lower than the words are long they stand beyond the row numbers.
+    // Where all the rows together are lower than the words are long they stand beyond the row
+    // numbers.
     const std::string text = phrases.say("chart.alike", {numberParam("stitches", cut.size())});
     const double half = 0.5 * textWidth(text, m.text);
     const bool inside = 2 * half <= y.end();
@@ -175,9 +191,12 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
   }
   for (const Span& cut : y.cuts()) {
     std::vector<Span> cells; // of both sides of a neck
-    for (const ChartLine* l : grid.in(cut.from + 1)) cells.push_back(l->cells);
+    for (const ChartLine* l : grid.in(cut.from + 1))
+      cells.push_back(l->cells);
     const double baseline = 0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text;
-    const auto middle = [&](const Span& s) { return Vec2(0.5 * (x.at(s.from) + x.at(s.to)), baseline); };
+    const auto middle = [&](const Span& s) {
+      return Vec2(0.5 * (x.at(s.from) + x.at(s.to)), baseline);
+    };
     std::vector<Vec2> places{middle(widestOf(cells))};
     for (const Span& line : cells)
       for (const Span& drawn : x.drawn()) {
@@ -185,15 +204,18 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
         if (s.size() <= 0) continue;
         places.push_back(middle(s));
         for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-          group.strokes.push_back({zigzag({x.at(s.from), y.at(boundary)}, {x.at(s.to), y.at(boundary)},
-                                          Vec2(0, sign * tooth), 0.5 * m.width),
-                                   Role::TenCells, false});
+          group.strokes.push_back(
+              {zigzag({x.at(s.from), y.at(boundary)}, {x.at(s.to), y.at(boundary)},
+                      Vec2(0, sign * tooth), 0.5 * m.width),
+               Role::TenCells, false});
       }
-    const std::string text = phrases.say("chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
+    const std::string text = phrases.say(
+        "chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
     // Letters too large for any of these: beyond the numbers on the right.
     const double half = 0.5 * textWidth(text, m.text);
     std::erase_if(places, [&](const Vec2& at) { return at.x() < half || at.x() + half > x.end(); });
-    const double numbers = textWidth(std::to_string(grid.rows), m.text) + textWidth("888 sts", m.text) + 2 * m.text;
+    const double numbers =
+        textWidth(std::to_string(grid.rows), m.text) + textWidth("888 sts", m.text) + 2 * m.text;
     places.push_back({x.end() + numbers + half, baseline});
     label(places, text, 0);
   }
@@ -207,10 +229,15 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
   };
   Path path;
   switch (symbol) {
-  case ChartSymbol::LeansRight: path = Path::polyline({at(0.2, 0.15), at(0.8, 0.85)}); break;
-  case ChartSymbol::LeansLeft: path = Path::polyline({at(0.2, 0.85), at(0.8, 0.15)}); break;
+  case ChartSymbol::LeansRight:
+    path = Path::polyline({at(0.2, 0.15), at(0.8, 0.85)});
+    break;
+  case ChartSymbol::LeansLeft:
+    path = Path::polyline({at(0.2, 0.85), at(0.8, 0.15)});
+    break;
   case ChartSymbol::MakeOne:
-    path = Path::polyline({at(0.25, 0.2), at(0.25, 0.8), at(0.5, 0.4), at(0.75, 0.8), at(0.75, 0.2)});
+    path =
+        Path::polyline({at(0.25, 0.2), at(0.25, 0.8), at(0.5, 0.4), at(0.75, 0.8), at(0.75, 0.2)});
     break;
   case ChartSymbol::BindOff:
     path = Path(at(0.12, 0.3));

@@ -21,10 +21,11 @@ void drawCells(Group& group, const ChartGrid& grid, const ChartAxis& columns, co
                const ChartMetrics& metrics, const Phrases& phrases);
 void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell);
 // Row numbers, stitch counts, rib, stitch numbers along the cast-on, heading.
-void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
-                   const ChartAxis& rows, const ChartMetrics& metrics, const Phrases& phrases);
+void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid,
+                   const ChartAxis& columns, const ChartAxis& rows, const ChartMetrics& metrics,
+                   const Phrases& phrases);
 // Below and to the right of `corner`, in lines of at most `width`.
-[[nodiscard]] Group chartLegend(const SymbolsUsed& used, const ChartMetrics& metrics, const Vec2& corner,
-                                double width, const Phrases& phrases);
+[[nodiscard]] Group chartLegend(const SymbolsUsed& used, const ChartMetrics& metrics,
+                                const Vec2& corner, double width, const Phrases& phrases);
 
 } // namespace scye

@@ -30,16 +30,21 @@ public:
     }
     if (table_.empty()) return {};
     grid_.columns = int(std::lround(high - low_));
-    for (const RowLine& l : table_) read(l);
+    for (const RowLine& l : table_)
+      read(l);
     return std::move(grid_);
   }
 
 private:
-  static bool boundOff(const Act& a) { return a.kind == ActKind::BindOff || a.kind == ActKind::Close; }
+  static bool boundOff(const Act& a) {
+    return a.kind == ActKind::BindOff || a.kind == ActKind::Close;
+  }
 
   void extend(const RowLine& l, const Act& a, double& high) {
-    if (a.side == EdgeSide::Right) high = std::max(high, l.rightEdge + a.stitches.value());
-    else low_ = std::min(low_, l.leftEdge - a.stitches.value());
+    if (a.side == EdgeSide::Right)
+      high = std::max(high, l.rightEdge + a.stitches.value());
+    else
+      low_ = std::min(low_, l.leftEdge - a.stitches.value());
   }
 
   void read(const RowLine& l) {
@@ -49,7 +54,8 @@ private:
       return;
     }
     ChartLine line{l.section, l.row, kept, kept, &l};
-    for (const Act& a : l.acts) mark(a, line);
+    for (const Act& a : l.acts)
+      mark(a, line);
     grid_.rows = std::max(grid_.rows, l.row);
     grid_.lines.push_back(line);
   }
@@ -64,12 +70,15 @@ private:
     switch (a.kind) {
     case ActKind::BindOff:
     case ActKind::Close: {
-      const Span gone = right ? Span{line.cells.to, line.cells.to + k} : Span{line.cells.from - k, line.cells.from};
+      const Span gone = right ? Span{line.cells.to, line.cells.to + k}
+                              : Span{line.cells.from - k, line.cells.from};
       line.cells = {std::min(line.cells.from, gone.from), std::max(line.cells.to, gone.to)};
       put(ChartSymbol::BindOff, gone);
       return;
     }
-    case ActKind::Increase: put(ChartSymbol::MakeOne, besideEdge(kept, a.side, k)); return;
+    case ActKind::Increase:
+      put(ChartSymbol::MakeOne, besideEdge(kept, a.side, k));
+      return;
     case ActKind::Decrease:
       put(right ? ChartSymbol::LeansLeft : ChartSymbol::LeansRight, besideEdge(kept, a.side, k));
       return;
@@ -77,7 +86,9 @@ private:
       put(right ? ChartSymbol::TurnRight : ChartSymbol::TurnLeft,
           right ? Span{kept.to - 1, kept.to} : Span{kept.from, kept.from + 1});
       return;
-    case ActKind::Spread: spread(kept, line.row, a.stitches); return;
+    case ActKind::Spread:
+      spread(kept, line.row, a.stitches);
+      return;
     case ActKind::Buttonhole:
       put(ChartSymbol::Buttonhole, right ? Span{kept.to - a.from - k, kept.to - a.from}
                                          : Span{kept.from + a.from, kept.from + a.from + k});
@@ -85,7 +96,8 @@ private:
     case ActKind::CastOn:
     case ActKind::Rest:
     case ActKind::Rejoin:
-    case ActKind::TakeUp: return;
+    case ActKind::TakeUp:
+      return;
     }
   }
 
@@ -111,7 +123,8 @@ std::vector<Span> runsOf(int items, int least, Same sameAsBefore) {
   std::vector<Span> runs;
   for (int from = 0; from < items;) {
     int to = from + 1;
-    while (to < items && sameAsBefore(to)) ++to;
+    while (to < items && sameAsBefore(to))
+      ++to;
     if (to - from >= least) runs.push_back({from, to});
     from = to;
   }
@@ -129,31 +142,38 @@ std::vector<const ChartLine*> ChartGrid::in(int row) const {
   return found;
 }
 
-ChartGrid chartGrid(const RowTable& table) { return GridReader(table).run(); }
+ChartGrid chartGrid(const RowTable& table) {
+  return GridReader(table).run();
+}
 
 std::vector<Span> alikeColumns(const ChartGrid& grid, int least) {
-  // A column is told by where its stitches begin and end and by its symbols; the boundary between two
-  // columns is plain where no such thing begins or ends at it.
+  // A column is told by where its stitches begin and end and by its symbols; the boundary between
+  // two columns is plain where no such thing begins or ends at it.
   std::vector<char> plain(std::size_t(grid.columns) + 1, 1);
   const auto mark = [&](const Span& s) { plain[s.from] = plain[s.to] = 0; };
   mark(grid.castOn);
-  for (const ChartLine& l : grid.lines) mark(l.cells);
+  for (const ChartLine& l : grid.lines)
+    mark(l.cells);
   for (const ChartMark& m : grid.marks) {
     mark(m.columns);
     if (m.symbol != ChartSymbol::BindOff)
-      for (int c = m.columns.from; c < m.columns.to; ++c) plain[c] = 0;
+      for (int c = m.columns.from; c < m.columns.to; ++c)
+        plain[c] = 0;
   }
   return runsOf(grid.columns, least, [&](int c) { return plain[c] != 0; });
 }
 
 std::vector<Span> evenRows(const ChartGrid& grid, const std::vector<int>& kept, int least) {
   std::vector<char> busy(std::size_t(grid.rows), 0);
-  for (const ChartLine& l : grid.lines) busy[l.row - 1] |= !l.told->acts.empty();
+  for (const ChartLine& l : grid.lines)
+    busy[l.row - 1] |= !l.told->acts.empty();
   // What stands alone in its row ends where the other side of a neck goes on without it.
   std::vector<int> sections(std::size_t(grid.rows), 0);
-  for (const ChartLine& l : grid.lines) ++sections[l.row - 1];
+  for (const ChartLine& l : grid.lines)
+    ++sections[l.row - 1];
   return runsOf(grid.rows, least, [&](int r) {
-    return std::find(kept.begin(), kept.end(), r) == kept.end() && !busy[r] && !busy[r - 1] && sections[r] == sections[r - 1];
+    return std::find(kept.begin(), kept.end(), r) == kept.end() && !busy[r] && !busy[r - 1] &&
+           sections[r] == sections[r - 1];
   });
 }
 

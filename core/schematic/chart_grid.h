@@ -1,9 +1,10 @@
-// A knitted piece as rows of cells, read from its row table alone: which columns of the chart each row
-// fills, and which symbols stand in it. Columns count from the left, rows from 1; the cast-on is the
-// chart's lower edge. Stitches bound off in a row stand in that row; what is decreased or increased shows
-// as one symbol, one stitch in from the edge, in the row as it is after the work; so do the stitches of a row
-// that is spread, where the directions put them. Stitches that wait beyond a turn have no cells: the edge
-// steps in, and out again in the row that takes them up. Exact.
+// A knitted piece as rows of cells, read from its row table alone: which columns of the chart each
+// row fills, and which symbols stand in it. Columns count from the left, rows from 1; the cast-on
+// is the chart's lower edge. Stitches bound off in a row stand in that row; what is decreased or
+// increased shows as one symbol, one stitch in from the edge, in the row as it is after the work;
+// so do the stitches of a row that is spread, where the directions put them. Stitches that wait
+// beyond a turn have no cells: the edge steps in, and out again in the row that takes them up.
+// Exact.
 #pragma once
 
 #include "knit/row_table.h"
@@ -20,11 +21,19 @@ struct Span {
   bool operator==(const Span&) const = default;
 };
 
-// The marks of the Craft Yarn Council's published knit chart symbols, from memory: an empty cell (knit on
-// RS, purl on WS), a stroke leaning right (k2tog) or left (ssk), M, an arc (bind off), grey (no stitch).
-// Of our own: a hook open to where the work goes on (the turn of a short row, in the last cell that is worked),
-// and a closed arc over each stitch of a buttonhole.
-enum class ChartSymbol : std::uint8_t { LeansRight, LeansLeft, MakeOne, BindOff, TurnRight, TurnLeft, Buttonhole };
+// The marks of the Craft Yarn Council's published knit chart symbols, from memory: an empty cell
+// (knit on RS, purl on WS), a stroke leaning right (k2tog) or left (ssk), M, an arc (bind off),
+// grey (no stitch). Of our own: a hook open to where the work goes on (the turn of a short row, in
+// the last cell that is worked), and a closed arc over each stitch of a buttonhole.
+enum class ChartSymbol : std::uint8_t {
+  LeansRight,
+  LeansLeft,
+  MakeOne,
+  BindOff,
+  TurnRight,
+  TurnLeft,
+  Buttonhole
+};
 inline constexpr int kChartSymbols = int(ChartSymbol::Buttonhole) + 1;
 
 struct ChartMark {
@@ -37,8 +46,8 @@ struct ChartMark {
 struct ChartLine {
   SectionId section = SectionId::Body;
   int row = 0;
-  Span cells; // as drawn, with the stitches bound off in this row
-  Span kept;  // after it
+  Span cells;                    // as drawn, with the stitches bound off in this row
+  Span kept;                     // after it
   const RowLine* told = nullptr; // the line of the row table
 };
 
@@ -55,8 +64,10 @@ struct ChartGrid {
 
 // Columns that are the same as their neighbours in every row: at least `least` in a run.
 [[nodiscard]] std::vector<Span> alikeColumns(const ChartGrid& grid, int least);
-// Rows (counted from 0, so that row 1 is 0) in which nothing happens: at least `least` in a run that
-// does not reach across any of the boundaries `kept` (the end of the rib; both sides of a fold).
-[[nodiscard]] std::vector<Span> evenRows(const ChartGrid& grid, const std::vector<int>& kept, int least);
+// Rows (counted from 0, so that row 1 is 0) in which nothing happens: at least `least` in a run
+// that does not reach across any of the boundaries `kept` (the end of the rib; both sides of a
+// fold).
+[[nodiscard]] std::vector<Span> evenRows(const ChartGrid& grid, const std::vector<int>& kept,
+                                         int least);
 
 } // namespace scye

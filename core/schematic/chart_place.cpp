@@ -10,19 +10,34 @@ constexpr double kBeside = 4; // letters' heights: the numbers beside a chart be
 std::string actText(const Act& a, bool bothEnds, const Phrases& phrases) {
   const Params count{numberParam("stitches", a.stitches.value())};
   switch (a.kind) {
-  case ActKind::Increase: return phrases.say(bothEnds ? "chart.act.increaseBoth" : a.side == EdgeSide::Right
-                                                 ? "chart.act.increaseRight" : "chart.act.increaseLeft", count);
-  case ActKind::Decrease: return phrases.say(bothEnds ? "chart.act.decreaseBoth" : a.side == EdgeSide::Right
-                                                 ? "chart.act.decreaseRight" : "chart.act.decreaseLeft", count);
-  case ActKind::BindOff: return phrases.say("chart.act.bindOff", count);
-  case ActKind::Close: return phrases.say("chart.act.close", count);
-  case ActKind::Rest: return phrases.say("chart.act.rest", count);
-  case ActKind::Rejoin: return phrases.say("chart.act.rejoin", count);
-  case ActKind::CastOn: return phrases.say("chart.castOn", count);
-  case ActKind::Wait: return phrases.say("chart.act.wait", count);
-  case ActKind::TakeUp: return phrases.say("chart.act.takeUp", count);
-  case ActKind::Spread: return phrases.say("chart.act.spread", count);
-  case ActKind::Buttonhole: return phrases.say("chart.act.buttonhole", count);
+  case ActKind::Increase:
+    return phrases.say(bothEnds                    ? "chart.act.increaseBoth"
+                       : a.side == EdgeSide::Right ? "chart.act.increaseRight"
+                                                   : "chart.act.increaseLeft",
+                       count);
+  case ActKind::Decrease:
+    return phrases.say(bothEnds                    ? "chart.act.decreaseBoth"
+                       : a.side == EdgeSide::Right ? "chart.act.decreaseRight"
+                                                   : "chart.act.decreaseLeft",
+                       count);
+  case ActKind::BindOff:
+    return phrases.say("chart.act.bindOff", count);
+  case ActKind::Close:
+    return phrases.say("chart.act.close", count);
+  case ActKind::Rest:
+    return phrases.say("chart.act.rest", count);
+  case ActKind::Rejoin:
+    return phrases.say("chart.act.rejoin", count);
+  case ActKind::CastOn:
+    return phrases.say("chart.castOn", count);
+  case ActKind::Wait:
+    return phrases.say("chart.act.wait", count);
+  case ActKind::TakeUp:
+    return phrases.say("chart.act.takeUp", count);
+  case ActKind::Spread:
+    return phrases.say("chart.act.spread", count);
+  case ActKind::Buttonhole:
+    return phrases.say("chart.act.buttonhole", count);
   }
   return {};
 }
@@ -38,15 +53,17 @@ std::optional<ChartPlace> chartPlaceAt(const Chart& chart, const Vec2& at) {
   if (lines.empty()) return std::nullopt;
   // Between the two sides of a neck the nearer one.
   const auto away = [&](const ChartLine* l) {
-    return std::max({chart.columns.at(l->cells.from) - at.x(), at.x() - chart.columns.at(l->cells.to), 0.0});
+    return std::max(
+        {chart.columns.at(l->cells.from) - at.x(), at.x() - chart.columns.at(l->cells.to), 0.0});
   };
-  const ChartLine& line = **std::min_element(lines.begin(), lines.end(), [&](const auto* a, const auto* b) {
-    return away(a) < away(b);
-  });
-  ChartPlace place{line.section, line.row, line.row, Stitches(line.kept.size()), 0, line.told->acts};
+  const ChartLine& line = **std::min_element(
+      lines.begin(), lines.end(), [&](const auto* a, const auto* b) { return away(a) < away(b); });
+  ChartPlace place{line.section,   line.row, line.row, Stitches(line.kept.size()), 0,
+                   line.told->acts};
   if (const Span* cut = chart.rows.cutAt(*item)) place.row = cut->from + 1, place.lastRow = cut->to;
   const std::optional<int> column = chart.columns.itemAt(at.x());
-  if (column && line.cells.has(*column) && !chart.columns.cutAt(*column) && place.row == place.lastRow)
+  if (column && line.cells.has(*column) && !chart.columns.cutAt(*column) &&
+      place.row == place.lastRow)
     place.stitch = place.rightSide() ? line.cells.to - *column : *column - line.cells.from + 1;
   return place;
 }
@@ -64,14 +81,15 @@ std::string placeText(const ChartPlace& place, const Phrases& phrases) {
     what += (what.empty() ? "" : ", ") + actText(acts[i], both, phrases);
   }
   if (what.empty()) what = phrases.say("chart.act.even");
-  const Params params{numberParam("row", place.row),
-                      numberParam("last", place.lastRow),
+  const Params params{numberParam("row", place.row), numberParam("last", place.lastRow),
                       phraseParam("side", place.rightSide() ? "chart.rs" : "chart.ws"),
-                      numberParam("stitches", place.stitches.value()),
-                      textParam("what", what)};
+                      numberParam("stitches", place.stitches.value()), textParam("what", what)};
   const bool neck = place.section != SectionId::Body;
-  std::string text = phrases.say(place.row == place.lastRow ? "chart.place" : "chart.places", params);
-  if (neck) text = phrases.say(place.section == SectionId::Left ? "chart.leftSide" : "chart.rightSide") + " " + text;
+  std::string text =
+      phrases.say(place.row == place.lastRow ? "chart.place" : "chart.places", params);
+  if (neck)
+    text = phrases.say(place.section == SectionId::Left ? "chart.leftSide" : "chart.rightSide") +
+           " " + text;
   return text;
 }
 

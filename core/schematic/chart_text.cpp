@@ -10,8 +10,8 @@ class TextWriter {
 public:
   TextWriter(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
              const ChartAxis& rows, const ChartMetrics& m, const Phrases& phrases)
-      : group_(group), piece_(piece), grid_(grid), x_(columns), y_(rows), phrases_(phrases), h_(m.text),
-        numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {}
+      : group_(group), piece_(piece), grid_(grid), x_(columns), y_(rows), phrases_(phrases),
+        h_(m.text), numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {}
 
   void run() {
     rowNumbers();
@@ -29,7 +29,8 @@ private:
   }
   [[nodiscard]] double baseline(int row) const { return y_.middle(row - 1) - 0.36 * h_; }
 
-  // Of the rows that want a label in one column those that have room, the first ones before the others.
+  // Of the rows that want a label in one column those that have room, the first ones before the
+  // others.
   [[nodiscard]] std::vector<int> withRoom(const std::vector<int>& rows) const {
     std::vector<int> taken;
     for (const int row : rows)
@@ -42,20 +43,21 @@ private:
 
   void rowNumbers() {
     std::vector<char> busy(std::size_t(grid_.rows) + 1, 0);
-    for (const ChartLine& l : grid_.lines) busy[l.row] |= !l.told->acts.empty();
+    for (const ChartLine& l : grid_.lines)
+      busy[l.row] |= !l.told->acts.empty();
     for (const bool rightSide : {true, false}) {
       std::vector<int> rows;
       for (const bool first : {true, false})
         for (int row = rightSide ? 1 : 2; row <= grid_.rows; row += 2)
           if (bool(busy[row]) == first && !y_.cutAt(row - 1)) rows.push_back(row);
       for (const int row : withRoom(rows))
-        label({rightSide ? x_.end() + 0.4 * h_ : -0.4 * h_, baseline(row)}, std::to_string(row), Role::Note,
-              rightSide ? Anchor::Start : Anchor::End);
+        label({rightSide ? x_.end() + 0.4 * h_ : -0.4 * h_, baseline(row)}, std::to_string(row),
+              Role::Note, rightSide ? Anchor::Start : Anchor::End);
     }
   }
 
-  // Beside the row numbers, the left side of a neck on the left; of two rows that are too near to one
-  // another the later one.
+  // Beside the row numbers, the left side of a neck on the left; of two rows that are too near to
+  // one another the later one.
   void counts() {
     for (const bool left : {false, true}) {
       std::vector<std::pair<int, int>> changed; // row, stitches
@@ -65,12 +67,14 @@ private:
         const int n = l.kept.size();
         const bool starts = l.section != section;
         section = l.section;
-        if (n > 0 && (starts || n != before) && (section == SectionId::Left) == left) changed.emplace_back(l.row, n);
+        if (n > 0 && (starts || n != before) && (section == SectionId::Left) == left)
+          changed.emplace_back(l.row, n);
         before = n;
       }
       std::sort(changed.rbegin(), changed.rend());
       std::vector<int> rows;
-      for (const auto& [row, n] : changed) rows.push_back(row);
+      for (const auto& [row, n] : changed)
+        rows.push_back(row);
       const std::vector<int> shown = withRoom(rows);
       const double out = 1.4 * h_ + numberWidth_;
       for (const auto& [row, n] : changed)
@@ -85,8 +89,10 @@ private:
   void hem() {
     const int fold = piece_.foldRow;
     if (fold > grid_.rows || piece_.hemRows > grid_.rows) return;
-    if (fold <= 0) bracket(piece_.hemRows, "chart.rib");
-    else bracket(fold - 1, "chart.facing"), foldLine(fold);
+    if (fold <= 0)
+      bracket(piece_.hemRows, "chart.rib");
+    else
+      bracket(fold - 1, "chart.facing"), foldLine(fold);
   }
 
   void bracket(int rows, const char* key) {
@@ -94,8 +100,10 @@ private:
     const double x = bracketAt(), tick = 0.4 * h_, top = y_.at(rows);
     group_.strokes.push_back(
         {Path::polyline({{x + tick, 0}, {x, 0}, {x, top}, {x + tick, top}}), Role::Measure, false});
-    Dimensions(group_, h_).label({{}, phrases_.say(key, {numberParam("rows", rows)}), Role::Note, h_, Anchor::Start, 90},
-                                 {{x - 0.4 * h_, 0}, {beyondCounts(), 0}});
+    Dimensions(group_, h_)
+        .label(
+            {{}, phrases_.say(key, {numberParam("rows", rows)}), Role::Note, h_, Anchor::Start, 90},
+            {{x - 0.4 * h_, 0}, {beyondCounts(), 0}});
   }
 
   // Across the row that is purled, from its edge to the word.
@@ -105,12 +113,15 @@ private:
     const double y = y_.middle(row - 1), x = bracketAt();
     group_.strokes.push_back(
         {Path::polyline({{x, y}, {x_.at(lines.back()->cells.to), y}}), Role::Measure, false});
-    Dimensions(group_, h_).label({{}, phrases_.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
-                                 {{x - 0.4 * h_, baseline(row)}, {beyondCounts(), baseline(row)}});
+    Dimensions(group_, h_)
+        .label({{}, phrases_.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
+               {{x - 0.4 * h_, baseline(row)}, {beyondCounts(), baseline(row)}});
   }
 
   [[nodiscard]] double bracketAt() const { return -1.0 * h_ - numberWidth_; }
-  [[nodiscard]] double beyondCounts() const { return bracketAt() - 0.8 * h_ - textWidth("888 sts", h_); }
+  [[nodiscard]] double beyondCounts() const {
+    return bracketAt() - 0.8 * h_ - textWidth("888 sts", h_);
+  }
 
   void stitchNumbers() {
     double free = 1e300; // what lies to the left of it has room
@@ -123,8 +134,8 @@ private:
       label({x, -1.1 * h_}, text, Role::Note, Anchor::Middle);
     }
     label({0.5 * (x_.at(grid_.castOn.from) + x_.at(grid_.castOn.to)), -2.4 * h_},
-          phrases_.say("chart.castOn", {numberParam("stitches", grid_.castOn.size())}), Role::Measure,
-          Anchor::Middle);
+          phrases_.say("chart.castOn", {numberParam("stitches", grid_.castOn.size())}),
+          Role::Measure, Anchor::Middle);
   }
 
   Group& group_;
@@ -137,8 +148,9 @@ private:
 
 } // namespace
 
-void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
-                   const ChartAxis& rows, const ChartMetrics& metrics, const Phrases& phrases) {
+void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid,
+                   const ChartAxis& columns, const ChartAxis& rows, const ChartMetrics& metrics,
+                   const Phrases& phrases) {
   TextWriter(group, piece, grid, columns, rows, metrics, phrases).run();
 }
 
@@ -156,18 +168,20 @@ Group chartLegend(const SymbolsUsed& used, const ChartMetrics& m, const Vec2& co
     Box cell;
     cell.add(Vec2(x, y));
     cell.add(Vec2(x + m.width, y + m.height));
-    const Path frame = Path::polyline({cell.low, {cell.high.x(), y}, cell.high, {x, cell.high.y()}, cell.low});
+    const Path frame =
+        Path::polyline({cell.low, {cell.high.x(), y}, cell.high, {x, cell.high.y()}, cell.low});
     group.strokes.push_back({frame, face, true});
     group.strokes.push_back({frame, Role::TenCells, false});
     if (symbol) drawSymbol(group, *symbol, cell);
-    group.labels.push_back({Vec2(cell.high.x() + 0.5 * m.text, y + 0.5 * m.height - 0.36 * m.text), text,
-                            Role::Note, m.text, Anchor::Start, 0});
+    group.labels.push_back({Vec2(cell.high.x() + 0.5 * m.text, y + 0.5 * m.height - 0.36 * m.text),
+                            text, Role::Note, m.text, Anchor::Start, 0});
     x += wide + 1.2 * m.text;
   };
   entry("chart.symbol.knit", Role::Fabric, {});
   static constexpr std::array<const char*, kChartSymbols> kKeys{
       "chart.symbol.leansRight", "chart.symbol.leansLeft", "chart.symbol.makeOne",
-      "chart.symbol.bindOff",    "chart.symbol.turnRight", "chart.symbol.turnLeft", "chart.symbol.buttonhole"};
+      "chart.symbol.bindOff",    "chart.symbol.turnRight", "chart.symbol.turnLeft",
+      "chart.symbol.buttonhole"};
   for (int s = 0; s < kChartSymbols; ++s)
     if (used[s]) entry(kKeys[s], Role::Fabric, ChartSymbol(s));
   entry("chart.symbol.none", Role::NoStitch, {});

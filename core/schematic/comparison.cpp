@@ -9,11 +9,12 @@
 namespace scye {
 namespace {
 
-// One side: the two edges over each other, ticks between the points that are sewn together, and below
-// the strip along the seam.
+// One side: the two edges over each other, ticks between the points that are sewn together, and
+// below the strip along the seam.
 class SideDrawer {
 public:
-  SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases, const SchematicOptions& o)
+  SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases,
+             const SchematicOptions& o)
       : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
         words_(group_, o.textHeight) {
     group_.id = side == BodySide::Back ? "back" : "front";
@@ -41,21 +42,27 @@ private:
     words_.avoid(walk_.cap().path());
   }
 
-  // The wearer's right side: back's right edge, front's left one; so the sleeve's left and right edges.
+  // The wearer's right side: back's right edge, front's left one; so the sleeve's left and right
+  // edges.
   void knitted(const KnitGarment& k) {
     const bool back = side_ == BodySide::Back;
     const EdgeSide onBody = back ? EdgeSide::Right : EdgeSide::Left;
-    const KnitPiece* front = k.piece(PieceId::RightFront) ? k.piece(PieceId::RightFront) : k.piece(PieceId::Front);
-    if (const KnitPiece* body = back ? k.piece(PieceId::Back) : front; body && body->shoulderRow > body->underarmRow)
+    const KnitPiece* front =
+        k.piece(PieceId::RightFront) ? k.piece(PieceId::RightFront) : k.piece(PieceId::Front);
+    if (const KnitPiece* body = back ? k.piece(PieceId::Back) : front;
+        body && body->shoulderRow > body->underarmRow)
       chords(seamEdge(*body, onBody, body->shoulderRow + (onBody == EdgeSide::Left ? 1 : 0)), k, 0);
     const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
     if (!sleeve || !k.capKnitted) return;
     // To the shoulder mark, as the drafted cap.
     const double half = (0.5 * k.lattice.sleeveWidth - k.lattice.selvedge) * k.lattice.size.width;
-    const KnittedEdge cap = seamEdge(*sleeve, back ? EdgeSide::Left : EdgeSide::Right, sleeve->crownRow);
+    const KnittedEdge cap =
+        seamEdge(*sleeve, back ? EdgeSide::Left : EdgeSide::Right, sleeve->crownRow);
     double taken = 0;
-    for (const EdgeEvent& e : cap.events) taken += e.change.value() * k.lattice.size.width;
-    const double mark = walk_.cap().path().end().x() - (back ? g_.cap.back : g_.cap.front).halfWidth;
+    for (const EdgeEvent& e : cap.events)
+      taken += e.change.value() * k.lattice.size.width;
+    const double mark =
+        walk_.cap().path().end().x() - (back ? g_.cap.back : g_.cap.front).halfWidth;
     chords(cap, k, half + mark - taken);
   }
   void chords(const KnittedEdge& edge, const KnitGarment& k, double flatTop) {
@@ -69,17 +76,20 @@ private:
     for (const double share : {0.75, 0.85, 0.6})
       beside.push_back(walk_.armhole().at(share * length).point - Vec2(1.0 * h_, 0));
     const Vec2 tip = walk_.armhole().path().end(), cap = walk_.cap().path().end();
-    words_.label({{}, phrases_.say("fit.line.armhole"), Role::Armhole, h_, Anchor::Middle, 90}, beside);
+    words_.label({{}, phrases_.say("fit.line.armhole"), Role::Armhole, h_, Anchor::Middle, 90},
+                 beside);
     const auto atCap = [&](const char* key, Role role, const std::vector<double>& lines) {
       std::vector<Vec2> places;
-      for (const double y : lines) places.push_back(cap + Vec2(0.6 * h_, (y - 0.36) * h_));
+      for (const double y : lines)
+        places.push_back(cap + Vec2(0.6 * h_, (y - 0.36) * h_));
       words_.label({{}, phrases_.say(key), role, h_, Anchor::Start, 0}, places);
     };
     atCap("fit.line.cap", Role::Cap, {0, 1.4});
     if (o_.knitted) atCap("fit.line.knitted", Role::Knitted, {-1.4, 1.4, 2.8});
     const double top = std::max(tip.y(), cap.y());
     std::vector<Vec2> above;
-    for (const double up : {0.8, 2.2, 3.6, 5.0}) above.push_back({0.5 * std::max(tip.x(), cap.x()), top + up * h_});
+    for (const double up : {0.8, 2.2, 3.6, 5.0})
+      above.push_back({0.5 * std::max(tip.x(), cap.x()), top + up * h_});
     words_.label({{}, group_.title, Role::Caption, 1.2 * h_, Anchor::Middle, 0}, above);
   }
 
@@ -119,17 +129,20 @@ private:
       for (const double side : {away, -away})
         for (const double far : {1.1, 1.5, 2.0})
           for (const double along : {0.0, 0.6, -0.6})
-            places.push_back(at.point + side * far * h_ * left + along * h_ * at.tangent - Vec2(0, 0.36 * small));
-      words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0}, places);
+            places.push_back(at.point + side * far * h_ * left + along * h_ * at.tangent -
+                             Vec2(0, 0.36 * small));
+      words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0},
+                         places);
     }
   }
 
-  // How much longer the cap has become, over the way along the armhole; 1 cm of ease is drawn 1.5 cm high,
-  // much of it lower. Where gathers or pleats begin stands a line.
+  // How much longer the cap has become, over the way along the armhole; 1 cm of ease is drawn 1.5
+  // cm high, much of it lower. Where gathers or pleats begin stands a line.
   void strip(double top) {
     constexpr double kHighest = 4.5;
     const double scale = std::min(1.5, kHighest / std::max(walk_.ease(), 0.5));
-    const double length = walk_.armhole().length(), zero = top - scale * std::max(walk_.ease(), 0.5);
+    const double length = walk_.armhole().length(),
+                 zero = top - scale * std::max(walk_.ease(), 0.5);
     std::vector<Vec2> line{{0, zero}};
     constexpr int kSteps = 48;
     for (int i = 0; i <= kSteps; ++i) {
@@ -138,19 +151,22 @@ private:
     }
     line.push_back({length, zero});
     line.push_back({0, zero});
-    group_.strokes.push_back({Path::polyline(line), walk_.ease() >= 0 ? Role::Ease : Role::Short, true});
+    group_.strokes.push_back(
+        {Path::polyline(line), walk_.ease() >= 0 ? Role::Ease : Role::Short, true});
     group_.strokes.push_back({Path::polyline({{0, zero}, {length, zero}}), Role::Guide, false});
     for (const auto& [kind, s] : walk_.notches())
       group_.strokes.push_back(
           {Path::polyline({{s, zero - 0.4 * h_}, {s, zero}}), Role::Notch, false});
     if (o_.notches) stripNumbers(zero - 1.4 * h_);
     const double y = zero - (o_.notches ? 2.8 : 1.6) * h_;
-    const std::string start = phrases_.say("fit.strip.underarm"), end = phrases_.say("fit.strip.shoulder");
+    const std::string start = phrases_.say("fit.strip.underarm"),
+                      end = phrases_.say("fit.strip.shoulder");
     label({0, y}, start, Anchor::Start);
     const bool beside = textWidth(start, h_) + textWidth(end, h_) < length;
     label({length, beside ? y : y - 1.2 * h_}, end, Anchor::End);
     label({length, zero + scale * std::max(walk_.ease(), 0.0) + 0.4 * h_},
-          phrases_.say("fit.strip.ease", {lengthParam("ease", walk_.ease())}, o_.unit), Anchor::End);
+          phrases_.say("fit.strip.ease", {lengthParam("ease", walk_.ease())}, o_.unit),
+          Anchor::End);
     if (walk_.letIn().gathers()) gathers(zero, scale);
   }
   void stripNumbers(double y) {
@@ -158,7 +174,8 @@ private:
     int number = 0;
     for (const auto& [kind, s] : walk_.notches())
       if (++number; kind != NotchKind::Shoulder)
-        words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0}, {{s, y}});
+        words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0},
+                           {{s, y}});
   }
   void gathers(double zero, double scale) {
     const LetIn& let = walk_.letIn();
@@ -167,11 +184,16 @@ private:
         {Path::polyline({{from, zero}, {from, zero + scale * walk_.ease()}}), Role::Guide, false});
     const bool pleats = g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
     std::vector<Vec2> places; // before the line, above the strip, or over the words below it
-    for (const double up : {0.5, 1.7}) places.push_back({from - 0.4 * h_, zero + scale * let.smooth + up * h_});
+    for (const double up : {0.5, 1.7})
+      places.push_back({from - 0.4 * h_, zero + scale * let.smooth + up * h_});
     places.push_back({walk_.armhole().length(), zero + scale * walk_.ease() + 1.8 * h_});
     words_.label({{},
-                  phrases_.say(pleats ? "fit.strip.pleats" : "fit.strip.gathers", {lengthParam("drawn", let.drawn)}, o_.unit),
-                  Role::Note, h_, Anchor::End, 0},
+                  phrases_.say(pleats ? "fit.strip.pleats" : "fit.strip.gathers",
+                               {lengthParam("drawn", let.drawn)}, o_.unit),
+                  Role::Note,
+                  h_,
+                  Anchor::End,
+                  0},
                  places);
   }
 
@@ -213,7 +235,8 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
 namespace {
 
 // The first thing that forbids the garment, in words.
-std::optional<std::string> blockingText(const Findings& findings, const Phrases& phrases, LengthUnit unit) {
+std::optional<std::string> blockingText(const Findings& findings, const Phrases& phrases,
+                                        LengthUnit unit) {
   for (const Finding& f : findings)
     if (f.severity == Severity::Blocking) return phrases.say("finding." + f.code, f.params, unit);
   return std::nullopt;
@@ -222,11 +245,14 @@ std::optional<std::string> blockingText(const Findings& findings, const Phrases&
 KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit unit) {
   KnittedFit fit{k.left.armhole, k.right.armhole, k.left.cap, k.right.cap, k.mismatch(), {}};
   constexpr double kAlike = 0.05; // cm
-  const bool one = std::abs(k.left.armhole - k.right.armhole) < kAlike && std::abs(k.left.cap - k.right.cap) < kAlike;
+  const bool one = std::abs(k.left.armhole - k.right.armhole) < kAlike &&
+                   std::abs(k.left.cap - k.right.cap) < kAlike;
   // The side where it is worse is told.
   const bool left = fit.mismatch == k.left.mismatch(k.easeWanted);
   const ArmholeFit& side = left ? k.left : k.right;
-  fit.sentence = phrases.say(one ? "fit.knitted" : left ? "fit.knitted.left" : "fit.knitted.right",
+  fit.sentence = phrases.say(one    ? "fit.knitted"
+                             : left ? "fit.knitted.left"
+                                    : "fit.knitted.right",
                              {lengthParam("armhole", side.armhole), lengthParam("cap", side.cap),
                               lengthParam("ease", side.cap - side.armhole)},
                              unit);
@@ -235,7 +261,8 @@ KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit u
 
 } // namespace
 
-FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit unit, const KnitGarment* knitted) {
+FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit unit,
+                      const KnitGarment* knitted) {
   FitVerdict v;
   v.armhole = g.cap.armhole(), v.cap = g.cap.cap(), v.ease = g.cap.ease();
   if (knitted && knitted->capKnitted) v.knitted = knittedFit(*knitted, phrases, unit);
@@ -248,12 +275,13 @@ FitVerdict fitVerdict(const GarmentDraft& g, const Phrases& phrases, LengthUnit 
   const bool gathers = v.ease > 0 && g.design.as<CapTop>(Choice::CapTop) != CapTop::Smooth;
   const bool smooth = v.ease >= 0 && v.ease <= g.sizes[Field::LimitCapEase];
   v.fits = g.cap.found && (smooth || gathers);
-  v.sentence = phrases.say(smooth        ? "fit.verdict.fits"
-                           : v.ease < 0 ? "fit.verdict.short"
-                           : gathers    ? g.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated ? "fit.verdict.pleats"
-                                                                                                 : "fit.verdict.gathers"
-                                        : "fit.verdict.long",
-                           {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
+  v.sentence = phrases.say(
+      smooth       ? "fit.verdict.fits"
+      : v.ease < 0 ? "fit.verdict.short"
+      : gathers    ? g.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated ? "fit.verdict.pleats"
+                                                                            : "fit.verdict.gathers"
+                   : "fit.verdict.long",
+      {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
   return v;
 }
 

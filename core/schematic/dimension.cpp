@@ -25,29 +25,34 @@ bool touches(const Box& box, const Vec2& a, const Vec2& b) {
 }
 
 bool overlap(const Box& a, const Box& b) {
-  return a.low.x() < b.high.x() && b.low.x() < a.high.x() && a.low.y() < b.high.y() && b.low.y() < a.high.y();
+  return a.low.x() < b.high.x() && b.low.x() < a.high.x() && a.low.y() < b.high.y() &&
+         b.low.y() < a.high.y();
 }
 
 } // namespace
 
 Dimensions::Dimensions(Group& group, double textHeight) : group_(group), h_(textHeight) {
-  for (const Label& l : group.labels) figures_.push_back(labelBox(l));
+  for (const Label& l : group.labels)
+    figures_.push_back(labelBox(l));
 }
 
 void Dimensions::avoid(const Path& path) {
   const std::vector<Vec2> points = path.flattened(8);
-  for (std::size_t i = 1; i < points.size(); ++i) lines_.push_back({points[i - 1], points[i]});
+  for (std::size_t i = 1; i < points.size(); ++i)
+    lines_.push_back({points[i - 1], points[i]});
 }
 
 void Dimensions::level(const Dimension& d, const std::vector<double>& ys) {
   std::vector<double> offsets;
-  for (const double y : ys) offsets.push_back(y - d.from.y());
+  for (const double y : ys)
+    offsets.push_back(y - d.from.y());
   place(d, Vec2(1, 0), offsets);
 }
 
 void Dimensions::upright(const Dimension& d, const std::vector<double>& xs) {
   std::vector<double> offsets;
-  for (const double x : xs) offsets.push_back(d.from.x() - x);
+  for (const double x : xs)
+    offsets.push_back(d.from.x() - x);
   place(d, Vec2(0, 1), offsets);
 }
 
@@ -108,7 +113,8 @@ Dimensions::Drawn Dimensions::drawn(const Dimension& d, const Vec2& direction, d
       out.lines.push_back({feature + sign * 0.25 * h_ * side, foot + sign * 0.35 * h_ * side});
   }
   const double arrow = 0.75 * h_, width = textWidth(d.text, h_), distance = (b - a).norm();
-  const bool beyondTo = figure == Figure::BeyondTo, beyond = beyondTo || figure == Figure::BeyondFrom;
+  const bool beyondTo = figure == Figure::BeyondTo,
+             beyond = beyondTo || figure == Figure::BeyondFrom;
   // Read from below or from the right.
   Vec2 reading = along;
   if (reading.x() < -1e-9 || (std::abs(reading.x()) <= 1e-9 && reading.y() < 0)) reading = -reading;
@@ -117,14 +123,15 @@ Dimensions::Drawn Dimensions::drawn(const Dimension& d, const Vec2& direction, d
   out.label.angle = std::atan2(reading.y(), reading.x()) * 180 / std::numbers::pi;
   const double room = 0.5 * distance - 0.5 * width - 1.1 * arrow; // from the middle either way
   const double far = 1.8 * arrow + 0.5 * width;
-  const double middle = figure == Figure::NearTo      ? 0.5 * distance + 0.6 * room
+  const double middle = figure == Figure::NearTo     ? 0.5 * distance + 0.6 * room
                         : figure == Figure::NearFrom ? 0.5 * distance - 0.6 * room
                         : figure == Figure::Middle   ? 0.5 * distance
                         : beyondTo                   ? distance + far
                                                      : -far;
   out.label.at = a + middle * along + 0.3 * h_ * up;
   const double longer = far + 0.5 * width + 0.4 * arrow, shorter = 2 * arrow;
-  out.lines.push_back(beyond ? Line{a - (beyondTo ? shorter : longer) * along, b + (beyondTo ? longer : shorter) * along}
+  out.lines.push_back(beyond ? Line{a - (beyondTo ? shorter : longer) * along,
+                                    b + (beyondTo ? longer : shorter) * along}
                              : Line{a, b});
   out.arrowAt[0] = a, out.arrowAt[1] = b;
   out.arrowTo[0] = beyond ? along : Vec2(-along), out.arrowTo[1] = -out.arrowTo[0];
@@ -133,15 +140,18 @@ Dimensions::Drawn Dimensions::drawn(const Dimension& d, const Vec2& direction, d
 
 int Dimensions::clashes(const Box& figure) const {
   int n = 0;
-  for (const Box& other : figures_) n += 10 * overlap(figure, other);
-  for (const Line& l : lines_) n += touches(figure, l.a, l.b);
+  for (const Box& other : figures_)
+    n += 10 * overlap(figure, other);
+  for (const Line& l : lines_)
+    n += touches(figure, l.a, l.b);
   return n;
 }
 
 int Dimensions::clashes(const Drawn& drawn) const {
   int n = clashes(labelBox(drawn.label));
   for (const Line& own : drawn.lines)
-    for (const Box& figure : figures_) n += 3 * touches(figure, own.a, own.b);
+    for (const Box& figure : figures_)
+      n += 3 * touches(figure, own.a, own.b);
   return n;
 }
 
@@ -155,7 +165,8 @@ void Dimensions::commit(const Dimension& d, const Drawn& drawn) {
     const Vec2 &tip = drawn.arrowAt[i], &way = drawn.arrowTo[i];
     const Vec2 side(-way.y(), way.x()), back = tip - size * way;
     group_.strokes.push_back(
-        {Path::polyline({tip, back + 0.17 * size * side, back - 0.17 * size * side, tip}), d.role, true});
+        {Path::polyline({tip, back + 0.17 * size * side, back - 0.17 * size * side, tip}), d.role,
+         true});
   }
   const Box figure = labelBox(drawn.label);
   group_.labels.push_back(drawn.label);

@@ -1,8 +1,9 @@
-// Dimensions in the manner of ISO 129-1: extension lines with a small gap, a dimension line with filled
-// arrowheads, the figure above the line, read from below or from the right. Each is told its features and
-// the places where its line may run, the best first, and takes the first one where no figure lies on
-// another, on a line, or on what was to be avoided; where there is none, the one with the fewest clashes.
-// What was placed earlier stays. Cost: about 2 us where the first place is free.
+// Dimensions in the manner of ISO 129-1: extension lines with a small gap, a dimension line with
+// filled arrowheads, the figure above the line, read from below or from the right. Each is told its
+// features and the places where its line may run, the best first, and takes the first one where no
+// figure lies on another, on a line, or on what was to be avoided; where there is none, the one
+// with the fewest clashes. What was placed earlier stays. Cost: about 2 us where the first place is
+// free.
 #pragma once
 
 #include "schematic/picture.h"
@@ -45,14 +46,15 @@ private:
   enum class Figure : std::uint8_t { Middle, NearTo, NearFrom, BeyondTo, BeyondFrom };
 
   void place(const Dimension& d, const Vec2& along, const std::vector<double>& offsets);
-  [[nodiscard]] Drawn drawn(const Dimension& d, const Vec2& along, double offset, Figure figure) const;
+  [[nodiscard]] Drawn drawn(const Dimension& d, const Vec2& along, double offset,
+                            Figure figure) const;
   [[nodiscard]] int clashes(const Drawn& drawn) const;
   [[nodiscard]] int clashes(const Box& figure) const;
   void commit(const Dimension& d, const Drawn& drawn);
 
   Group& group_;
   double h_;
-  std::vector<Line> lines_;    // of earlier dimensions, and to be avoided
+  std::vector<Line> lines_; // of earlier dimensions, and to be avoided
   std::vector<Box> figures_;
 };
 

@@ -130,11 +130,13 @@ private:
     // From the bust point, over the middle of one side, the tape hangs straight down.
     const double x = std::max(0.52 * p_.bust.half, 1.05 * p_.neckPoint.x());
     const Vec2 point(x, p_.bust.y), waist(x, p_.waist.y);
-    Path way = smooth({p_.neckPoint, Vec2(0.5 * (p_.neckPoint.x() + x) + 0.04 * p_.bust.half,
-                                          0.5 * (p_.neckPoint.y() + p_.bust.y)),
+    Path way = smooth({p_.neckPoint,
+                       Vec2(0.5 * (p_.neckPoint.x() + x) + 0.04 * p_.bust.half,
+                            0.5 * (p_.neckPoint.y() + p_.bust.y)),
                        point});
     way.lineTo(waist);
-    return length(std::move(way), {{p_.neckPoint, "neckPoint"}, {point, "fullest"}, {waist, "waist"}},
+    return length(std::move(way),
+                  {{p_.neckPoint, "neckPoint"}, {point, "fullest"}, {waist, "waist"}},
                   {straight({-p_.waist.half, p_.waist.y}, {p_.waist.half, p_.waist.y})});
   }
   [[nodiscard]] Tape fromHem() const {

@@ -14,25 +14,30 @@ public:
   Stairs(const KnitPiece& piece, const StitchSize& size, const EdgeFinish& finish)
       : piece_(piece), size_(size), finish_(finish) {}
 
-  // One edge of a section from the bottom of its first row up to its end. Below its first row it stands
-  // where it stood before, which for a side of a neck is the split.
+  // One edge of a section from the bottom of its first row up to its end. Below its first row it
+  // stands where it stood before, which for a side of a neck is the split.
   [[nodiscard]] std::vector<Vec2> edge(SectionId section, EdgeSide side) const {
     std::vector<Vec2> points;
-    int turned = 0;      // stitches that wait over the bust
-    bool topped = false; // a shoulder that was stepped by turns: only one row more lies on each step
+    int turned = 0; // stitches that wait over the bust
+    bool topped =
+        false; // a shoulder that was stepped by turns: only one row more lies on each step
     for (const RowLine& line : piece_.rows) {
       if (line.section != section) continue;
       for (const Act& a : line.acts) {
         if (a.side != side || (a.kind != ActKind::Wait && a.kind != ActKind::TakeUp)) continue;
-        if (a.shapes == Shapes::Bust) turned += a.kind == ActKind::Wait ? a.stitches.value() : -turned;
-        else topped = a.kind == ActKind::TakeUp;
+        if (a.shapes == Shapes::Bust)
+          turned += a.kind == ActKind::Wait ? a.stitches.value() : -turned;
+        else
+          topped = a.kind == ActKind::TakeUp;
       }
       const double y = std::max(0, line.row - 1) * size_.height;
-      const bool gone = line.stitches() == Stitches(0); // its last row: the bind-off closes the edge
+      const bool gone =
+          line.stitches() == Stitches(0); // its last row: the bind-off closes the edge
       const Seam seam = seamOf(line, side, turned);
       const double now = side == EdgeSide::Right ? seam.right : seam.left;
       const double x = topped && !points.empty() ? points.back().x() : now;
-      if (!points.empty() && (gone || points.back().x() != x)) points.push_back({points.back().x(), y});
+      if (!points.empty() && (gone || points.back().x() != x))
+        points.push_back({points.back().x(), y});
       if (gone) return points;
       if (points.empty() || points.back().x() != x) points.push_back({x, y});
     }
@@ -52,8 +57,11 @@ private:
   // `turned` stitches wait at `side`: what the fabric ends with there is no selvedge.
   [[nodiscard]] Seam seamOf(const RowLine& line, EdgeSide side, int turned) const {
     const double w = size_.width;
-    const auto in = [&](EdgeSide s) { return std::max(0, inset(line, s) - (s == side ? turned : 0)); };
-    const double left = (line.leftEdge + in(EdgeSide::Left)) * w, right = (line.rightEdge - in(EdgeSide::Right)) * w;
+    const auto in = [&](EdgeSide s) {
+      return std::max(0, inset(line, s) - (s == side ? turned : 0));
+    };
+    const double left = (line.leftEdge + in(EdgeSide::Left)) * w,
+                 right = (line.rightEdge - in(EdgeSide::Right)) * w;
     const double middle = 0.5 * (left + right);
     return left <= right ? Seam{left, right} : Seam{middle, middle};
   }
@@ -126,8 +134,11 @@ Path knittedChords(const KnittedEdge& edge, const StitchSize& size, double flatT
 }
 
 KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, int end) {
-  // A left edge begins a row later where stitches are bound off under the arm (runs.h: knittedEdge).
-  const auto isUnderarm = [&](const Act& a) { return a.shapes == Shapes::Underarm && a.side == side; };
+  // A left edge begins a row later where stitches are bound off under the arm (runs.h:
+  // knittedEdge).
+  const auto isUnderarm = [&](const Act& a) {
+    return a.shapes == Shapes::Underarm && a.side == side;
+  };
   const bool underarm = std::any_of(piece.rows.begin(), piece.rows.end(), [&](const RowLine& line) {
     return std::any_of(line.acts.begin(), line.acts.end(), isUnderarm);
   });

@@ -8,7 +8,8 @@ namespace scye {
 double textWidth(std::string_view text, double height) {
   // Count code points, not bytes.
   int n = 0;
-  for (const char c : text) n += (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+  for (const char c : text)
+    n += (static_cast<unsigned char>(c) & 0xC0) != 0x80;
   return 0.62 * height * n;
 }
 
@@ -28,22 +29,28 @@ Box labelBox(const Label& label) {
 
 Box Group::box() const {
   Box box;
-  for (const Stroke& s : strokes) box.add(s.path);
-  for (const Label& l : labels) box.add(labelBox(l));
+  for (const Stroke& s : strokes)
+    box.add(s.path);
+  for (const Label& l : labels)
+    box.add(labelBox(l));
   return box;
 }
 
 Box Picture::box() const {
   Box box;
-  for (const Group& g : groups) box.add(g.box());
+  for (const Group& g : groups)
+    box.add(g.box());
   return box;
 }
 
 void moveGroup(Group& g, const Vec2& by) {
   g.origin += by;
-  for (Stroke& s : g.strokes) s.path = s.path.moved(by);
-  for (Label& l : g.labels) l.at += by;
-  for (HotSpot& h : g.hotSpots) h.box.low += by, h.box.high += by;
+  for (Stroke& s : g.strokes)
+    s.path = s.path.moved(by);
+  for (Label& l : g.labels)
+    l.at += by;
+  for (HotSpot& h : g.hotSpots)
+    h.box.low += by, h.box.high += by;
 }
 
 } // namespace scye

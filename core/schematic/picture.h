@@ -1,6 +1,6 @@
-// A display list: what a picture consists of, in cm, y up, without a device. Canvas, PNG, PDF, print and
-// SVG are all drawn from it. Text has a height in cm of the drawing: whoever shows it at another scale
-// asks for the picture again with the text height that reads well there.
+// A display list: what a picture consists of, in cm, y up, without a device. Canvas, PNG, PDF,
+// print and SVG are all drawn from it. Text has a height in cm of the drawing: whoever shows it at
+// another scale asks for the picture again with the text height that reads well there.
 #pragma once
 
 #include "curve/path.h"
@@ -15,23 +15,23 @@ namespace scye {
 
 // What a mark means; colours and widths belong to whoever paints it.
 enum class Role : std::uint8_t {
-  Outline,   // seam line of a piece
-  Fabric,    // the filled face of a piece
-  Guide,     // hem line, centre line, underarm line
-  Measure,   // dimension and extension lines, arrowheads (filled), figures
-  Caption,   // names of pieces, headings
-  Note,      // smaller explanations
-  Lit,       // what the value in hand changes
-  Ghost,     // the state before, or what a remedy would give
-  Knitted,   // the outline in whole stitches and rows
-  Armhole,   // the armhole's edge in the comparison
-  Cap,       // the cap's edge in the comparison
-  Pair,      // ticks that join points sewn to each other
-  Ease,      // where the cap is longer
-  Short,     // where it is shorter
+  Outline, // seam line of a piece
+  Fabric,  // the filled face of a piece
+  Guide,   // hem line, centre line, underarm line
+  Measure, // dimension and extension lines, arrowheads (filled), figures
+  Caption, // names of pieces, headings
+  Note,    // smaller explanations
+  Lit,     // what the value in hand changes
+  Ghost,   // the state before, or what a remedy would give
+  Knitted, // the outline in whole stitches and rows
+  Armhole, // the armhole's edge in the comparison
+  Cap,     // the cap's edge in the comparison
+  Pair,    // ticks that join points sewn to each other
+  Ease,    // where the cap is longer
+  Short,   // where it is shorter
   Notch,
-  Cell,      // lines between the cells of a chart
-  TenCells,  // every tenth of them, and breaks
+  Cell,     // lines between the cells of a chart
+  TenCells, // every tenth of them, and breaks
   Symbol,
   NoStitch,
 };
@@ -49,9 +49,9 @@ struct Label {
   Vec2 at = Vec2::Zero(); // on the baseline
   std::string text;
   Role role = Role::Measure;
-  double height = 0.5;    // cm, font size
+  double height = 0.5; // cm, font size
   Anchor anchor = Anchor::Middle;
-  double angle = 0;       // degrees, counter-clockwise
+  double angle = 0; // degrees, counter-clockwise
 };
 
 // A place that answers to the pointer: a figure that can be typed over.
@@ -64,7 +64,7 @@ struct Group {
   std::string id;    // "back", "sleeve", "comparison"
   std::string title; // for people
   std::optional<PieceId> piece;
-  Vec2 origin = Vec2::Zero(); // where the piece's own (0, 0) lies in the picture
+  Vec2 origin = Vec2::Zero();  // where the piece's own (0, 0) lies in the picture
   std::vector<Stroke> strokes; // in picture coordinates, painted in order
   std::vector<Label> labels;
   std::vector<HotSpot> hotSpots;

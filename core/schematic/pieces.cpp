@@ -14,45 +14,82 @@ bool shapes(Field f, PieceId piece, EdgeKind edge) {
   const bool sleeve = piece == PieceId::Sleeve, back = piece == PieceId::Back;
   const Field m = measurementOf(f).value_or(f);
   switch (m) {
-  case Field::Bust: case Field::BackShare:
-    return !sleeve ? edge == EdgeKind::Side || edge == EdgeKind::Armhole || edge == EdgeKind::Underarm
-                   : edge == EdgeKind::Cap;
-  case Field::Waist: case Field::Hip: return !sleeve && edge == EdgeKind::Side;
-  case Field::WaistHeight: return !sleeve && edge == EdgeKind::Side;
-  case Field::BustDepth: case Field::BustReach: case Field::FrontWaistLength:
+  case Field::Bust:
+  case Field::BackShare:
+    return !sleeve
+               ? edge == EdgeKind::Side || edge == EdgeKind::Armhole || edge == EdgeKind::Underarm
+               : edge == EdgeKind::Cap;
+  case Field::Waist:
+  case Field::Hip:
+    return !sleeve && edge == EdgeKind::Side;
+  case Field::WaistHeight:
+    return !sleeve && edge == EdgeKind::Side;
+  case Field::BustDepth:
+  case Field::BustReach:
+  case Field::FrontWaistLength:
     return !sleeve && !back && edge == EdgeKind::Side;
-  case Field::HemToUnderarm: case Field::BackWaistLength: case Field::HemDepth:
+  case Field::HemToUnderarm:
+  case Field::BackWaistLength:
+  case Field::HemDepth:
     return !sleeve && (edge == EdgeKind::Side || edge == EdgeKind::CastOn);
-  case Field::CrossBack: case Field::ScoopBack: return (back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
-  case Field::CrossFront: case Field::ScoopFront:
+  case Field::CrossBack:
+  case Field::ScoopBack:
+    return (back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
+  case Field::CrossFront:
+  case Field::ScoopFront:
     return (!back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
-  case Field::ArmholeDepth: case Field::RiseShare:
+  case Field::ArmholeDepth:
+  case Field::RiseShare:
     return edge == EdgeKind::Armhole || edge == EdgeKind::Cap;
-  case Field::UnderarmBack: case Field::UnderarmFront:
+  case Field::UnderarmBack:
+  case Field::UnderarmFront:
     return edge == EdgeKind::Underarm || edge == EdgeKind::Armhole || edge == EdgeKind::Cap;
-  case Field::CrossShoulder: case Field::ShoulderDrop: case Field::ShoulderLength:
+  case Field::CrossShoulder:
+  case Field::ShoulderDrop:
+  case Field::ShoulderLength:
     return !sleeve && (edge == EdgeKind::Shoulder || edge == EdgeKind::Armhole);
-  case Field::NeckWidth: case Field::NeckBand:
+  case Field::NeckWidth:
+  case Field::NeckBand:
     return !sleeve && (edge == EdgeKind::Neck || edge == EdgeKind::Shoulder);
-  case Field::FrontNeckDrop: return !sleeve && !back && edge == EdgeKind::Neck;
-  case Field::BackNeckDrop: case Field::BackOpening: return back && edge == EdgeKind::Neck;
-  case Field::ButtonBand: case Field::Buttons: return edge == EdgeKind::Opening;
+  case Field::FrontNeckDrop:
+    return !sleeve && !back && edge == EdgeKind::Neck;
+  case Field::BackNeckDrop:
+  case Field::BackOpening:
+    return back && edge == EdgeKind::Neck;
+  case Field::ButtonBand:
+  case Field::Buttons:
+    return edge == EdgeKind::Opening;
   case Field::UpperArm:
-    return sleeve && (edge == EdgeKind::SleeveSeam || edge == EdgeKind::Cap || edge == EdgeKind::Underarm);
-  case Field::Wrist: case Field::Elbow: case Field::CuffGirth: case Field::CuffDepth:
-  case Field::FlareFrom: case Field::FullGirth:
-  case Field::SleeveToUnderarm: case Field::SleeveToShoulder: case Field::SleeveLength:
+    return sleeve &&
+           (edge == EdgeKind::SleeveSeam || edge == EdgeKind::Cap || edge == EdgeKind::Underarm);
+  case Field::Wrist:
+  case Field::Elbow:
+  case Field::CuffGirth:
+  case Field::CuffDepth:
+  case Field::FlareFrom:
+  case Field::FullGirth:
+  case Field::SleeveToUnderarm:
+  case Field::SleeveToShoulder:
+  case Field::SleeveLength:
     return sleeve && (edge == EdgeKind::SleeveSeam || edge == EdgeKind::CastOn);
-  case Field::CapEase: case Field::CapHeight: case Field::LowerFullness: case Field::UpperFullness:
+  case Field::CapEase:
+  case Field::CapHeight:
+  case Field::LowerFullness:
+  case Field::UpperFullness:
     return edge == EdgeKind::Cap;
-  case Field::GatherWidth: case Field::Pleats: case Field::CrownWidth: return edge == EdgeKind::Crown || edge == EdgeKind::Cap;
-  default: return false;
+  case Field::GatherWidth:
+  case Field::Pleats:
+  case Field::CrownWidth:
+    return edge == EdgeKind::Crown || edge == EdgeKind::Cap;
+  default:
+    return false;
   }
 }
 
 class PieceDrawer {
 public:
-  PieceDrawer(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o, const Piece& piece)
+  PieceDrawer(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o,
+              const Piece& piece)
       : g_(g), phrases_(phrases), o_(o), piece_(piece), box_(piece.box()), h_(o.textHeight),
         dimensions_(group_, o.textHeight) {}
 
@@ -77,16 +114,25 @@ private:
   enum class Way : std::uint8_t { Level, Upright, Sloping };
 
   // `lines`: where the dimension line may run, as y, x, or distance from the edge.
-  void dim(Way way, const Vec2& from, const Vec2& to, const std::vector<double>& lines, std::optional<Field> field) {
+  void dim(Way way, const Vec2& from, const Vec2& to, const std::vector<double>& lines,
+           std::optional<Field> field) {
     const Vec2 d = to - from;
-    const double size = way == Way::Level ? std::abs(d.x()) : way == Way::Upright ? std::abs(d.y()) : d.norm();
+    const double size = way == Way::Level     ? std::abs(d.x())
+                        : way == Way::Upright ? std::abs(d.y())
+                                              : d.norm();
     if (!o_.dimensions || size < 0.3) return;
     const Role role = field && o_.lit && related(*field, *o_.lit) ? Role::Lit : Role::Measure;
     const Dimension dimension{from, to, lengthText(size, o_.unit), field, role};
     switch (way) {
-    case Way::Level: dimensions_.level(dimension, lines); break;
-    case Way::Upright: dimensions_.upright(dimension, lines); break;
-    case Way::Sloping: dimensions_.sloping(dimension, lines); break;
+    case Way::Level:
+      dimensions_.level(dimension, lines);
+      break;
+    case Way::Upright:
+      dimensions_.upright(dimension, lines);
+      break;
+    case Way::Sloping:
+      dimensions_.sloping(dimension, lines);
+      break;
     }
   }
   [[nodiscard]] static bool related(Field a, Field b) {
@@ -95,7 +141,8 @@ private:
   // Lanes beside the piece, the first so many lanes' widths from it; `toward` -1 or 1.
   [[nodiscard]] std::vector<double> lanes(double edge, int toward, double first) const {
     std::vector<double> at;
-    for (int i = 0; i < 5; ++i) at.push_back(edge + toward * (first + 0.9 * i) * kLane * h_);
+    for (int i = 0; i < 5; ++i)
+      at.push_back(edge + toward * (first + 0.9 * i) * kLane * h_);
     return at;
   }
 
@@ -109,8 +156,9 @@ private:
     dimensions_.avoid(path);
     if (o_.knitted)
       if (const KnitPiece* knitted = o_.knitted->piece(piece_.id))
-        group_.strokes.push_back({knittedOutline(*knitted, o_.knitted->lattice.size, edgeFinish(g_, *o_.knitted)),
-                                  Role::Knitted, false});
+        group_.strokes.push_back(
+            {knittedOutline(*knitted, o_.knitted->lattice.size, edgeFinish(g_, *o_.knitted)),
+             Role::Knitted, false});
     if (!o_.lit) return;
     for (const PieceEdge& e : piece_.edges)
       if (shapes(*o_.lit, piece_.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
@@ -130,9 +178,10 @@ private:
       std::vector<Vec2> places;
       for (const double in : {1.25, 1.6, 2.0})
         for (const double along : {0.0, 0.5, -0.5})
-          places.push_back(n.at + in * h_ * n.inward + along * h_ * Vec2(-n.inward.y(), n.inward.x()) -
-                           Vec2(0, 0.36 * small));
-      dimensions_.labelIfFree({{}, std::to_string(n.number), Role::Notch, small, Anchor::Middle, 0}, places);
+          places.push_back(n.at + in * h_ * n.inward +
+                           along * h_ * Vec2(-n.inward.y(), n.inward.x()) - Vec2(0, 0.36 * small));
+      dimensions_.labelIfFree({{}, std::to_string(n.number), Role::Notch, small, Anchor::Middle, 0},
+                              places);
     }
   }
 
@@ -141,8 +190,8 @@ private:
     group_.strokes.push_back({path, Role::Guide, false});
     dimensions_.avoid(path);
   }
-  // In the middle between the lower two heights, or where there is room near by, or between the upper
-  // two; else below everything.
+  // In the middle between the lower two heights, or where there is room near by, or between the
+  // upper two; else below everything.
   void caption(double low, double high, double top) {
     std::vector<Vec2> places;
     const double x = 0.5 * (box_.low.x() + box_.high.x()), wide = box_.size().x();
@@ -186,7 +235,9 @@ private:
     const double s = piece_.id == PieceId::LeftFront ? 1 : -1;
     const Vec2 tip(s * armhole.halfShoulder, at.tip), neck(s * b.halfNeck, at.neckPoint);
     const Vec2 underarm(s * armhole.halfBust, at.underarm);
-    const auto edgeAt = [&](double y) { return Vec2(s > 0 ? across(y).second : across(y).first, y); };
+    const auto edgeAt = [&](double y) {
+      return Vec2(s > 0 ? across(y).second : across(y).first, y);
+    };
     const Vec2 corner = edgeAt(0), lower = edgeAt(at.fold);
 
     const auto [hemLeft, hemRight] = ends(at.hem);
@@ -204,19 +255,23 @@ private:
     if (whole) crossWidth(armhole, back);
 
     if (whole) {
-      dim(Way::Level, {-b.halfNeck, at.neckPoint}, {b.halfNeck, at.neckPoint}, lanes(at.neckPoint, 1, 0.8),
-          Field::NeckWidth);
-      dim(Way::Level, {-armhole.halfShoulder, at.tip}, {armhole.halfShoulder, at.tip}, lanes(at.neckPoint, 1, 1.8),
-          Field::CrossShoulder);
+      dim(Way::Level, {-b.halfNeck, at.neckPoint}, {b.halfNeck, at.neckPoint},
+          lanes(at.neckPoint, 1, 0.8), Field::NeckWidth);
+      dim(Way::Level, {-armhole.halfShoulder, at.tip}, {armhole.halfShoulder, at.tip},
+          lanes(at.neckPoint, 1, 1.8), Field::CrossShoulder);
     } else {
-      dim(Way::Sloping, s > 0 ? neck : tip, s > 0 ? tip : neck, lanes(0, 1, 0.7), Field::ShoulderLength);
+      dim(Way::Sloping, s > 0 ? neck : tip, s > 0 ? tip : neck, lanes(0, 1, 0.7),
+          Field::ShoulderLength);
     }
 
     const double side = s > 0 ? right : left;
     const int out = s > 0 ? 1 : -1;
-    if (at.hem > 0) dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth);
-    if (back || b.bust.depth == 0) dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
-    else bustWedge(side, s);
+    if (at.hem > 0)
+      dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth);
+    if (back || b.bust.depth == 0)
+      dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
+    else
+      bustWedge(side, s);
     dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth);
     if (whole) {
       const Vec2 otherTip(-tip.x(), tip.y()), otherNeck(-neck.x(), neck.y());
@@ -236,15 +291,19 @@ private:
     const int out = s > 0 ? 1 : -1;
     const double x = s > 0 ? across(wedge.low).second : across(wedge.low).first;
     const double middle = wedge.low + 0.5 * wedge.depth;
-    dim(Way::Upright, {x, wedge.low}, {x, wedge.low + wedge.depth}, lanes(side, out, 0.7), Field::BustDepth);
+    dim(Way::Upright, {x, wedge.low}, {x, wedge.low + wedge.depth}, lanes(side, out, 0.7),
+        Field::BustDepth);
     dim(Way::Level, {x - s * wedge.reach, middle}, {x, middle},
-        {wedge.low - 1.2 * h_, wedge.low - 2.6 * h_, wedge.low + wedge.depth + 0.8 * h_}, Field::BustReach);
+        {wedge.low - 1.2 * h_, wedge.low - 2.6 * h_, wedge.low + wedge.depth + 0.8 * h_},
+        Field::BustReach);
   }
 
   void crossWidth(const ArmholeShape& armhole, bool back) {
     const double y = heights().underarm + std::max(0.5, armhole.rise) * armhole.depth;
     const double x = armhole.halfCross;
-    dim(Way::Level, {-x, y}, {x, y}, {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_, y - 4.5 * h_, y - 6 * h_}, back ? Field::CrossBack : Field::CrossFront);
+    dim(Way::Level, {-x, y}, {x, y},
+        {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_, y - 4.5 * h_, y - 6 * h_},
+        back ? Field::CrossBack : Field::CrossFront);
   }
 
   // In the opening of a whole piece; beside the front edge of a half.
@@ -259,7 +318,8 @@ private:
     }
     const bool slit = back && g_.sizes[Field::BackOpening] > 0; // its line is in the middle
     std::vector<double> xs;
-    for (const double share : {slit ? 0.4 : 0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75}) xs.push_back(share * b.halfNeck);
+    for (const double share : {slit ? 0.4 : 0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75})
+      xs.push_back(share * b.halfNeck);
     dim(Way::Upright, neck, {0, low}, xs, back ? Field::BackNeckDrop : Field::FrontNeckDrop);
   }
 
@@ -271,13 +331,15 @@ private:
     const auto [cuffLeft, cuffRight] = ends(sl.cuff);
     if (sl.cuff > 0) guide(cuffLeft, cuffRight);
     // The shoulder mark.
-    const Path mark = Path::polyline({{m.crownMark, top + 0.3 * h_}, {m.crownMark, top - 0.9 * h_}});
+    const Path mark =
+        Path::polyline({{m.crownMark, top + 0.3 * h_}, {m.crownMark, top - 0.9 * h_}});
     group_.strokes.push_back({mark, Role::Notch, false});
     dimensions_.avoid(mark);
 
     const SleeveLine line = g_.design.as<SleeveLine>(Choice::SleeveLine);
     const bool full = line == SleeveLine::Full, flared = line == SleeveLine::Flared || full;
-    dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1), flared ? Field::CuffGirth : Field::Wrist);
+    dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1),
+        flared ? Field::CuffGirth : Field::Wrist);
     if (full)
       dim(Way::Level, {-sl.halfFull, sl.cuff}, {sl.halfFull, sl.cuff},
           {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth);
@@ -287,7 +349,8 @@ private:
       dim(Way::Upright, {-sl.halfCuff, 0}, cuffLeft, lanes(left, -1, 0.7), Field::CuffDepth);
     dim(Way::Upright, {-sl.halfCuff, 0}, {-W, L}, lanes(left, -1, 1.6), Field::SleeveLength);
     dim(Way::Upright, {-W, L}, {m.lean - T, top}, lanes(left, -1, 1.6), Field::CapHeight);
-    dim(Way::Upright, {sl.halfCuff, 0}, {m.lean + T, top}, lanes(right, 1, 0.8), Field::SleeveToShoulder);
+    dim(Way::Upright, {sl.halfCuff, 0}, {m.lean + T, top}, lanes(right, 1, 0.8),
+        Field::SleeveToShoulder);
     caption(sl.cuff, L, top);
   }
 
@@ -305,14 +368,16 @@ private:
 
 } // namespace
 
-Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const SchematicOptions& o) {
+Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases,
+                       const SchematicOptions& o) {
   Picture picture;
   picture.title = draft.design.title;
   picture.textHeight = o.textHeight;
   std::vector<Group> groups;
   // The right front lies on the left, as the garment is seen from the front.
   std::vector<const Piece*> order;
-  for (const PieceId id : {PieceId::Back, PieceId::Sleeve, PieceId::Front, PieceId::RightFront, PieceId::LeftFront})
+  for (const PieceId id :
+       {PieceId::Back, PieceId::Sleeve, PieceId::Front, PieceId::RightFront, PieceId::LeftFront})
     if (const Piece* p = draft.piece(id)) order.push_back(p);
   if (o.perRow == 0) // in one row the sleeve comes last
     std::rotate(order.begin() + 1, order.begin() + 2, order.end());
@@ -323,7 +388,8 @@ Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases, const 
     const std::size_t last = std::min(first + perRow, order.size());
     std::vector<Group> row;
     double high = 0, low = 0, x = 0;
-    for (std::size_t i = first; i < last; ++i) row.push_back(PieceDrawer(draft, phrases, o, *order[i]).draw());
+    for (std::size_t i = first; i < last; ++i)
+      row.push_back(PieceDrawer(draft, phrases, o, *order[i]).draw());
     for (Group& g : row) { // cast-on edges on one line
       const Box box = g.box();
       moveGroup(g, Vec2(x - box.low.x(), 0));

@@ -10,7 +10,8 @@
 namespace scye {
 namespace {
 
-// The least of sign * x along a flattened edge at a height; very large where it does not reach there.
+// The least of sign * x along a flattened edge at a height; very large where it does not reach
+// there.
 double leastX(const std::vector<Vec2>& points, double y, double sign) {
   double x = 1e300;
   for (std::size_t i = 0; i + 1 < points.size(); ++i) {
@@ -22,8 +23,8 @@ double leastX(const std::vector<Vec2>& points, double y, double sign) {
   return x;
 }
 
-// The narrowest strip of fabric, measured across, between neckline or front edge and armhole or side of
-// half a piece, up to the shoulder tip. Curves are followed in steps of an eighth.
+// The narrowest strip of fabric, measured across, between neckline or front edge and armhole or
+// side of half a piece, up to the shoulder tip. Curves are followed in steps of an eighth.
 double narrowestStrip(const std::vector<PieceEdge>& half) {
   std::vector<Vec2> inner, outer;
   for (const PieceEdge& e : half) {
@@ -37,7 +38,8 @@ double narrowestStrip(const std::vector<PieceEdge>& half) {
   const double tip = outer.back().y();
   for (const Vec2& p : inner)
     if (p.y() <= tip) strip = std::min(strip, leastX(outer, p.y(), 1) - p.x());
-  for (const Vec2& p : outer) strip = std::min(strip, p.x() + leastX(inner, p.y(), -1));
+  for (const Vec2& p : outer)
+    strip = std::min(strip, p.x() + leastX(inner, p.y(), -1));
   return strip;
 }
 
@@ -100,7 +102,8 @@ private:
       say(Severity::Warning, "underarm.low", {Field::EaseArmholeDepth, Field::ArmholeDepth},
           {lengthParam("below", below), percentParam("limit", s_[Field::LimitUnderarm]),
            lengthParam("waist", s_[Field::BackWaistLength])});
-    if (!s_.fromGarment(Field::ArmholeDepth) && s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase])
+    if (!s_.fromGarment(Field::ArmholeDepth) &&
+        s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase])
       say(Severity::Warning, "depth.ease", {Field::EaseArmholeDepth},
           {lengthParam("ease", s_[Field::EaseArmholeDepth]),
            lengthParam("limit", s_[Field::LimitDepthEase])});
@@ -122,19 +125,23 @@ private:
           {lengthParam("sleeve", s_.finished(Field::UpperArm)),
            lengthParam("target", m.armhole() + m.easeWanted)});
     else
-      say(Severity::Blocking, m.nearest ? "match.unreachable" : "match.nowhere", {shown, Field::CapHeight},
-          {phraseParam("what", "field." + std::string(info(shown).key)),
-           lengthParam("low", m.low), lengthParam("high", m.high), lengthParam("height", m.height),
+      say(Severity::Blocking, m.nearest ? "match.unreachable" : "match.nowhere",
+          {shown, Field::CapHeight},
+          {phraseParam("what", "field." + std::string(info(shown).key)), lengthParam("low", m.low),
+           lengthParam("high", m.high), lengthParam("height", m.height),
            lengthParam("nearest", m.nearest ? m.nearest->height : 0),
            lengthParam("value", m.nearest ? m.nearest->value : 0)});
   }
 
-  // Gathers and pleats need length to draw in, a place for it, and fabric that is not folded too thick.
+  // Gathers and pleats need length to draw in, a place for it, and fabric that is not folded too
+  // thick.
   void drawnIn() {
     if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth || !g_.cap.found) return;
-    const double drawn = drawnInAtCrown(g_.design, g_.cap.easeWanted), over = s_[Field::GatherWidth];
+    const double drawn = drawnInAtCrown(g_.design, g_.cap.easeWanted),
+                 over = s_[Field::GatherWidth];
     if (drawn <= 0) {
-      say(Severity::Warning, "gathers.nothing", {Field::CapEase}, {lengthParam("least", kSmoothEase)});
+      say(Severity::Warning, "gathers.nothing", {Field::CapEase},
+          {lengthParam("least", kSmoothEase)});
       return;
     }
     // The armhole's way from the end of its underarm bind-off to the shoulder, on its shorter side.
@@ -147,7 +154,8 @@ private:
     const double each = drawn / s_[Field::Pleats] / s_.stitch.width;
     if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated && each < kLeastPleat)
       say(Severity::Warning, "pleats.small", {Field::Pleats, Field::CapEase},
-          {numberParam("pleats", s_[Field::Pleats]), numberParam("each", std::round(10 * each) / 10)});
+          {numberParam("pleats", s_[Field::Pleats]),
+           numberParam("each", std::round(10 * each) / 10)});
     constexpr double kThickest = 3; // cm of fabric in one of seam: common practice 1.5 to 2.5
     if (drawn + over > kThickest * over)
       say(Severity::Warning, "gathers.thick", {Field::GatherWidth, Field::CapEase},
@@ -161,7 +169,8 @@ private:
                         lengthParam("depth", depth())};
     if (m.found && ratio < s_[Field::LimitCapLow])
       say(Severity::Warning, "cap.low", {Field::EaseUpperArm, Field::CapHeight}, params);
-    // What is drawn in at the crown stands up (common practice: a puff is higher than its armhole asks for).
+    // What is drawn in at the crown stands up (common practice: a puff is higher than its armhole
+    // asks for).
     constexpr double kPuff = 0.25;
     const bool puffed = drawnInAtCrown(g_.design, m.easeWanted) > 0;
     if (m.found && ratio > s_[Field::LimitCapHigh] + (puffed ? kPuff : 0))
@@ -184,12 +193,13 @@ private:
 
   // A leaning cap is solved for together with its height; with another unknown it stands upright.
   void lean() {
-    if (g_.design.as<CapLean>(Choice::CapLean) == CapLean::Leaning && g_.cap.unknown != WorkedOut::CapHeight)
+    if (g_.design.as<CapLean>(Choice::CapLean) == CapLean::Leaning &&
+        g_.cap.unknown != WorkedOut::CapHeight)
       say(Severity::Note, "lean.notNow", {Field::CapHeight});
   }
 
-  // Each half-cap against its own side. The mark moves along the crown; where that is not enough, or the
-  // halves differ more than a knitter eases in, the cap should lean.
+  // Each half-cap against its own side. The mark moves along the crown; where that is not enough,
+  // or the halves differ more than a knitter eases in, the cap should lean.
   void halves() {
     const CapMatch& m = g_.cap;
     if (!m.found || m.armhole() <= 0) return;
@@ -257,7 +267,8 @@ private:
     const double edge = g_.bodice.neckEdge + 2 * s_[Field::BackOpening];
     const double stretched = edge * s_[Field::LimitNeckStretch], girth = s_[Field::HeadGirth];
     if (stretched < girth)
-      say(Severity::Blocking, "neck.head", {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
+      say(Severity::Blocking, "neck.head",
+          {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
           {lengthParam("stretched", stretched), lengthParam("head", girth)});
     else if (edge < s_[Field::NeckBase])
       say(Severity::Warning, "neck.base", {Field::NeckWidth, Field::NeckBase},
@@ -271,12 +282,14 @@ private:
       say(Severity::Warning, "waist.outside", {Field::WaistHeight},
           {lengthParam("waist", s_[Field::WaistHeight]), lengthParam("low", at.hem - at.fold),
            lengthParam("high", at.underarm - at.fold - kWaistEven - kUnderarmEven)});
-    if (g_.design.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows && s_[Field::BustDepth] <= 0)
+    if (g_.design.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows &&
+        s_[Field::BustDepth] <= 0)
       say(Severity::Note, "bust.nothing", {Field::BustDepth, Field::FrontWaistLength});
     if (!s_.fromGarment(Field::Hip) && g_.bodice.at.hip >= 0 &&
         s_.finished(Field::Hip) < s_.body(Field::Hip))
       say(Severity::Warning, "hip.tight", {Field::EaseHip, Field::Hip},
-          {lengthParam("finished", s_.finished(Field::Hip)), lengthParam("body", s_.body(Field::Hip))});
+          {lengthParam("finished", s_.finished(Field::Hip)),
+           lengthParam("body", s_.body(Field::Hip))});
     if (!s_.fromGarment(Field::Bust) && s_[Field::EaseBust] < 0)
       say(Severity::Note, "bust.stretched", {Field::EaseBust},
           {lengthParam("finished", s_.finished(Field::Bust)),
@@ -301,6 +314,8 @@ private:
 
 } // namespace
 
-Findings checkDraft(const GarmentDraft& draft) { return Checks(draft).run(); }
+Findings checkDraft(const GarmentDraft& draft) {
+  return Checks(draft).run();
+}
 
 } // namespace scye

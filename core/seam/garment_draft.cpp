@@ -20,22 +20,24 @@ std::vector<PieceEdge> halfSleeve(const Path& seam, const CapShape& shape, doubl
           {EdgeKind::Crown, Path(cap.end()).lineTo(Vec2(-shape.lean, cap.end().y()))}};
 }
 
-// The front half lies on the right: seen from its right side this is the sleeve of the right arm, and
-// the left one is its mirror image.
+// The front half lies on the right: seen from its right side this is the sleeve of the right arm,
+// and the left one is its mirror image.
 Piece sleevePiece(const Path& seam, const CapMatch& m) {
   const auto front = halfSleeve(seam, m.front, m.height), back = halfSleeve(seam, m.back, m.height);
   Piece piece = mirrored(PieceId::Sleeve, front);
   const std::size_t n = front.size(); // cast-on, seam, underarm, cap, crown, cap, underarm, seam
   for (std::size_t k = 2; k < n - 1; ++k)
     piece.edges[2 * n - 2 - k].path = back[k].path.mirroredX().reversed();
-  piece.edges[n - 1].path = Path(front[n - 2].path.end()).lineTo(back[n - 2].path.mirroredX().end());
+  piece.edges[n - 1].path =
+      Path(front[n - 2].path.end()).lineTo(back[n - 2].path.mirroredX().end());
   return piece;
 }
 
 } // namespace
 
 const Piece* GarmentDraft::piece(PieceId id) const {
-  const auto at = std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == id; });
+  const auto at =
+      std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.id == id; });
   return at == pieces.end() ? nullptr : &*at;
 }
 

@@ -1,5 +1,5 @@
-// The continuous garment: everything up to, and not yet, stitches. One pure function from the design.
-// It always returns as much garment as it can; what is wrong stands in the findings.
+// The continuous garment: everything up to, and not yet, stitches. One pure function from the
+// design. It always returns as much garment as it can; what is wrong stands in the findings.
 #pragma once
 
 #include "draft/bodice.h"

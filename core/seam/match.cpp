@@ -14,16 +14,21 @@ double capTotal(const Sizes& s, double height) {
          capEdge(capHalf(s, Field::UnderarmFront), height).first;
 }
 
-double armholeTotal(const Sizes& s) { return armholeEdge(backArmhole(s)) + armholeEdge(frontArmhole(s)); }
+double armholeTotal(const Sizes& s) {
+  return armholeEdge(backArmhole(s)) + armholeEdge(frontArmhole(s));
+}
 
-void put(Sizes& s, Field f, double value) { s.values[std::size_t(f)] = value; }
+void put(Sizes& s, Field f, double value) {
+  s.values[std::size_t(f)] = value;
+}
 
 struct Unknown {
   Field field;
   double low, high;
 };
 
-// An unknown finished measure, written to its ease, or on a garment that fits to the measurement itself.
+// An unknown finished measure, written to its ease, or on a garment that fits to the measurement
+// itself.
 Unknown unknownFinished(const Sizes& s, Field measurement, double low, double high) {
   const double now = s.finished(measurement);
   if (s.fromGarment(measurement)) {
@@ -47,7 +52,8 @@ Unknown unknownOf(WorkedOut what, const Sizes& s, double target) {
     return {Field::CrownWidth, kSliver, s[Field::CrownWidth] + width - flats - 2 * kSliver};
   case WorkedOut::ArmholeDepth:
     return unknownFinished(s, Field::ArmholeDepth, 3, info(Field::ArmholeDepth).high);
-  default: return {Field::CapHeight, 0, target};
+  default:
+    return {Field::CapHeight, 0, target};
   }
 }
 
@@ -108,12 +114,15 @@ bool solveLeaning(CapMatch& m) {
   return false;
 }
 
-// At either end of what the unknown may be there is a cap height that fits; the one nearer to what is held.
-std::optional<CapMatch::Nearest> nearestMatch(Sizes trial, const Unknown& unknown, const CapMatch& m) {
+// At either end of what the unknown may be there is a cap height that fits; the one nearer to what
+// is held.
+std::optional<CapMatch::Nearest> nearestMatch(Sizes trial, const Unknown& unknown,
+                                              const CapMatch& m) {
   std::optional<CapMatch::Nearest> nearest;
   for (const double value : {unknown.low, unknown.high}) {
     put(trial, unknown.field, value);
-    const std::array halves{capHalf(trial, Field::UnderarmBack), capHalf(trial, Field::UnderarmFront)};
+    const std::array halves{capHalf(trial, Field::UnderarmBack),
+                            capHalf(trial, Field::UnderarmFront)};
     if (halves[0].span() <= 0 || halves[1].span() <= 0) continue;
     const RootSummary at = solveCapHeight(halves, armholeTotal(trial) + m.easeWanted);
     if (!at.ok() || at.x <= kLeastCapHeight) continue;
@@ -174,9 +183,9 @@ Worked matchCap(const Design& design, const Sizes& given) {
   m.armholeFront = armholeEdge(frontArmhole(s));
   if (m.unknown == WorkedOut::CapHeight) {
     m.summary = solveCapHeight(std::array{m.back, m.front}, target);
-    m.found = m.summary.ok() && m.summary.x > kLeastCapHeight && m.back.span() > 0 && m.front.span() > 0;
-    m.value = m.height =
-        m.found ? m.summary.x : kUnmatchedHeight * s.finished(Field::ArmholeDepth);
+    m.found =
+        m.summary.ok() && m.summary.x > kLeastCapHeight && m.back.span() > 0 && m.front.span() > 0;
+    m.value = m.height = m.found ? m.summary.x : kUnmatchedHeight * s.finished(Field::ArmholeDepth);
     m.low = kLeastCapHeight, m.high = m.height;
   }
   if (m.found && design.as<CapLean>(Choice::CapLean) == CapLean::Leaning &&

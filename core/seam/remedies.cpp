@@ -7,8 +7,8 @@
 namespace scye {
 namespace {
 
-// What may be turned to remove a finding: some fields together, in one direction; or a choice. Without
-// either it is the field where the finding is shown.
+// What may be turned to remove a finding: some fields together, in one direction; or a choice.
+// Without either it is the field where the finding is shown.
 struct Recipe {
   std::string_view code, key;
   std::vector<Field> fields;
@@ -33,22 +33,38 @@ const std::vector<Recipe>& recipes() {
       {"match.tooWide", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
       {"match.unreachable", "more.capHeight", {Field::CapHeight}, 1},
       {"match.unreachable", "less.capHeight", {Field::CapHeight}, -1},
-      {"match.unreachable", "workOut.capHeight", {}, 0,
+      {"match.unreachable",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"match.nowhere", "workOut.capHeight", {}, 0,
+      {"match.nowhere",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"upperArm.closed", "more.upperArm", {Field::EaseUpperArm}, 1},
       {"upperArm.closed", "less.capHeight", {Field::CapHeight}, -1},
-      {"upperArm.closed", "workOut.capHeight", {}, 0,
+      {"upperArm.closed",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"crown.wide", "less.crown", {Field::CrownWidth}, -1},
       {"crown.wide", "more.capHeight", {Field::CapHeight}, 1},
-      {"crown.wide", "workOut.capHeight", {}, 0,
+      {"crown.wide",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"pleats.small", "less.pleats", {Field::Pleats}, -1},
       {"pleats.small", "more.capEase", {Field::CapEase}, 1},
       {"gathers.nothing", "more.capEase", {Field::CapEase}, 1},
-      {"gathers.nothing", "capTop.smooth", {}, 0, Remedy::Pick{Choice::CapTop, int(CapTop::Smooth)}},
+      {"gathers.nothing",
+       "capTop.smooth",
+       {},
+       0,
+       Remedy::Pick{Choice::CapTop, int(CapTop::Smooth)}},
       {"gathers.wide", "less.gatherWidth", {Field::GatherWidth}, -1},
       {"gathers.thick", "more.gatherWidth", {Field::GatherWidth}, 1},
       {"gathers.thick", "less.capEase", {Field::CapEase}, -1},
@@ -60,9 +76,17 @@ const std::vector<Recipe>& recipes() {
       {"buttonholes.crowded", "less.buttons", {Field::Buttons}, -1},
       {"buttonholes.crowded", "less.neckDrop", {Field::FrontNeckDrop}, -1},
       {"buttonholes.narrow", "more.buttonBand", {Field::ButtonBand}, 1},
-      {"buttonholes.narrow", "band.pickedUp", {}, 0, Remedy::Pick{Choice::BandMade, int(BandMade::PickedUp)}},
+      {"buttonholes.narrow",
+       "band.pickedUp",
+       {},
+       0,
+       Remedy::Pick{Choice::BandMade, int(BandMade::PickedUp)}},
       {"bust.noRoom", "more.hemToUnderarm", {Field::HemToUnderarm}, 1},
-      {"bust.noRoom", "bust.none", {}, 0, Remedy::Pick{Choice::BustShaping, int(BustShaping::None)}},
+      {"bust.noRoom",
+       "bust.none",
+       {},
+       0,
+       Remedy::Pick{Choice::BustShaping, int(BustShaping::None)}},
       {"cap.low", "less.upperArm", {Field::EaseUpperArm}, -1},
       {"cap.low", "more.capHeight", {Field::CapHeight}, 1},
       {"cap.low", "more.depth", {Field::EaseArmholeDepth}, 1},
@@ -74,13 +98,19 @@ const std::vector<Recipe>& recipes() {
       {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
       {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
       {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},
-      {"lean.notNow", "workOut.capHeight", {}, 0,
+      {"lean.notNow",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"halfCap.uneven", "lean", {}, 0, Remedy::Pick{Choice::CapLean, int(CapLean::Leaning)}},
       {"halfCap.uneven", "more.crown", {Field::CrownWidth}, 1},
       {"upperArm.tight", "more.upperArm", {Field::EaseUpperArm}, 1},
       {"upperArm.tight", "less.capHeight", {Field::CapHeight}, -1},
-      {"upperArm.tight", "workOut.capHeight", {}, 0,
+      {"upperArm.tight",
+       "workOut.capHeight",
+       {},
+       0,
        Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
       {"wrist.hand", "more.wrist", {Field::EaseWrist}, 1},
       {"wrist.hand", "more.cuff", {Field::CuffGirth}, 1},
@@ -120,7 +150,10 @@ const std::vector<Recipe>& recipes() {
       {"knit.armholeRows", "less.bust", {Field::EaseBust}, -1},
       {"knit.sleeveFast", "more.wrist", {Field::EaseWrist}, 1},
       {"knit.sleeveFast", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"knit.sleeveFast", "sleeve.straight", {}, 0,
+      {"knit.sleeveFast",
+       "sleeve.straight",
+       {},
+       0,
        Remedy::Pick{Choice::SleeveLine, int(SleeveLine::Straight)}},
       {"knit.blunt", "more.neckDrop", {Field::FrontNeckDrop}, 1},
       {"knit.blunt", "less.neckWidth", {Field::NeckWidth}, -1},
@@ -146,7 +179,8 @@ public:
       return std::nullopt;
     }
     fields_.clear();
-    for (Field f : recipe.fields) fields_.push_back(effective(f));
+    for (Field f : recipe.fields)
+      fields_.push_back(effective(f));
     if (fields_.empty()) fields_.push_back(shownAt);
     const FieldKind kind = info(fields_.front()).kind;
     const double step = kind == FieldKind::Share ? 0.01 : kind == FieldKind::Count ? 1 : 0.1;
@@ -190,7 +224,8 @@ private:
       // On whole tenths, as a person would set it.
       const double raw = sizes_[f] + recipe.direction * by * flat(f);
       const double value =
-          (recipe.direction > 0 ? std::ceil(raw * grain - 1e-6) : std::floor(raw * grain + 1e-6)) / grain;
+          (recipe.direction > 0 ? std::ceil(raw * grain - 1e-6) : std::floor(raw * grain + 1e-6)) /
+          grain;
       if (check(f, value)) return std::nullopt;
       remedy.changes.push_back({f, value});
     }
@@ -220,13 +255,15 @@ private:
 
 } // namespace
 
-void addRemedies(const Design& design, const Sizes& sizes, const Evaluate& evaluate, Findings& findings) {
+void addRemedies(const Design& design, const Sizes& sizes, const Evaluate& evaluate,
+                 Findings& findings) {
   const Findings before = findings;
   Search search(design, sizes, evaluate, before);
   for (Finding& finding : findings)
     for (const Recipe& recipe : recipes())
       if (recipe.code == finding.code)
-        if (auto remedy = search.run(recipe, finding.fields.front())) finding.remedies.push_back(std::move(*remedy));
+        if (auto remedy = search.run(recipe, finding.fields.front()))
+          finding.remedies.push_back(std::move(*remedy));
 }
 
 } // namespace scye

@@ -24,7 +24,7 @@ enum class BodySide : std::uint8_t { Back, Front };
 struct LetIn {
   double from = 0, gathersFrom = 0, to = 0; // of the armhole: end of the underarm bind-off, where
                                             // gathers or pleats begin, shoulder
-  double smooth = 0, drawn = 0; // cm of the cap; their sum is the side's ease
+  double smooth = 0, drawn = 0;             // cm of the cap; their sum is the side's ease
   [[nodiscard]] double ease() const { return smooth + drawn; }
   [[nodiscard]] bool gathers() const { return drawn > 0; }
   [[nodiscard]] double upTo(double s) const; // let in from the underarm to s

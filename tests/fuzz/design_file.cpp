@@ -1,5 +1,6 @@
 // libFuzzer target for the reader of design files. Built with -DSCYEWRIGHT_FUZZ=ON by clang; run:
-//   build/tests/fuzz/fuzz_design_file -max_total_time=60 /tmp/found tests/fuzz/corpus resources/demos
+//   build/tests/fuzz/fuzz_design_file -max_total_time=60 /tmp/found tests/fuzz/corpus
+//   resources/demos
 #include "fuzz/design_text.h"
 
 #include <cstdio>

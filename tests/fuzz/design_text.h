@@ -9,8 +9,8 @@
 
 namespace scye::test {
 
-// What is wrong with the way `text` was read, or nothing: a taken file writes and reads back equal, a
-// refused one says why in one line and points into the file.
+// What is wrong with the way `text` was read, or nothing: a taken file writes and reads back equal,
+// a refused one says why in one line and points into the file.
 [[nodiscard]] inline std::optional<std::string> wrongReading(std::string_view text) {
   const DesignRead read = designFromJson(text);
   if (read.design) {
@@ -23,7 +23,8 @@ namespace scye::test {
     return std::nullopt;
   }
   const std::string& reason = read.problem.reason;
-  if (reason.empty() || reason.starts_with("[file.") || reason.find_first_of("\n\r") != std::string::npos)
+  if (reason.empty() || reason.starts_with("[file.") ||
+      reason.find_first_of("\n\r") != std::string::npos)
     return "no plain reason: " + reason;
   const auto lines = 1 + std::count(text.begin(), text.end(), '\n');
   if (read.problem.line < 1 || read.problem.line > lines)

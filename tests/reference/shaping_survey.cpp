@@ -2,10 +2,10 @@
 // stitches and rows, at seven gauges and four upper-arm eases. Figures are read off the row tables
 // (by core/knit/shaping_checks.h, which shares nothing with the search). By default every 20th
 // body; all of them with SCYE_WHOLE_SURVEY=1 (five minutes).
+#include "reference/shaping_survey.h"
 #include "core/knit/shaping_checks.h"
 #include "knit/armhole_shaping.h"
 #include "knit/cap_shaping.h"
-#include "reference/shaping_survey.h"
 
 #include <gtest/gtest.h>
 
@@ -57,7 +57,9 @@ double shareWithin(const std::vector<double>& of, double limit) {
   return of.empty() ? 1 : double(inside) / double(of.size());
 }
 
-double processorMicroseconds() { return 1e6 * double(std::clock()) / CLOCKS_PER_SEC; }
+double processorMicroseconds() {
+  return 1e6 * double(std::clock()) / CLOCKS_PER_SEC;
+}
 
 // Caps by their height: within the trade's proportions, where the bars hold, or lower and higher.
 struct Trial {
@@ -90,9 +92,12 @@ void tryBody(const Frame& body, const Gauge& gauge, Trial& trial) {
     // Only a sleeve whose flat edge is longer than the armhole's, or all but, has no cap.
     const bool tooWide = (request.width.value() - 2) * w >= request.target;
     const bool tooLow = !tooWide && cap.referenceHeight < 4 * h;
-    if (tooWide && cap.status == CapStatus::SleeveTooWide) ++trial.unusual.tooWide;
-    else if (tooLow && cap.status == CapStatus::NoSchedule) ++trial.unusual.tooLow;
-    else ++trial.unusual.unexplained;
+    if (tooWide && cap.status == CapStatus::SleeveTooWide)
+      ++trial.unusual.tooWide;
+    else if (tooLow && cap.status == CapStatus::NoSchedule)
+      ++trial.unusual.tooLow;
+    else
+      ++trial.unusual.unexplained;
     return;
   }
   const double ratio = cap.referenceHeight / body.depth;
@@ -138,7 +143,8 @@ TEST(ShapingSurvey, everyBodyAtEveryGauge) {
     const int lineBar = gauge.stitches <= 24 ? 6 : 8;
     for (const double ease : kEases) {
       Trial trial;
-      for (std::size_t i = 0; i < all.size(); i += step) tryBody(frame(all[i], ease), gauge, trial);
+      for (std::size_t i = 0; i < all.size(); i += step)
+        tryBody(frame(all[i], ease), gauge, trial);
       char name[64];
       std::snprintf(name, sizeof name, "%d/%d ease %g", gauge.stitches, gauge.rows, ease);
       print(name, trial.usual);

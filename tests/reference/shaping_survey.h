@@ -20,10 +20,10 @@ struct Body {
 
 // What is drafted for a body; half pieces, cm.
 struct Frame {
-  double bust = 0, cross = 0, depth = 0;     // B, X, D
+  double bust = 0, cross = 0, depth = 0;       // B, X, D
   double underarm = 0, rise = 0, scoop = 0.55; // U, r, k
-  double upperArm = 0, crown = 0;            // W, T
-  [[nodiscard]] Path armhole() const;        // from (B - U, 0)
+  double upperArm = 0, crown = 0;              // W, T
+  [[nodiscard]] Path armhole() const;          // from (B - U, 0)
 };
 [[nodiscard]] Frame frame(const Body& body, double upperArmEase);
 

@@ -12,7 +12,8 @@ namespace {
 std::vector<std::string> cells(const std::string& line) {
   std::vector<std::string> out;
   std::stringstream stream(line);
-  for (std::string cell; std::getline(stream, cell, ',');) out.push_back(cell);
+  for (std::string cell; std::getline(stream, cell, ',');)
+    out.push_back(cell);
   return out;
 }
 
@@ -22,7 +23,8 @@ void read(const std::string& file, bool woman, std::vector<Body>& into) {
   std::getline(in, line);
   std::map<std::string, std::size_t> column;
   const std::vector<std::string> header = cells(line);
-  for (std::size_t i = 0; i < header.size(); ++i) column[header[i]] = i;
+  for (std::size_t i = 0; i < header.size(); ++i)
+    column[header[i]] = i;
   while (std::getline(in, line)) {
     const std::vector<std::string> row = cells(line);
     const auto cm = [&](const char* name) { return std::stod(row.at(column.at(name))) / 10; };

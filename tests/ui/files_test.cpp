@@ -65,8 +65,9 @@ TEST_F(Files, theTitleNamesTheDesignAtOnceAndWhetherItIsSaved) {
   window_->actions().newDesign->trigger();
   EXPECT_EQ(window_->windowTitle(), QStringLiteral("Scyewright"));
   window_->openStyle(demoFile());
-  EXPECT_EQ(window_->windowTitle(), QStringLiteral("%1[*] — Scyewright")
-                                        .arg(QString::fromStdString(document().design().title)));
+  EXPECT_EQ(
+      window_->windowTitle(),
+      QStringLiteral("%1[*] — Scyewright").arg(QString::fromStdString(document().design().title)));
 }
 
 TEST_F(Files, whatWasSaidOfADesignGoesWithIt) {

@@ -81,9 +81,9 @@ TEST_F(FindingsShown, theGravestFindingIsInViewWithItsRemedies) {
 }
 
 TEST_F(FindingsShown, howeverManyTheyAreTheComparisonCanBeRead) {
-  document().edit(QStringLiteral("more to say"), Design(document().design())
-                                                     .set(Field::FrontNeckDrop, 3)
-                                                     .choose(Choice::Washed, YesNo::No));
+  document().edit(
+      QStringLiteral("more to say"),
+      Design(document().design()).set(Field::FrontNeckDrop, 3).choose(Choice::Washed, YesNo::No));
   settle();
   auto* picture = named<PictureWidget>(QStringLiteral("Cap laid over the armhole"));
   ASSERT_TRUE(picture);
@@ -140,8 +140,8 @@ TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
   bool marked = false;
   for (const QToolButton* mark : window_->workbench().panel().findChildren<QToolButton*>())
     marked = marked || (mark->isVisible() && !mark->icon().isNull() &&
-                        mark->accessibleName() ==
-                            findingText(document().derived().findings.front(), LengthUnit::Centimetre));
+                        mark->accessibleName() == findingText(document().derived().findings.front(),
+                                                              LengthUnit::Centimetre));
   EXPECT_TRUE(marked) << "the row that it concerns carries its sign";
 }
 

@@ -150,7 +150,8 @@ TEST_F(MeasureDoubt, anEstimateShowsItsRangeAndItsSource) {
   // One that was taken has no range.
   named<FieldBox>(QStringLiteral("Bust"))->setFocus();
   settle();
-  EXPECT_TRUE(named<ValueSlider>(QStringLiteral("Bust, slider"))->accessibleDescription().isEmpty());
+  EXPECT_TRUE(
+      named<ValueSlider>(QStringLiteral("Bust, slider"))->accessibleDescription().isEmpty());
 }
 
 TEST_F(MeasureDoubt, childrenHaveTablesOnlyAndItIsSaid) {
@@ -162,7 +163,8 @@ TEST_F(MeasureDoubt, childrenHaveTablesOnlyAndItIsSaid) {
     EXPECT_FALSE(box->isVisible() && box->accessibleName() == QStringLiteral("Fill in from"));
   bool told = false;
   for (const QLabel* label : window_->findChildren<QLabel*>())
-    told = told || (label->isVisible() && label->text().contains(QStringLiteral("published tables only")));
+    told = told ||
+           (label->isVisible() && label->text().contains(QStringLiteral("published tables only")));
   EXPECT_TRUE(told);
 }
 

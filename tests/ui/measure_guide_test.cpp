@@ -113,7 +113,8 @@ TEST_F(MeasureGuide, theSheetIsAPdfOfA4PagesAndAFolderThatIsNotThereIsRefusedInW
   EXPECT_TRUE(pdf.startsWith("%PDF"));
   // ISO 216: A4 is 210 mm x 297 mm, which is 595 x 842 points.
   EXPECT_TRUE(pdf.contains("/MediaBox [0 0 595"));
-  const auto pages = measuringSheet(builtinPhrases(), Source::Body, Figure::Woman, LengthUnit::Centimetre);
+  const auto pages =
+      measuringSheet(builtinPhrases(), Source::Body, Figure::Woman, LengthUnit::Centimetre);
   EXPECT_TRUE(pdf.contains("/Count " + QByteArray::number(int(pages.size()))));
   const auto problem = guide().saveSheet(file("nowhere/sheet.pdf"));
   ASSERT_TRUE(problem);
@@ -127,8 +128,8 @@ TEST_F(MeasureGuide, nothingIsCut) {
       guide().showMeasurement(f, where);
       QApplication::processEvents();
       for (const QLabel* label : guide().findChildren<QLabel*>()) {
-        const int wanted = label->wordWrap() ? label->heightForWidth(label->width())
-                                             : label->sizeHint().height();
+        const int wanted =
+            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
         EXPECT_GE(label->height(), wanted) << label->text().toStdString();
       }
       EXPECT_GT(guide().picture().height(), guide().height() / 3);

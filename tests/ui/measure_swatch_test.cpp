@@ -83,8 +83,8 @@ TEST_F(MeasureSwatch, nothingIsCutWithThreeSwatches) {
   QApplication::processEvents();
   for (const QLabel* label : panel.findChildren<QLabel*>()) {
     if (!label->isVisible() || label->text().isEmpty()) continue;
-    const QSize wanted = label->wordWrap() ? QSize(0, label->heightForWidth(label->width()))
-                                           : label->sizeHint();
+    const QSize wanted =
+        label->wordWrap() ? QSize(0, label->heightForWidth(label->width())) : label->sizeHint();
     EXPECT_GE(label->width(), wanted.width()) << label->text().toStdString();
     EXPECT_GE(label->height(), wanted.height()) << label->text().toStdString();
   }

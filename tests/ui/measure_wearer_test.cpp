@@ -104,7 +104,8 @@ TEST_F(MeasureWearer, aChangeOfWhatIsKeptIsSaidBesideTheNameAndTakenOverByAClick
   ASSERT_TRUE(takeOver());
   bool told = false;
   for (const QLabel* label : window_->findChildren<QLabel*>())
-    told = told || (label->isVisible() && label->text().endsWith(QStringLiteral("differ from this design's: Bust.")));
+    told = told || (label->isVisible() &&
+                    label->text().endsWith(QStringLiteral("differ from this design's: Bust.")));
   EXPECT_TRUE(told);
   takeOver()->setFocus();
   QTest::keyClick(takeOver(), Qt::Key_Space);

@@ -274,9 +274,11 @@ TEST_F(Panel, tabGoesThroughASectionBeforeTheNextHeading) {
       QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
     }
     for (const FieldBox* box : fold->findChildren<FieldBox*>())
-      EXPECT_TRUE(!box->isVisible() || visited.contains(box)) << box->accessibleName().toStdString();
+      EXPECT_TRUE(!box->isVisible() || visited.contains(box))
+          << box->accessibleName().toStdString();
     for (const QComboBox* box : fold->findChildren<QComboBox*>())
-      EXPECT_TRUE(!box->isVisible() || visited.contains(box)) << box->accessibleName().toStdString();
+      EXPECT_TRUE(!box->isVisible() || visited.contains(box))
+          << box->accessibleName().toStdString();
   }
 }
 

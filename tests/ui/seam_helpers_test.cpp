@@ -153,9 +153,8 @@ TEST_F(SeamHelpers, answersAndNotesAreNeverCut) {
     QApplication::processEvents();
     for (const QLabel* label : area->findChildren<QLabel*>()) {
       if (!label->isVisible()) continue;
-      const QSize least = label->wordWrap()
-                              ? QSize(0, label->heightForWidth(label->width()))
-                              : label->sizeHint();
+      const QSize least =
+          label->wordWrap() ? QSize(0, label->heightForWidth(label->width())) : label->sizeHint();
       EXPECT_GE(label->height(), least.height()) << when << ": " << label->text().toStdString();
       EXPECT_GE(label->width(), least.width()) << when << ": " << label->text().toStdString();
       const int right = label->mapTo(area->widget(), label->rect().topRight()).x();
@@ -169,7 +168,8 @@ TEST_F(SeamHelpers, answersAndNotesAreNeverCut) {
   window_->actions().enlarge->trigger();
   for (const int width : {1000, 1280, 1600}) {
     window_->resize(width, 700);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return !area->horizontalScrollBar()->isVisible(); })) << width;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !area->horizontalScrollBar()->isVisible(); }))
+        << width;
     expectWhole("another width");
   }
 }

@@ -29,11 +29,12 @@ Derived derive(const Design& design, LengthUnit typed) {
 }
 
 void deriveRemedies(const Design& design, Derived& d) {
-  // Each stage's remedies are tried on that stage's chain, no longer than it has to be; advice brings its
-  // own.
+  // Each stage's remedies are tried on that stage's chain, no longer than it has to be; advice
+  // brings its own.
   Findings drafted = d.draft.findings, knitted = d.knit.findings;
   addRemedies(
-      design, d.draft.sizes, [](const Design& other) { return draftGarment(other).findings; }, drafted);
+      design, d.draft.sizes, [](const Design& other) { return draftGarment(other).findings; },
+      drafted);
   addRemedies(design, d.draft.sizes, &allFindings, knitted);
   d.findings = adviceOn(design, d.draft.sizes, d.typed);
   append(d.findings, std::move(drafted));

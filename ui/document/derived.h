@@ -1,5 +1,5 @@
-// Everything that follows from the design and is shown: computed afresh, never stored or edited. What a
-// later stage adds belongs here, so that every view and the command line see the same state.
+// Everything that follows from the design and is shown: computed afresh, never stored or edited.
+// What a later stage adds belongs here, so that every view and the command line see the same state.
 #pragma once
 
 #include "directions/directions.h"
@@ -14,7 +14,8 @@ struct Derived {
   GaugeReport gauge;
   std::optional<GaugeEffect> gaugeEffect;
   LengthUnit typed = LengthUnit::Centimetre; // slips of the tape are looked for in the unit typed
-  Findings findings; // of every stage: draft, knitting, advice on measurements; see deriveRemedies()
+  Findings
+      findings; // of every stage: draft, knitting, advice on measurements; see deriveRemedies()
 };
 
 [[nodiscard]] Derived derive(const Design& design, LengthUnit typed = LengthUnit::Centimetre);

@@ -86,8 +86,7 @@ std::optional<QString> exportPicture(const PictureMaker& make, const QString& pa
                                      const ExportOptions& options) {
   const QString suffix = QFileInfo(path).suffix().toLower();
   if (suffix == QLatin1String("svg")) return writeWhole(path, pictureAsSvg(truePage(make).picture));
-  if (suffix == QLatin1String("png"))
-    return writePng(pageFor(make, options), path, options.dpi);
+  if (suffix == QLatin1String("png")) return writePng(pageFor(make, options), path, options.dpi);
   if (suffix == QLatin1String("pdf")) return writePdf({pageFor(make, options)}, path);
   return ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(path);
 }

@@ -12,7 +12,7 @@ namespace scye {
 
 struct Page {
   Picture picture;
-  QSizeF size;   // mm
+  QSizeF size;      // mm
   double oneTo = 1; // scale 1 : oneTo
   bool footer = false, scaleTold = true;
   QPointF corner; // mm from the page's upper left to the upper left of the picture's box

@@ -18,8 +18,8 @@
 namespace scye {
 
 GuideWindow::GuideWindow(Document& document, Settings& settings, QWidget* parent)
-    : QWidget(parent, Qt::Window), document_(document), settings_(settings),
-      where_(new ChoiceBox), list_(new QListWidget), title_(new QLabel),
+    : QWidget(parent, Qt::Window), document_(document), settings_(settings), where_(new ChoiceBox),
+      list_(new QListWidget), title_(new QLabel),
       picture_(new PictureWidget([this](double height, int) { return draw(height); }, {1})),
       text_(new QLabel), previous_(new QPushButton(tr("Previous"))),
       next_(new QPushButton(tr("Next"))) {
@@ -215,7 +215,8 @@ std::optional<QString> GuideWindow::saveSheet(const QString& path) const {
 }
 
 void GuideWindow::askWhereToSave() {
-  const QString suggestion = settings_.lastFolder() + u'/' + tr("Measuring sheet") + QStringLiteral(".pdf");
+  const QString suggestion =
+      settings_.lastFolder() + u'/' + tr("Measuring sheet") + QStringLiteral(".pdf");
   QString path = QFileDialog::getSaveFileName(this, tr("Save the measuring sheet"), suggestion,
                                               tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;

@@ -6,7 +6,8 @@
 namespace scye {
 
 AnswerBox::AnswerBox(const QString& answerName, QWidget* parent)
-    : QWidget(parent), column_(new QVBoxLayout(this)), row_(new QHBoxLayout), answer_(new QLabel(this)) {
+    : QWidget(parent), column_(new QVBoxLayout(this)), row_(new QHBoxLayout),
+      answer_(new QLabel(this)) {
   const int gap = fontMetrics().averageCharWidth();
   column_->setContentsMargins({});
   column_->setSpacing(gap / 2);

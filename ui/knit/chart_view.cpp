@@ -98,7 +98,8 @@ void ChartView::fillRoom() {
   const QRectF space = room();
   const double bottom = view_.map(box.low).y(), top = view_.map(box.high).y();
   if (bottom - top < space.height()) return;
-  view_.origin += QPointF(0, std::max(0.0, space.bottom() - bottom) + std::min(0.0, space.top() - top));
+  view_.origin +=
+      QPointF(0, std::max(0.0, space.bottom() - bottom) + std::min(0.0, space.top() - top));
 }
 
 QRectF ChartView::room() const {

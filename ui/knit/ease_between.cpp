@@ -75,8 +75,8 @@ void EaseBetween::answer() {
     return valueText(FieldKind::Length, std::abs(cm) < 0.05 ? 0 : cm, {unit_, true, sign, true});
   };
   answerLabel().setText(tr("ease %1 (armhole %2, cap %3)")
-                       .arg(length(between.ease, true), length(between.armhole, false),
-                            length(between.cap, false)));
+                            .arg(length(between.ease, true), length(between.armhole, false),
+                                 length(between.cap, false)));
 }
 
 } // namespace scye

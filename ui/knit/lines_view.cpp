@@ -132,7 +132,8 @@ void LinesView::keyPressEvent(QKeyEvent* event) {
   QListView::keyPressEvent(event);
 }
 
-// A list lays its items out anew by itself only where its height has changed; lines break by its width.
+// A list lays its items out anew by itself only where its height has changed; lines break by its
+// width.
 void LinesView::resizeEvent(QResizeEvent* event) {
   QListView::resizeEvent(event);
   if (event->size().width() != event->oldSize().width()) scheduleDelayedItemsLayout();

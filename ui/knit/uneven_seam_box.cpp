@@ -9,7 +9,8 @@
 namespace scye {
 
 UnevenSeamBox::UnevenSeamBox(QWidget* parent)
-    : AnswerBox(tr("How to sew them"), parent), first_(new QSpinBox(this)), second_(new QSpinBox(this)) {
+    : AnswerBox(tr("How to sew them"), parent), first_(new QSpinBox(this)),
+      second_(new QSpinBox(this)) {
   for (QSpinBox* box : {first_, second_}) {
     box->setRange(1, 2000);
     box->setFocusPolicy(Qt::StrongFocus); // the wheel scrolls the page

@@ -54,8 +54,7 @@ void EaseFit::choose(int fit) {
   const double stitch = context_.document.derived().draft.sizes.stitch.width;
   const FieldInfo& limits = info(Field::EaseBust);
   Design next = context_.document.design();
-  next.set(Field::EaseBust,
-           std::clamp(suggestedEase(kFits[fit], stitch), limits.low, limits.high));
+  next.set(Field::EaseBust, std::clamp(suggestedEase(kFits[fit], stitch), limits.low, limits.high));
   context_.document.edit(tr("Fit: %1").arg(itemText(fit)), next);
 }
 

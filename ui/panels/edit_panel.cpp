@@ -119,16 +119,16 @@ void fillMeasurements(FieldTable& t, const PanelContext& context) {
   t.addMeasurement(Field::Bust);
   t.addNamed(EaseFit::tr("Fit at the bust"), new EaseFit(context));
   for (const Field f :
-       {Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth,
-        Field::UpperArm, Field::Wrist, Field::HemToUnderarm, Field::SleeveToUnderarm})
+       {Field::Waist, Field::Hip, Field::CrossShoulder, Field::ArmholeDepth, Field::UpperArm,
+        Field::Wrist, Field::HemToUnderarm, Field::SleeveToUnderarm})
     t.addMeasurement(f);
 }
 
 void fillMeasurementsRarer(FieldTable& t) {
-  for (const Field f : {Field::CrossFront, Field::CrossBack, Field::BackWaistLength,
-                        Field::FrontWaistLength, Field::Elbow,
-                        Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
-                        Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
+  for (const Field f :
+       {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::FrontWaistLength,
+        Field::Elbow, Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
+        Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
     t.addMeasurement(f);
 }
 
@@ -166,9 +166,9 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
     t.addNamed(tr("Title"), makeTextBox(context_, tr("Title"), &Design::title));
     t.addNamed(tr("Wearer"), new WearerRow(context_));
   });
-  addSection(tr("Measurements and ease"), true,
-             [this](FieldTable& t) { fillMeasurements(t, context_); }, fillMeasurementsRarer,
-             tr("More measurements"));
+  addSection(
+      tr("Measurements and ease"), true, [this](FieldTable& t) { fillMeasurements(t, context_); },
+      fillMeasurementsRarer, tr("More measurements"));
   addSection(tr("Swatch"), true, [this](FieldTable& t) {
     t.addCount(tr("Stitches"), Field::SwatchStitches, Field::SwatchWidth);
     t.addCount(tr("Rows"), Field::SwatchRows, Field::SwatchHeight);
@@ -179,8 +179,9 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
     t.addWide(new SwatchReport(context_));
   });
   addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
-  addSection(tr("Sleeve and cap"), true, fillSleeve,
-             [this](FieldTable& t) { fillSleeveRarer(t, context_); }, tr("Shape of the cap"));
+  addSection(
+      tr("Sleeve and cap"), true, fillSleeve,
+      [this](FieldTable& t) { fillSleeveRarer(t, context_); }, tr("Shape of the cap"));
   addSection(tr("Knitting"), false, fillKnitting);
   addSection(tr("When to warn"), false, fillLimits);
   addSection(tr("Notes"), false, [this](FieldTable& t) { t.addWide(makeNotes(context_)); });

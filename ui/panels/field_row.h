@@ -84,7 +84,7 @@ private:
   QuietButton* source_;
   QPointer<RowSlider> slider_;
   QPointer<FindingCard> card_;
-  bool asked_ = false; // by its mark
+  bool asked_ = false;     // by its mark
   std::size_t inHand_ = 0; // the cell that the slider moves
   int run_ = 0;
 };

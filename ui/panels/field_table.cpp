@@ -24,10 +24,10 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setVerticalSpacing(gap / 3);
   grid_->setColumnStretch(column::kName, 1);
   grid_->setColumnMinimumWidth(column::kName, 20 * gap); // longer names wrap
-  grid_->setColumnMinimumWidth(column::kSource,
-                               std::max(fontMetrics().horizontalAdvance(tr("on a garment")),
-                                        fontMetrics().horizontalAdvance(phraseText("garment.flat"))) +
-                                   gap);
+  grid_->setColumnMinimumWidth(
+      column::kSource, std::max(fontMetrics().horizontalAdvance(tr("on a garment")),
+                                fontMetrics().horizontalAdvance(phraseText("garment.flat"))) +
+                           gap);
   FieldBox box(FieldKind::Girth);
   const int withUnit = box.sizeHint().width();
   box.setValueStyle({LengthUnit::Centimetre, false, false});

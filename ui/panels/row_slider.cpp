@@ -21,9 +21,8 @@ QLabel* smallLabel(QWidget* parent) {
 RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
       slider_(new ValueSlider(this)), high_(smallLabel(this)),
-      how_(new QuietButton(QuietButton::Looks::Aside, this)),
-      likely_(smallLabel(this)), worked_(new QLabel(workedOutText(), this)),
-      refusal_(new QLabel(this)) {
+      how_(new QuietButton(QuietButton::Looks::Aside, this)), likely_(smallLabel(this)),
+      worked_(new QLabel(workedOutText(), this)), refusal_(new QLabel(this)) {
   auto* grid = new QGridLayout(this);
   const int gap = fontMetrics().averageCharWidth();
   grid->setContentsMargins(2 * gap, 0, 0, gap);

@@ -30,7 +30,8 @@ void SwatchBand::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   const bool dark = isDark(palette());
-  const QColor line = mixed(palette().color(QPalette::Window), palette().color(QPalette::WindowText), 0.4);
+  const QColor line =
+      mixed(palette().color(QPalette::Window), palette().color(QPalette::WindowText), 0.4);
   const double thick = height() / 3.0, middle = height() / 2.0, centre = width() / 2.0;
   const double perCm = (width() / 2.0 - 1) / std::max(kScaleReach, reach_);
   const double half = std::max(1.0, reach_ * perCm);

@@ -39,7 +39,8 @@ SwatchCard::SwatchCard(const PanelContext& context, std::size_t at, QWidget* par
   grid_->addWidget(use_, 1, 0, 1, 4);
 
   word(tr("Stitches"), 2, 0);
-  addCell(tr("Swatch %1, stitches").arg(number), &SwatchReading::stitches, Field::SwatchStitches, 2, 1);
+  addCell(tr("Swatch %1, stitches").arg(number), &SwatchReading::stitches, Field::SwatchStitches, 2,
+          1);
   word(tr("over"), 2, 2);
   addCell(tr("Swatch %1, width").arg(number), &SwatchReading::width, Field::SwatchWidth, 2, 3);
   word(tr("Rows"), 3, 0);

@@ -36,7 +36,8 @@ private:
     Field like; // of the first swatch: its kind and its limits
     bool mayBeMissing;
   };
-  void addCell(const QString& name, double SwatchReading::*member, Field like, int line, int column);
+  void addCell(const QString& name, double SwatchReading::*member, Field like, int line,
+               int column);
   void put(const Cell& cell, double value, int run);
   void refuse(Field field, Refusal refusal);
   void change(const SwatchReading& next, int run = 0);

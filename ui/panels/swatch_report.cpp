@@ -30,9 +30,9 @@ std::string countReach(const Spread& size, double over) {
 // A reach is small: in inches it is told in hundredths, not in the quarters of a tape.
 QString reachText(double cm, LengthUnit unit) {
   const double shown = unit == LengthUnit::Inch ? cm / kCmPerInch : cm;
-  return QStringLiteral("± %1").arg(
-      QString::fromStdString(numberText(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
-      QChar(0x202f) + unitText(unit);
+  return QStringLiteral("± %1").arg(QString::fromStdString(
+             numberText(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
+         QChar(0x202f) + unitText(unit);
 }
 
 std::string percentChange(double share) {
@@ -116,12 +116,15 @@ QStringList SwatchReport::sentences() const {
     out.append(phraseText("swatch.reading"));
     const double perCm = 1 / derived.draft.sizes.stitch.width;
     if (const YarnClass* named = yarnClassByGauge(perCm))
-      out.append(phraseText("swatch.class", {phraseParam("class", "yarn." + std::string(named->key)),
-                                             numberParam("number", named->number)}));
+      out.append(
+          phraseText("swatch.class", {phraseParam("class", "yarn." + std::string(named->key)),
+                                      numberParam("number", named->number)}));
   }
-  const auto washed = [&](const std::optional<double>& share, const char* shorter, const char* longer) {
+  const auto washed = [&](const std::optional<double>& share, const char* shorter,
+                          const char* longer) {
     if (share)
-      out.append(phraseText(*share < 0 ? shorter : longer, {textParam("share", percentChange(*share))}));
+      out.append(
+          phraseText(*share < 0 ? shorter : longer, {textParam("share", percentChange(*share))}));
   };
   washed(gauge.washedAcross(), "swatch.washed.narrower", "swatch.washed.wider");
   washed(gauge.washedAlong(), "swatch.washed.shorter", "swatch.washed.longer");
@@ -162,13 +165,14 @@ void SwatchReport::showEffects() {
   };
   const bool along = derived.gauge.along.has_value();
   show(rows_[0], derived.draft.sizes.finished(Field::Bust), effect.bust, true);
-  show(rows_[1], derived.draft.bodice.at.underarm - derived.draft.bodice.at.fold, effect.hemToUnderarm, along);
+  show(rows_[1], derived.draft.bodice.at.underarm - derived.draft.bodice.at.fold,
+       effect.hemToUnderarm, along);
   show(rows_[2], derived.draft.sleeve.length, effect.sleeveLength, along);
   show(rows_[3], std::nullopt, effect.match, derived.knit.capKnitted);
   rows_[3].name->setVisible(derived.knit.capKnitted);
   rows_[3].figure->setVisible(derived.knit.capKnitted);
-  wider_->setText(phraseText("swatch.wider", {lengthParam("length", std::ceil(effect.swatchForBust))},
-                             unit));
+  wider_->setText(
+      phraseText("swatch.wider", {lengthParam("length", std::ceil(effect.swatchForBust))}, unit));
   // No wider swatch helps while the swatches contradict each other.
   wider_->setVisible(!findCode(derived.findings, "swatch.disagree"));
 }

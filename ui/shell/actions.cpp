@@ -30,8 +30,8 @@ QAction* make(QMainWindow& window, const char* sign, const QString& text,
 Actions::Actions(QMainWindow& w) {
   const auto tr = [](const char* text) { return ActionText::tr(text); };
   newDesign = make(w, "new", tr("&New design"), {QKeySequence::New});
-  newFromStyle = make(w, nullptr, tr("New from a s&tyle…"),
-                      {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
+  newFromStyle =
+      make(w, nullptr, tr("New from a s&tyle…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
   open = make(w, "open", tr("&Open…"), {QKeySequence::Open});
   save = make(w, "save", tr("&Save"), {QKeySequence::Save});
   saveAs = make(w, nullptr, tr("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});

@@ -12,12 +12,13 @@ namespace scye {
 struct Actions {
   explicit Actions(QMainWindow& window);
 
-  QAction *newDesign, *newFromStyle, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf, *print, *quit;
+  QAction *newDesign, *newFromStyle, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf,
+      *print, *quit;
   QAction *exportDirections, *exportChart, *exportRows, *printDirections, *printChart;
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
   QAction *directions, *chart, *sizes, *enlarge; // the pages below the drawing table
-  QAction* answers; // the part at the right: fit and findings
+  QAction* answers;                              // the part at the right: fit and findings
   QAction *guide, *about;
   QMenu *recent, *wearer;
 

@@ -149,9 +149,8 @@ void MainWindow::connectActions() {
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
   connect(a.answers, &QAction::toggled, this,
           [this](bool shown) { workbench().setAnswersShown(shown); });
-  connect(a.guide, &QAction::triggered, this, [this] {
-    showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt);
-  });
+  connect(a.guide, &QAction::triggered, this,
+          [this] { showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt); });
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "

@@ -38,7 +38,7 @@ public:
   [[nodiscard]] Actions& actions() { return *actions_; }
   [[nodiscard]] Recovery& recovery() { return *recovery_; }
   [[nodiscard]] Workbench& workbench(); // made when it is first needed
-  [[nodiscard]] GuideWindow& guide(); // made when it is first needed
+  [[nodiscard]] GuideWindow& guide();   // made when it is first needed
   [[nodiscard]] StartPage& startPage() { return *start_; }
   [[nodiscard]] Banner& banner() { return *banner_; }
 

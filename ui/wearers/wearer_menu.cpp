@@ -25,7 +25,8 @@ void fill(QMenu& menu, Document& document, WearerStore& store) {
   QAction* keep = menu.addAction(WearerText::tr("&Keep these measurements"),
                                  [&] { keepWearer(document, store); });
   keep->setEnabled(!wearer.isEmpty());
-  if (wearer.isEmpty()) keep->setText(WearerText::tr("Keep these measurements: name the wearer first"));
+  if (wearer.isEmpty())
+    keep->setText(WearerText::tr("Keep these measurements: name the wearer first"));
   menu.addSeparator();
   QMenu* use = menu.addMenu(WearerText::tr("&Use the measurements of"));
   QMenu* remove = menu.addMenu(WearerText::tr("&Remove the kept measurements of"));

@@ -33,16 +33,16 @@ const WearerStore::Kept* WearerStore::find(const QString& name) const {
 void WearerStore::reload() {
   kept_.clear();
   unreadable_.clear();
-  for (const QFileInfo& file : QDir(folder_).entryInfoList({QStringLiteral("*.scye")}, QDir::Files)) {
+  for (const QFileInfo& file :
+       QDir(folder_).entryInfoList({QStringLiteral("*.scye")}, QDir::Files)) {
     auto read = readDesign(file.filePath());
     if (auto* wearer = std::get_if<Design>(&read))
       kept_.append({QString::fromStdString(wearer->wearer), file.filePath(), std::move(*wearer)});
     else
       unreadable_.append({file.fileName(), std::get<ReadRefusal>(read).reason});
   }
-  std::sort(kept_.begin(), kept_.end(), [](const Kept& a, const Kept& b) {
-    return a.name.localeAwareCompare(b.name) < 0;
-  });
+  std::sort(kept_.begin(), kept_.end(),
+            [](const Kept& a, const Kept& b) { return a.name.localeAwareCompare(b.name) < 0; });
   Q_EMIT changed();
 }
 
@@ -51,8 +51,9 @@ bool WearerStore::keep(const Design& design, const QDate& date) {
   const Kept* before = find(name);
   const QString file = before ? before->file : fileFor(name);
   if (!before && QFileInfo::exists(file)) {
-    Q_EMIT failed(tr("Not kept."),
-                  tr("%1 cannot be read, so it is not written over.").arg(QDir::toNativeSeparators(file)));
+    Q_EMIT failed(
+        tr("Not kept."),
+        tr("%1 cannot be read, so it is not written over.").arg(QDir::toNativeSeparators(file)));
     return false;
   }
   QDir().mkpath(folder_);

@@ -1,7 +1,8 @@
-// From the start of a process to its first painted frame: a bare Qt window, our window with its start page, and
-// our window with a design. Each is a process of its own, this program once more, which leaves when its
-// window has been painted; so the loading of libraries and the start of Qt are in all three. Offscreen where
-// the platform is not set. The table of ratios at the end takes the bare window for one.
+// From the start of a process to its first painted frame: a bare Qt window, our window with its
+// start page, and our window with a design. Each is a process of its own, this program once more,
+// which leaves when its window has been painted; so the loading of libraries and the start of Qt
+// are in all three. Offscreen where the platform is not set. The table of ratios at the end takes
+// the bare window for one.
 #include "shell/main_window.h"
 #include "shell/start_up.h"
 
@@ -80,7 +81,7 @@ int main(int argc, char** argv) {
   if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
   benchmark::RunSpecifiedBenchmarks();
   for (const auto& [what, seconds] : best)
-    std::printf("first frame, best of all: %s %.1f ms, %.2f times a bare window\n", what.c_str(), 1e3 * seconds,
-                seconds / best["bare"]);
+    std::printf("first frame, best of all: %s %.1f ms, %.2f times a bare window\n", what.c_str(),
+                1e3 * seconds, seconds / best["bare"]);
   benchmark::Shutdown();
 }

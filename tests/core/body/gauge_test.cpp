@@ -83,7 +83,8 @@ TEST(Complete, FillsFromTheSurveyWhenAskedAndSaysWhereBodiesLie) {
   const Likely hip = *survey.likely[std::size_t(Field::Hip)];
   EXPECT_GT(survey[Field::Hip], hip.low);
   EXPECT_LT(survey[Field::Hip], hip.high);
-  EXPECT_EQ(survey.origin(Field::CrossShoulder), Origin::Table) << "the survey measures another width";
+  EXPECT_EQ(survey.origin(Field::CrossShoulder), Origin::Table)
+      << "the survey measures another width";
   d.choose(Choice::Figure, Figure::Child).set(Field::Bust, 66);
   EXPECT_EQ(complete(d).origin(Field::Hip), Origin::Table) << "children: published tables only";
 }

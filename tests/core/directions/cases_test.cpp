@@ -43,7 +43,8 @@ bool sameWords(const std::string& a, const std::string& b) {
 std::vector<std::string> linesOf(const std::string& text) {
   std::istringstream in(text);
   std::vector<std::string> lines;
-  for (std::string line; std::getline(in, line);) lines.push_back(line);
+  for (std::string line; std::getline(in, line);)
+    lines.push_back(line);
   return lines;
 }
 

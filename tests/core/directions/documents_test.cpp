@@ -31,7 +31,8 @@ Design jacket() {
 
 std::size_t countOf(const std::string& text, const std::string& what) {
   std::size_t n = 0;
-  for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) ++n;
+  for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + 1))
+    ++n;
   return n;
 }
 
@@ -113,7 +114,8 @@ TEST(DirectionsHtml, EscapesWhatTheKnitterWrote) {
 TEST(DirectionsHtml, ClosesWhatItOpens) {
   const Made m = made(jacket());
   const std::string html = directionsHtml(m.directions);
-  for (const std::string tag : {"section", "ol", "li", "h1", "h2", "h3", "p", "body", "html", "style"})
+  for (const std::string tag :
+       {"section", "ol", "li", "h1", "h2", "h3", "p", "body", "html", "style"})
     EXPECT_EQ(countOf(html, "<" + tag + ">") + countOf(html, "<" + tag + " "),
               countOf(html, "</" + tag + ">"))
         << tag;
@@ -128,8 +130,11 @@ TEST(DirectionsHtml, ClosesWhatItOpens) {
 Design everything() {
   Design design = jacket();
   design.choose(Choice::Hem, HemMade::Faced).choose(Choice::BackNeck, BackNeck::Straight);
-  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows).choose(Choice::BustShaping, BustShaping::ShortRows);
-  return design.choose(Choice::SleeveLine, SleeveLine::Full).set(Field::BustDepth, 3).set(Field::BustReach, 8);
+  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows)
+      .choose(Choice::BustShaping, BustShaping::ShortRows);
+  return design.choose(Choice::SleeveLine, SleeveLine::Full)
+      .set(Field::BustDepth, 3)
+      .set(Field::BustReach, 8);
 }
 
 TEST(RowTableCsv, ActionsAreThoseOfItsDescription) {
@@ -152,7 +157,8 @@ TEST(RowTableCsv, ActionsAreThoseOfItsDescription) {
       said.insert(one.substr(0, one.find_first_of("0123456789") - 1));
     }
   }
-  for (const char* wanted : {"wait right", "wait left", "take up right", "spread", "buttonhole right"})
+  for (const char* wanted :
+       {"wait right", "wait left", "take up right", "spread", "buttonhole right"})
     EXPECT_TRUE(said.contains(wanted)) << wanted;
 }
 
@@ -160,7 +166,8 @@ TEST(RowTableCsv, HasALineARow) {
   const Made m = made(everything());
   const std::string csv = rowTableCsv(m.knit);
   std::size_t rows = 0;
-  for (const KnitPiece& piece : m.knit.pieces) rows += piece.rows.size();
+  for (const KnitPiece& piece : m.knit.pieces)
+    rows += piece.rows.size();
   EXPECT_EQ(countOf(csv, "\n"), rows + 1);
   EXPECT_TRUE(csv.starts_with(
       "piece,section,row,side,action,stitches,left_edge,right_edge\nback,body,0,WS,cast on "));

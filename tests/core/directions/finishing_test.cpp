@@ -95,7 +95,8 @@ TEST(Finishing, gathersTellWhatBecomesOfTheCrown) {
   const double below = m.knit.right.cap - m.knit.right.armhole - (d.cap - d.armhole);
   EXPECT_GT(below, 0.2);
   EXPECT_LT(below, 0.9);
-  EXPECT_THAT(told, Contains(StartsWith("Ease the other " + lengthText(below, LengthUnit::Centimetre))));
+  EXPECT_THAT(told,
+              Contains(StartsWith("Ease the other " + lengthText(below, LengthUnit::Centimetre))));
 }
 
 TEST(Finishing, pleatsSayHowMuchEachTakes) {
@@ -111,9 +112,11 @@ TEST(Finishing, pleatsSayHowMuchEachTakes) {
   const CapTopDrawn& top = m.directions.finishing.top;
   EXPECT_NEAR(4 * top.takes, top.lengths.cap - top.lengths.armhole, 1e-9);
   EXPECT_NEAR(4 * top.takes, m.knit.right.cap - m.knit.right.armhole - 0.5, 0.5);
-  EXPECT_THAT(m.sentences(), Contains(AllOf(StartsWith("Fold 4 pleats"),
-                                            HasSubstr("each taking " + lengthText(top.takes, LengthUnit::Centimetre) + " ("),
-                                            HasSubstr(", 2 on each side of the shoulder seam"))));
+  EXPECT_THAT(m.sentences(),
+              Contains(AllOf(
+                  StartsWith("Fold 4 pleats"),
+                  HasSubstr("each taking " + lengthText(top.takes, LengthUnit::Centimetre) + " ("),
+                  HasSubstr(", 2 on each side of the shoulder seam"))));
   EXPECT_THAT(made(Design(pleated).set(Field::Pleats, 5)).sentences(),
               Contains(AllOf(StartsWith("Fold 5 pleats"), HasSubstr("2 on each side"),
                              HasSubstr("one over it"))));

@@ -25,7 +25,8 @@ TEST(KnitBack, GarmentsAreTheirRowTables) {
   for (int i = 0; i < 1000 && !testing::Test::HasFatalFailure(); ++i) {
     SCOPED_TRACE(i);
     const KnitGarment garment = knitGarment(draftGarment(designs.plausible()));
-    for (const KnitPiece& piece : garment.pieces) expectKnitsBack(piece, garment.lattice.size);
+    for (const KnitPiece& piece : garment.pieces)
+      expectKnitsBack(piece, garment.lattice.size);
   }
 }
 

@@ -9,7 +9,9 @@ namespace {
 
 constexpr int kKept = 12; // stitches that every shaping leaves
 
-EdgeSide startOf(int row) { return row % 2 == 1 ? EdgeSide::Right : EdgeSide::Left; }
+EdgeSide startOf(int row) {
+  return row % 2 == 1 ? EdgeSide::Right : EdgeSide::Left;
+}
 
 } // namespace
 
@@ -47,15 +49,16 @@ void RandomPieces::shape(Section& section, int from, int last, Shapes right, Sha
             pairs ? side == startOf(row) : edges == 0 || (edges == 1) == (side == EdgeSide::Right);
         if (!wanted || (off && side != startOf(row))) continue;
         const ActKind kind = off ? ActKind::BindOff : grow ? ActKind::Increase : ActKind::Decrease;
-        section.acts.push_back({row, kind, side, Stitches(k), side == EdgeSide::Right ? right : left});
+        section.acts.push_back(
+            {row, kind, side, Stitches(k), side == EdgeSide::Right ? right : left});
         count_ += kind == ActKind::Increase ? k : -k;
       }
     }
   }
 }
 
-// Turns at one edge or at both, each at the end of every row toward it, until all is taken up there; at an
-// edge where nothing waits the shaping may go on. Returns the row after them.
+// Turns at one edge or at both, each at the end of every row toward it, until all is taken up
+// there; at an edge where nothing waits the shaping may go on. Returns the row after them.
 int RandomPieces::shortRows(Section& section, int row, int last, Shapes right, Shapes left) {
   const int edges = random_.index(3); // both, right, left
   int turns[2] = {edges == 2 ? 0 : 1 + random_.index(4), edges == 1 ? 0 : 1 + random_.index(4)};
@@ -67,15 +70,18 @@ int RandomPieces::shortRows(Section& section, int row, int last, Shapes right, S
     const bool room = count_ - waiting[0] - waiting[1] - k >= kKept &&
                       (waiting[i] > 0 || row + 2 * (turns[0] + turns[1]) + 4 <= last);
     if (turns[i] > 0 && room) {
-      section.acts.push_back({row, ActKind::Wait, side, Stitches(k), i == 0 ? right : left, waiting[i]});
+      section.acts.push_back(
+          {row, ActKind::Wait, side, Stitches(k), i == 0 ? right : left, waiting[i]});
       waiting[i] += k, turns[i] -= 1;
     } else {
       if (waiting[i] > 0)
-        section.acts.push_back({row, ActKind::TakeUp, side, Stitches(waiting[i]), i == 0 ? right : left});
+        section.acts.push_back(
+            {row, ActKind::TakeUp, side, Stitches(waiting[i]), i == 0 ? right : left});
       waiting[i] = 0, turns[i] = -1;
     }
     if (shaped && waiting[1 - i] == 0 && row < last && random_.chance(0.4)) {
-      section.acts.push_back({row, ActKind::Increase, startOf(row), Stitches(1), i == 0 ? left : right});
+      section.acts.push_back(
+          {row, ActKind::Increase, startOf(row), Stitches(1), i == 0 ? left : right});
       count_ += 1;
     }
   }
@@ -100,7 +106,8 @@ void RandomPieces::buttonholes(Section& section, int above) {
       if (act.kind == ActKind::Wait) waiting += act.stitches.value();
       if (act.kind == ActKind::TakeUp) waiting = 0;
     }
-    if (free && !waited) holes.push_back({line.row, ActKind::Buttonhole, side, Stitches(k), Shapes::Opening, from});
+    if (free && !waited)
+      holes.push_back({line.row, ActKind::Buttonhole, side, Stitches(k), Shapes::Opening, from});
   }
   append(section.acts, holes);
 }
@@ -113,30 +120,43 @@ void RandomPieces::bindOffAll(Section& section) {
 
 // In the row after the body's last one; what waits at its edges then goes with its half.
 void RandomPieces::divide(KnitPiece& piece, Section body) {
-  const bool room = body.acts.back().row < body.last - 1 && count_ > 2 * kKept + 16, turned = room && random_.chance(0.4);
+  const bool room = body.acts.back().row < body.last - 1 && count_ > 2 * kKept + 16,
+             turned = room && random_.chance(0.4);
   const int waitsRight = turned ? random_.index(6) : 0, waitsLeft = turned ? random_.index(6) : 0;
   if (waitsLeft > 0)
-    body.acts.push_back({body.last - 1, ActKind::Wait, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder, 0});
+    body.acts.push_back(
+        {body.last - 1, ActKind::Wait, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder, 0});
   if (waitsRight > 0)
-    body.acts.push_back({body.last, ActKind::Wait, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder, 0});
+    body.acts.push_back(
+        {body.last, ActKind::Wait, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder, 0});
   piece.sections = {body};
   const RowLine at = workedRows(piece.sections).back();
   const int both = count_ - waitsRight - waitsLeft, split = body.last + 1;
   const int held = kKept + 2 + random_.index(both - 2 * kKept - 4);
   // Rows toward the right edge are wrong-side rows.
-  Section right{SectionId::Right, split, split + 2 + random_.index(30), at.leftEdge + held, at.rightEdge, {}, waitsRight};
-  right.acts.push_back({split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck, waitsLeft});
+  Section right{SectionId::Right,   split,        split + 2 + random_.index(30),
+                at.leftEdge + held, at.rightEdge, {},
+                waitsRight};
+  right.acts.push_back(
+      {split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck, waitsLeft});
   if (waitsRight > 0)
-    right.acts.push_back({split + 1, ActKind::TakeUp, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder});
+    right.acts.push_back(
+        {split + 1, ActKind::TakeUp, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder});
   count_ = both - held + waitsRight;
-  shape(right, split + 2, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder, Shapes::Neck);
+  shape(right, split + 2, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder,
+        Shapes::Neck);
   bindOffAll(right);
-  Section left{SectionId::Left, split, split + 1 + random_.index(30), at.leftEdge, at.leftEdge + held, {}, waitsLeft};
-  left.acts.push_back({split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck, waitsLeft});
+  Section left{
+      SectionId::Left, split, split + 1 + random_.index(30), at.leftEdge, at.leftEdge + held, {},
+      waitsLeft};
+  left.acts.push_back(
+      {split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck, waitsLeft});
   if (waitsLeft > 0)
-    left.acts.push_back({split, ActKind::TakeUp, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder});
+    left.acts.push_back(
+        {split, ActKind::TakeUp, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder});
   count_ = held + waitsLeft;
-  shape(left, split + 1, left.last - 1, Shapes::Neck, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
+  shape(left, split + 1, left.last - 1, Shapes::Neck,
+        random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
   bindOffAll(left);
   piece.sections.push_back(right);
   piece.sections.push_back(left);

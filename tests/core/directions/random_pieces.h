@@ -1,5 +1,6 @@
-// Invented pieces for property tests: acts in runs and alone, at either edge, on either side, with and
-// without a divided neck; short rows at one edge or both, facings, a row that is spread, buttonholes. Nobody would wear them; whoever tells and knits them right will do so with any.
+// Invented pieces for property tests: acts in runs and alone, at either edge, on either side, with
+// and without a divided neck; short rows at one edge or both, facings, a row that is spread,
+// buttonholes. Nobody would wear them; whoever tells and knits them right will do so with any.
 #pragma once
 
 #include "knit/knit_garment.h"

@@ -24,7 +24,7 @@ constexpr std::array<std::string_view, 7> kPieces = {
     "Back", "Front", "Left front", "Right front", "Sleeve (make 2)", "Left sleeve", "Right sleeve"};
 
 constexpr std::array<std::string_view, 17> kAbbreviations = {
-    "k1",   "p1", "ssk", "k2tog", "p2tog", "ssp", "M1",  "M1L",   "M1R",
+    "k1",   "p1",   "ssk", "k2tog", "p2tog", "ssp", "M1",  "M1L",  "M1R",
     "M1LP", "M1RP", "st",  "sts",   "RS",    "WS",  "w&t", "wraps"};
 
 class Reader {
@@ -154,8 +154,9 @@ private:
       checkEdges(*named);
     }
     int waiting = 0;
-    const bool taken = at_.needle.waiting() > 0 ? finger.take(" (@, # waiting).", {&count, &waiting})
-                                                : finger.take(" (@).", {&count});
+    const bool taken = at_.needle.waiting() > 0
+                           ? finger.take(" (@, # waiting).", {&count, &waiting})
+                           : finger.take(" (@).", {&count});
     if (!taken || !finger.done()) return complain("no count ends the line");
     if (count != at_.needle.stitches() || waiting != at_.needle.waiting())
       complain("on the needle are " + std::to_string(at_.needle.stitches()) + ", and " +
@@ -217,7 +218,8 @@ private:
     const int done = at_.next - 1;
     if (finger.take("; the piece measures ")) {
       measure(finger, at_.fold ? done - *at_.fold + 1 : done);
-      if (finger.take(" from the fold") != at_.fold.has_value()) complain("the fold is where a piece begins");
+      if (finger.take(" from the fold") != at_.fold.has_value())
+        complain("the fold is where a piece begins");
     } else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
       measure(finger, at_.underarm ? done - *at_.underarm + 1 : -1);
     return true;
@@ -330,8 +332,10 @@ private:
 
   void record() {
     const Edges edges = at_.needle.edges();
-    RowRead row{at_.section, at_.next, edges.left, edges.right, at_.needle.stitches(), at_.needle.waiting(), {}};
-    for (const Edges& hole : at_.needle.holes()) row.holes.push_back({hole.left, hole.right});
+    RowRead row{at_.section,          at_.next, edges.left, edges.right, at_.needle.stitches(),
+                at_.needle.waiting(), {}};
+    for (const Edges& hole : at_.needle.holes())
+      row.holes.push_back({hole.left, hole.right});
     at_.announced.worked(row, at_.needle.waitingAt(), !at_.underarm);
     out_.pieces.back().rows.push_back(std::move(row));
     at_.next += 1;

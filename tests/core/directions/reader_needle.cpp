@@ -55,8 +55,8 @@ std::optional<Part> takeMakeOne(Finger& finger) {
 }
 
 bool isMiddle(Move move) {
-  return move == Move::ToEnd || move == Move::ToLast || move == Move::ToWrapped || move == Move::OverWraps ||
-         move == Move::UntilRight || move == Move::CountOff;
+  return move == Move::ToEnd || move == Move::ToLast || move == Move::ToWrapped ||
+         move == Move::OverWraps || move == Move::UntilRight || move == Move::CountOff;
 }
 
 } // namespace
@@ -106,7 +106,8 @@ std::string Needle::work(const std::vector<Part>& parts, bool rightSide,
   holes_.clear();
   for (const Part& part : parts) {
     if (ended_) return "the row has ended already";
-    if (before_ == Move::ToWrapped && part.move != Move::WrapTurn) return "the row goes on to the wrapped stitch";
+    if (before_ == Move::ToWrapped && part.move != Move::WrapTurn)
+      return "the row goes on to the wrapped stitch";
     if (std::string why = move(part, held); !why.empty()) return why;
     fresh_ = fresh_ && part.move == Move::Return;
     before_ = part.move;
@@ -157,11 +158,13 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
     worked_ += 1, lost -= 1;
     return {};
   case Move::ToEnd:
-    if (made_ > 0 && std::max(mostGap_, toWork_) - std::min(leastGap_, toWork_) > 1) return "they are not spread evenly";
+    if (made_ > 0 && std::max(mostGap_, toWork_) - std::min(leastGap_, toWork_) > 1)
+      return "they are not spread evenly";
     worked_ += toWork_, toWork_ = 0;
     return {};
   case Move::ToLast:
-    if (before_ == Move::BindOff && toWork_ == n - 1) worked_ -= 1, toWork_ += 1, slippedBack_ = true;
+    if (before_ == Move::BindOff && toWork_ == n - 1)
+      worked_ -= 1, toWork_ += 1, slippedBack_ = true;
     if (toWork_ < n) return "there are too few stitches left";
     worked_ += toWork_ - n, toWork_ = n;
     return {};
@@ -176,7 +179,8 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
     return {};
   case Move::Turn:
     if (held) return "the holder is full";
-    if (!rightSide_ || toWork_ < 1 || toWork_ + ahead() != n) return "that is not what is left to be held";
+    if (!rightSide_ || toWork_ < 1 || toWork_ + ahead() != n)
+      return "that is not what is left to be held";
     held = Held{{edges_.left, edges_.left + toWork_}, ahead()};
     lostAtEnd_ += toWork_, toWork_ = ahead() = 0;
     return {};
@@ -185,11 +189,14 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
     if (n < 1 || toWork_ < n) return "there are too few stitches";
     worked_ += n, toWork_ -= n;
     return {};
-  case Move::Buttonhole: return buttonhole(n);
-  case Move::MakeOne: return makeOne(part);
+  case Move::Buttonhole:
+    return buttonhole(n);
+  case Move::MakeOne:
+    return makeOne(part);
   case Move::ToWrapped:
   case Move::WrapTurn:
-  case Move::OverWraps: return shortRow(part);
+  case Move::OverWraps:
+    return shortRow(part);
   }
   return "no move";
 }
@@ -209,7 +216,8 @@ std::string Needle::shortRow(const Part& part) {
     worked_ += toWork_ + ahead(), toWork_ = ahead() = 0;
     return {};
   }
-  if (before_ != (ahead() > 0 ? Move::ToWrapped : Move::ToLast)) return "it is not clear where the row is turned";
+  if (before_ != (ahead() > 0 ? Move::ToWrapped : Move::ToLast))
+    return "it is not clear where the row is turned";
   if (worked_ < 1) return "nothing is worked before the turn";
   lostAtEnd_ += toWork_;
   ahead() += toWork_, toWork_ = 0;
@@ -218,7 +226,8 @@ std::string Needle::shortRow(const Part& part) {
 
 // The stitch after it is needed to close it.
 std::string Needle::buttonhole(int stitches) {
-  if (before_ != Move::Work && before_ != Move::ToLast) return "it is not clear where the buttonhole is";
+  if (before_ != Move::Work && before_ != Move::ToLast)
+    return "it is not clear where the buttonhole is";
   if (worked_ < 1 || toWork_ <= stitches) return "there are too few stitches for a buttonhole";
   const int end = rightSide_ ? edges_.left + toWork_ : edges_.right - toWork_;
   holes_.push_back(rightSide_ ? Edges{end - stitches, end} : Edges{end, end + stitches});
@@ -228,7 +237,8 @@ std::string Needle::buttonhole(int stitches) {
 
 std::string Needle::makeOne(const Part& part) {
   if (before_ == Move::BindOff) return "it is not clear which stitch comes after the bind-off";
-  if (part.stitches < 1 || toWork_ <= part.times * part.stitches) return "there is no strand between two stitches";
+  if (part.stitches < 1 || toWork_ <= part.times * part.stitches)
+    return "there is no strand between two stitches";
   toWork_ -= part.times * part.stitches;
   worked_ += part.times * (part.stitches + 1);
   made_ += part.times;

@@ -37,8 +37,8 @@ struct Part {
 // thing, or if they are named for the other side of the work or the other end of the row.
 [[nodiscard]] std::optional<std::vector<Part>> takeParts(Finger& finger, bool rightSide);
 
-// How many stitches a row takes away at each edge by shaping; negative where it adds them. Of short rows
-// only that they do.
+// How many stitches a row takes away at each edge by shaping; negative where it adds them. Of short
+// rows only that they do.
 struct Shaped {
   int right = 0, left = 0;
   bool operator==(const Shaped&) const = default;
@@ -96,7 +96,7 @@ private:
   bool fresh_ = true;           // nothing worked yet
   bool middle_ = false;         // past the middle of the row
   Move before_ = Move::Return;  // the part before
-  bool ended_ = false;          // the row is turned before its edge, or worked over what waited there
+  bool ended_ = false; // the row is turned before its edge, or worked over what waited there
   bool slippedBack_ = false;
   int lostAtStart_ = 0, lostAtEnd_ = 0;
   int made_ = 0; // in between, and the stitches before each of them

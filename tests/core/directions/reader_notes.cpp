@@ -13,8 +13,12 @@ std::optional<NoteRead> noteRead(std::string_view text) {
     Finger finger(text);
     return finger.take(form, figures) && finger.done();
   };
-  if (is("The first @ of RS rows are the button band: work them in rib or another stitch that lies flat, from the cast-on up.", {&note.band}) ||
-      is("The last @ of RS rows are the button band: work them in rib or another stitch that lies flat, from the cast-on up.", {&note.band}) ||
+  if (is("The first @ of RS rows are the button band: work them in rib or another stitch that lies "
+         "flat, from the cast-on up.",
+         {&note.band}) ||
+      is("The last @ of RS rows are the button band: work them in rib or another stitch that lies "
+         "flat, from the cast-on up.",
+         {&note.band}) ||
       is("The front of the sleeve is at the beginning of RS rows.") ||
       is("The front of the sleeve is at the end of RS rows.") ||
       is("The piece is divided early, for a slit at the back neck.") ||
@@ -22,24 +26,31 @@ std::optional<NoteRead> noteRead(std::string_view text) {
       is("Counted from below, number # lies at the chest.", {&note.atBust}))
     return note;
   note.holes = 1;
-  if (is("1 buttonhole over @ is worked in this band; it stands in the lines below.", {&note.over}) ||
-      (is("# buttonholes over @ are worked in this band; they stand in the lines below.", {&note.holes, &note.over}) &&
+  if (is("1 buttonhole over @ is worked in this band; it stands in the lines below.",
+         {&note.over}) ||
+      (is("# buttonholes over @ are worked in this band; they stand in the lines below.",
+          {&note.holes, &note.over}) &&
        note.holes > 1))
     return note;
   note = {};
   int passed = 1, more = 1;
   note.explained = 1;
   if (is("A buttonhole over 1 st: yarn over, then knit the next 2 sts together.")) return note;
-  if (is("A buttonhole over # sts in one row: bring the yarn to the front, slip a st purlwise, take the yarn back and "
-         "leave it. Slip the next st and pass the one before it over, # times. Put the last st back on the left needle "
-         "and turn. Cast on # sts and one more, each between the last two sts, and turn. Slip a st, pass the last st "
+  if (is("A buttonhole over # sts in one row: bring the yarn to the front, slip a st purlwise, "
+         "take the yarn back and "
+         "leave it. Slip the next st and pass the one before it over, # times. Put the last st "
+         "back on the left needle "
+         "and turn. Cast on # sts and one more, each between the last two sts, and turn. Slip a "
+         "st, pass the last st "
          "that was cast on over it, and draw up the yarn.",
          {&note.explained, &passed, &more}))
     return passed == note.explained && more == note.explained ? std::optional(note) : std::nullopt;
   note = {};
   Finger finger(text);
-  if (finger.take("Rows that turn early make the front ") && finger.takeLength(note.longer, note.inches) &&
-      finger.take(" longer over the bust than at its side edges. The wrapped st keeps the turn from leaving a hole: "
+  if (finger.take("Rows that turn early make the front ") &&
+      finger.takeLength(note.longer, note.inches) &&
+      finger.take(" longer over the bust than at its side edges. The wrapped st keeps the turn "
+                  "from leaving a hole: "
                   "when you come to it again, work the wrap together with its st.") &&
       finger.done())
     return note;
@@ -66,7 +77,8 @@ void Announced::worked(const RowRead& row, const Waiting& waiting, bool belowUnd
 
 std::string Announced::broken(std::optional<int> underarm) const {
   if (told_.holes == 0) return {}; // nothing is announced
-  if (told_.explained != told_.over || otherHoles_) return "the buttonholes are not those that are explained";
+  if (told_.explained != told_.over || otherHoles_)
+    return "the buttonholes are not those that are explained";
   if (int(holeRows_.size()) != told_.holes) return "the buttonholes are not as many as announced";
   if (told_.atBust == 0) return {};
   if (!underarm || told_.atBust > told_.holes) return "no such buttonhole lies at the bust";
@@ -74,7 +86,8 @@ std::string Announced::broken(std::optional<int> underarm) const {
   const auto nearest = std::min_element(holeRows_.begin(), holeRows_.end(),
                                         [&](int a, int b) { return away(a) < away(b); });
   // It was chosen before it was put on a row.
-  if (away(holeRows_[std::size_t(told_.atBust - 1)]) > away(*nearest) + 2) return "another buttonhole lies at the bust";
+  if (away(holeRows_[std::size_t(told_.atBust - 1)]) > away(*nearest) + 2)
+    return "another buttonhole lies at the bust";
   return {};
 }
 

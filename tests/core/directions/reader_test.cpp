@@ -45,7 +45,8 @@ bool sameHoles(const RowLine& row, const RowRead& is, double from) {
   for (const Act& act : row.acts) {
     if (act.kind != ActKind::Buttonhole) continue;
     const int k = act.stitches.value();
-    const double left = act.side == EdgeSide::Left ? row.leftEdge + act.from : row.rightEdge - act.from - k;
+    const double left =
+        act.side == EdgeSide::Left ? row.leftEdge + act.from : row.rightEdge - act.from - k;
     if (found == is.holes.size() || from + is.holes[found].left != left ||
         from + is.holes[found].right != left + k)
       return false;
@@ -70,8 +71,7 @@ std::string differsFrom(const RowTable& rows, const PieceRead& piece) {
              " instead of " +
              rowText(sectionKey(row.section), row.row, row.leftEdge, row.rightEdge,
                      row.stitches().value());
-    if (!sameHoles(row, is, from))
-      return "other buttonholes in row " + std::to_string(row.row);
+    if (!sameHoles(row, is, from)) return "other buttonholes in row " + std::to_string(row.row);
   }
   return {};
 }
@@ -265,17 +265,21 @@ void expectEverySlipSeen(const Design& design, int least) {
   EXPECT_GT(slips, least);
 }
 
-TEST(Reader, SeesEverySlip) { expectEverySlipSeen(demo("pullover.scye"), 500); }
+TEST(Reader, SeesEverySlip) {
+  expectEverySlipSeen(demo("pullover.scye"), 500);
+}
 
 TEST(Reader, SeesEverySlipInShortRowsFacingsAndButtonholes) {
   Design design;
   design.choose(Choice::Garment, Garment::Jacket).choose(Choice::Hem, HemMade::Faced);
-  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows).choose(Choice::BackNeck, BackNeck::Straight);
-  design.choose(Choice::BustShaping, BustShaping::ShortRows).choose(Choice::SleeveLine, SleeveLine::Full);
+  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows)
+      .choose(Choice::BackNeck, BackNeck::Straight);
+  design.choose(Choice::BustShaping, BustShaping::ShortRows)
+      .choose(Choice::SleeveLine, SleeveLine::Full);
   design.set(Field::Bust, 104).set(Field::BustDepth, 4).set(Field::BustReach, 9);
   const std::string text = Told(design).text(Terms::Us, LengthUnit::Centimetre);
-  for (const char* told : {"w&t", "before the wrapped st", "wraps", "waiting", "facing", "fold", "M1 after",
-                           "make a buttonhole"})
+  for (const char* told : {"w&t", "before the wrapped st", "wraps", "waiting", "facing", "fold",
+                           "M1 after", "make a buttonhole"})
     EXPECT_NE(text.find(told), text.npos) << told;
   expectEverySlipSeen(design, 500);
 }

@@ -28,7 +28,8 @@ Act at(int row, ActKind kind, EdgeSide side, int k = 1, Shapes shapes = Shapes::
 }
 Acts each(std::initializer_list<int> rows, ActKind kind, EdgeSide side, int k, Shapes shapes) {
   Acts acts;
-  for (const int row : rows) acts.push_back(at(row, kind, side, k, shapes));
+  for (const int row : rows)
+    acts.push_back(at(row, kind, side, k, shapes));
   return acts;
 }
 Acts both(std::initializer_list<int> rows, ActKind kind) {
@@ -92,8 +93,8 @@ TEST(Steps, BindOffsAtBothEdgesAreOneStep) {
   const PieceSteps told = PieceMaker(13, acts).told();
   EXPECT_EQ(told.parts[1].kind, PartKind::Main);
   EXPECT_EQ(told.parts[2].kind, PartKind::Upper);
-  EXPECT_EQ(stepsIn(told.parts[2]), (Steps{{StepKind::BindOffRows, 7, 11, 0, 1, 25},
-                                           {StepKind::Row, 12, 13, 0, 1, 23}}));
+  EXPECT_EQ(stepsIn(told.parts[2]),
+            (Steps{{StepKind::BindOffRows, 7, 11, 0, 1, 25}, {StepKind::Row, 12, 13, 0, 1, 23}}));
   EXPECT_DOUBLE_EQ(told.parts[2].steps[1].fromUnderarm, 7 * 0.25);
   EXPECT_FALSE(told.parts[2].together);
 }
@@ -113,7 +114,8 @@ TEST(Steps, TheLastStitchesAreBoundOffAlone) {
 }
 
 TEST(Steps, OneEvenRowBetweenBelongsToTheRowBefore) {
-  const Acts acts{at(7, ActKind::Decrease, EdgeSide::Right), at(9, ActKind::Decrease, EdgeSide::Left),
+  const Acts acts{at(7, ActKind::Decrease, EdgeSide::Right),
+                  at(9, ActKind::Decrease, EdgeSide::Left),
                   at(12, ActKind::Decrease, EdgeSide::Left, 1)};
   EXPECT_EQ(stepsIn(PieceMaker(12, acts, 6).told().parts[1]),
             (Steps{{StepKind::Row, 7, 8, 0, 1, 39},
@@ -161,7 +163,8 @@ TEST(Steps, EveryTurnIsTold) {
                                            {StepKind::Row, 11, 11, 0, 1, 40},
                                            {StepKind::Even, 12, 14, 0, 1, 40}}));
   std::vector<int> waiting;
-  for (const Step& step : told.parts[1].steps) waiting.push_back(step.waiting.value());
+  for (const Step& step : told.parts[1].steps)
+    waiting.push_back(step.waiting.value());
   EXPECT_EQ(waiting, (std::vector{4, 8, 0, 0}));
   EXPECT_EQ(told.parts[1].steps[1].actions.front().from, 4);
 }
@@ -177,7 +180,9 @@ TEST(Steps, ASpreadRowAndButtonholesAreTold) {
   EXPECT_TRUE(told.parts[1].shapes.empty()); // neither is at an edge
 }
 
-TEST(Steps, AnEmptyPieceHasNone) { EXPECT_TRUE(stepsOf(KnitPiece{}, kSize).parts.empty()); }
+TEST(Steps, AnEmptyPieceHasNone) {
+  EXPECT_TRUE(stepsOf(KnitPiece{}, kSize).parts.empty());
+}
 
 } // namespace
 } // namespace scye::steps_told

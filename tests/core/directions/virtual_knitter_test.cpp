@@ -25,16 +25,20 @@ Step in(SectionId section, Step s) {
   s.section = section;
   return s;
 }
-Action act(ActKind kind, EdgeSide side, int k) { return {kind, side, Stitches(k), Shapes::Side}; }
+Action act(ActKind kind, EdgeSide side, int k) {
+  return {kind, side, Stitches(k), Shapes::Side};
+}
 
 std::vector<int> counts(const Knitted& knitted) {
   std::vector<int> out;
-  for (const RowLine& line : knitted.rows) out.push_back(line.stitches().value());
+  for (const RowLine& line : knitted.rows)
+    out.push_back(line.stitches().value());
   return out;
 }
 std::vector<Snag> snags(const Knitted& knitted) {
   std::vector<Snag> out;
-  for (const SnagAt& s : knitted.snags) out.push_back(s.snag);
+  for (const SnagAt& s : knitted.snags)
+    out.push_back(s.snag);
   return out;
 }
 
@@ -80,7 +84,9 @@ TEST(VirtualKnitter, KnitsTheRightSideFirstAndTakesTheOtherUp) {
   EXPECT_EQ(knitted.rows[5].rightEdge, -3);
 }
 
-Action turn(EdgeSide side, int k, int from) { return {ActKind::Wait, side, Stitches(k), Shapes::Bust, from}; }
+Action turn(EdgeSide side, int k, int from) {
+  return {ActKind::Wait, side, Stitches(k), Shapes::Bust, from};
+}
 Step waiting(int k, Step s) {
   s.waiting = Stitches(k);
   return s;
@@ -88,12 +94,13 @@ Step waiting(int k, Step s) {
 
 // A right-side row ends at the left edge.
 TEST(VirtualKnitter, TurnsBeforeTheEdgeAndTakesUpWhatWaits) {
-  const Knitted knitted = knit({castOn(20), waiting(4, step(StepKind::Row, 1, 1, 16, {turn(L, 4, 0)})),
-                                waiting(7, step(StepKind::Row, 2, 2, 13, {turn(R, 3, 0)})),
-                                waiting(9, step(StepKind::Row, 3, 3, 11, {turn(L, 2, 4)})),
-                                waiting(6, step(StepKind::Row, 4, 4, 14, {act(ActKind::TakeUp, R, 3)})),
-                                step(StepKind::Row, 5, 5, 20, {act(ActKind::TakeUp, L, 6)})},
-                               -10);
+  const Knitted knitted =
+      knit({castOn(20), waiting(4, step(StepKind::Row, 1, 1, 16, {turn(L, 4, 0)})),
+            waiting(7, step(StepKind::Row, 2, 2, 13, {turn(R, 3, 0)})),
+            waiting(9, step(StepKind::Row, 3, 3, 11, {turn(L, 2, 4)})),
+            waiting(6, step(StepKind::Row, 4, 4, 14, {act(ActKind::TakeUp, R, 3)})),
+            step(StepKind::Row, 5, 5, 20, {act(ActKind::TakeUp, L, 6)})},
+           -10);
   EXPECT_THAT(snags(knitted), IsEmpty());
   EXPECT_THAT(counts(knitted), ElementsAre(20, 16, 13, 11, 14, 20));
   EXPECT_EQ(knitted.rows[3].leftEdge, -4);
@@ -121,7 +128,8 @@ TEST(VirtualKnitter, HoldsWhatWaitsWithItsHalf) {
 }
 
 TEST(VirtualKnitter, SpreadsHalfToEachEdge) {
-  const Knitted knitted = knit({castOn(9), step(StepKind::Row, 1, 1, 15, {act(ActKind::Spread, R, 6)})}, 0);
+  const Knitted knitted =
+      knit({castOn(9), step(StepKind::Row, 1, 1, 15, {act(ActKind::Spread, R, 6)})}, 0);
   EXPECT_THAT(snags(knitted), IsEmpty());
   EXPECT_EQ(knitted.rows[1].leftEdge, -3);
   EXPECT_EQ(knitted.rows[1].rightEdge, 12);
@@ -144,7 +152,8 @@ TEST(VirtualKnitter, SaysWhereAShortRowCannotBeFollowed) {
   const Step back = waiting(3, step(StepKind::Even, 2, 2, 7));
   EXPECT_THAT(rows({first, back}), IsEmpty());
   // At the beginning of its row there is no turn; fewer than wait cannot be taken up, nor more.
-  EXPECT_THAT(rows({waiting(3, step(StepKind::Row, 1, 1, 7, {turn(R, 3, 0)}))}), ElementsAre(Snag::NotAtEnd));
+  EXPECT_THAT(rows({waiting(3, step(StepKind::Row, 1, 1, 7, {turn(R, 3, 0)}))}),
+              ElementsAre(Snag::NotAtEnd));
   for (const int k : {2, 4})
     EXPECT_THAT(rows({first, back, step(StepKind::Row, 3, 3, 7 + k, {act(ActKind::TakeUp, L, k)})}),
                 ElementsAre(Snag::NothingHeld));
@@ -154,11 +163,14 @@ TEST(VirtualKnitter, SaysWhereAShortRowCannotBeFollowed) {
   EXPECT_THAT(rows({first, back, waiting(10, step(StepKind::Row, 3, 3, 0, {turn(L, 7, 3)}))}),
               ElementsAre(Snag::TooFew));
   // No row goes on to what waits, and no edge is shaped where it waits.
-  EXPECT_THAT(rows({first, back, waiting(3, step(StepKind::Even, 3, 3, 7))}), ElementsAre(Snag::OverWaiting));
-  EXPECT_THAT(rows({first, waiting(3, step(StepKind::Row, 2, 2, 6, {act(ActKind::Decrease, L, 1)}))}),
+  EXPECT_THAT(rows({first, back, waiting(3, step(StepKind::Even, 3, 3, 7))}),
               ElementsAre(Snag::OverWaiting));
+  EXPECT_THAT(
+      rows({first, waiting(3, step(StepKind::Row, 2, 2, 6, {act(ActKind::Decrease, L, 1)}))}),
+      ElementsAre(Snag::OverWaiting));
   // What waits is told.
-  EXPECT_THAT(rows({step(StepKind::Row, 1, 1, 7, {turn(L, 3, 0)})}), ElementsAre(Snag::CountDiffers));
+  EXPECT_THAT(rows({step(StepKind::Row, 1, 1, 7, {turn(L, 3, 0)})}),
+              ElementsAre(Snag::CountDiffers));
 }
 
 TEST(VirtualKnitter, SaysWhereThereAreTooFewStitches) {

@@ -20,8 +20,8 @@ std::string row(std::vector<Action> actions, int number, int after, const Wordin
   return rowText(Words(wording), actions, number, Stitches(after));
 }
 
-// Place and name of decreases one stitch in from the edge, leaning with it; increases likewise: common
-// practice.
+// Place and name of decreases one stitch in from the edge, leaning with it; increases likewise:
+// common practice.
 TEST(Wording, DecreasesAreNamedAndPlaced) {
   EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 30), "k1, ssk, work to last 3 sts, k2tog, k1");
   EXPECT_EQ(row({act(kDec, R)}, 17, 30), "k1, ssk, work to end");
@@ -41,14 +41,17 @@ TEST(Wording, WithTooFewStitchesNoneIsKeptBeside) {
   EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 4), "k1, ssk, work to last 3 sts, k2tog, k1");
   EXPECT_EQ(row({act(kDec, R), act(kDec, L)}, 17, 3), "ssk, work to last 2 sts, k2tog");
   EXPECT_EQ(row({act(kDec, L)}, 18, 1), "p2tog, work to end");
-  EXPECT_EQ(row({act(kOff, R, 5), act(kDec, L)}, 17, 2), "bind off 5 sts, work to last 2 sts, k2tog");
+  EXPECT_EQ(row({act(kOff, R, 5), act(kDec, L)}, 17, 2),
+            "bind off 5 sts, work to last 2 sts, k2tog");
 }
 
 TEST(Wording, BindOffsComeFirstInTheirRow) {
   EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30), "bind off 5 sts, work to end");
-  EXPECT_EQ(row({act(kOff, R, 1), act(kInc, L)}, 17, 30), "bind off 1 st, work to last st, M1L, k1");
+  EXPECT_EQ(row({act(kOff, R, 1), act(kInc, L)}, 17, 30),
+            "bind off 1 st, work to last st, M1L, k1");
   EXPECT_EQ(row({act(kOff, L, 6)}, 18, 0), "bind off the last 6 sts and fasten off");
-  EXPECT_EQ(row({act(ActKind::Close, R, 20)}, 17, 0), "bind off the remaining 20 sts and fasten off");
+  EXPECT_EQ(row({act(ActKind::Close, R, 20)}, 17, 0),
+            "bind off the remaining 20 sts and fasten off");
 }
 
 TEST(Wording, ADividedPieceTellsWhatIsHeld) {
@@ -92,13 +95,15 @@ TEST(Wording, AStepTellsWhatWaits) {
 }
 
 TEST(Wording, ASpreadRowCountsItsPlaces) {
-  const auto spread = [](int before, int more) { return row({act(ActKind::Spread, R, more)}, 7, before + more); };
+  const auto spread = [](int before, int more) {
+    return row({act(ActKind::Spread, R, more)}, 7, before + more);
+  };
   // Gaps between the new stitches and the edges, one more than new stitches: 9 = 3 + 3 + 3.
   EXPECT_EQ(spread(9, 2), "M1 after every 3 sts, 2 times, work to end");
   EXPECT_EQ(spread(10, 2), "M1 after the next 4 sts, then M1 after the next 3 sts, work to end");
-  EXPECT_EQ(spread(50, 40),
-            "M1 after every 2 sts, 5 times, then M1 after every st, 31 times, then M1 after every 2 sts, 4 times, "
-            "work to end");
+  EXPECT_EQ(spread(50, 40), "M1 after every 2 sts, 5 times, then M1 after every st, 31 times, then "
+                            "M1 after every 2 sts, 4 times, "
+                            "work to end");
   EXPECT_EQ(spread(9, 8), "M1 after every st, 8 times, work to end");
 }
 
@@ -122,10 +127,13 @@ TEST(Wording, AFacingIsMeasuredFromItsFold) {
   EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
             "Rows 1 to 6: work the facing, ending with a WS row (40 sts).");
   step.kind = StepKind::Fold, step.first = step.last = 7;
-  EXPECT_EQ(stepText(words, step, {}, PieceId::Back), "Row 7 (RS): purl across, for the fold line (40 sts).");
-  step.kind = StepKind::Even, step.first = 8, step.last = 20, step.fromCastOn = 5, step.fromFold = 3.5;
   EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
-            "Rows 8 to 20: work 13 rows even, ending with a WS row; the piece measures 3.5 cm from the fold (40 sts).");
+            "Row 7 (RS): purl across, for the fold line (40 sts).");
+  step.kind = StepKind::Even, step.first = 8, step.last = 20, step.fromCastOn = 5,
+  step.fromFold = 3.5;
+  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+            "Rows 8 to 20: work 13 rows even, ending with a WS row; the piece measures 3.5 cm from "
+            "the fold (40 sts).");
 }
 
 TEST(Wording, TermsAreData) {
@@ -144,7 +152,8 @@ TEST(Wording, TermsAreData) {
 Step repeated(int every, int times) {
   Step step;
   step.kind = StepKind::Repeat, step.first = 18, step.last = 17 + every * times, step.like = 17;
-  step.every = every, step.times = times, step.actions = {act(kDec, R)}, step.stitches = Stitches(1);
+  step.every = every, step.times = times, step.actions = {act(kDec, R)},
+  step.stitches = Stitches(1);
   return step;
 }
 
@@ -153,7 +162,8 @@ TEST(Wording, RepeatsNameTheRowTheyRepeat) {
   const auto text = [&](int every, int times) {
     return stepText(words, repeated(every, times), {}, PieceId::Back);
   };
-  EXPECT_EQ(text(2, 3), "Rows 18 to 23: decrease as on row 17 on every 2nd row, 3 times more (1 st).");
+  EXPECT_EQ(text(2, 3),
+            "Rows 18 to 23: decrease as on row 17 on every 2nd row, 3 times more (1 st).");
   EXPECT_EQ(text(22, 2),
             "Rows 18 to 61: decrease as on row 17 on every 22nd row, 2 times more (1 st).");
   EXPECT_EQ(text(6, 1), "Rows 18 to 23: work 5 rows even, then decrease as on row 17 (1 st).");
@@ -171,7 +181,8 @@ protected:
     for (const char* terms : {"us", "uk"})
       for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch}) {
         const Wording wording{.terms = terms, .unit = unit};
-        for (const DirectionLine& line : directionLines(d, wording)) check(line, terms);
+        for (const DirectionLine& line : directionLines(d, wording))
+          check(line, terms);
       }
   }
 

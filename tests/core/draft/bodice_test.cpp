@@ -34,7 +34,8 @@ TEST(Bodice, heightsStandOnEachOther) {
   EXPECT_DOUBLE_EQ(at.waist, 15);
   EXPECT_DOUBLE_EQ(at.hip, -5);
   EXPECT_DOUBLE_EQ(at.hem, 6);
-  EXPECT_DOUBLE_EQ(bodiceOf(d).frontAt.neckLow, 57 - 8 - 2.5) << "the band fills what the knitted neck leaves";
+  EXPECT_DOUBLE_EQ(bodiceOf(d).frontAt.neckLow, 57 - 8 - 2.5)
+      << "the band fills what the knitted neck leaves";
 }
 
 // A standing band takes nothing of the neck's width; a folded one lies inside the knitted edge.
@@ -49,7 +50,8 @@ TEST(Bodice, aHighNeckIsKnittedAsWideAsItIsWorn) {
 
 TEST(Bodice, aStraightBackNeckLeavesTheWaistWhereItIs) {
   Design d;
-  const Bodice shaped = bodiceOf(d), straight = bodiceOf(d.choose(Choice::BackNeck, BackNeck::Straight));
+  const Bodice shaped = bodiceOf(d),
+               straight = bodiceOf(d.choose(Choice::BackNeck, BackNeck::Straight));
   EXPECT_DOUBLE_EQ(straight.at.waist, shaped.at.waist);
   EXPECT_DOUBLE_EQ(straight.at.neckLow, straight.at.neckPoint);
   EXPECT_DOUBLE_EQ(straight.backHalf.back().path.length(), straight.halfNeck);
@@ -62,21 +64,25 @@ TEST(Bodice, aFacingLiesBelowTheLowerEdge) {
   const Bodice faced = bodiceOf(d.choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
   EXPECT_DOUBLE_EQ(faced.at.fold, 3);
   EXPECT_DOUBLE_EQ(faced.at.hem, 3);
-  for (const auto y : {&BodiceHeights::waist, &BodiceHeights::underarm, &BodiceHeights::tip, &BodiceHeights::nape})
+  for (const auto y :
+       {&BodiceHeights::waist, &BodiceHeights::underarm, &BodiceHeights::tip, &BodiceHeights::nape})
     EXPECT_NEAR(faced.at.*y - faced.at.fold, ribbed.at.*y, 1e-12);
   EXPECT_DOUBLE_EQ(bodiceOf(d.choose(Choice::Hem, HemMade::Plain)).at.hem, 0);
 }
 
-// Lengths of the body in their order, from the shortest (common practice): each reaches further down.
+// Lengths of the body in their order, from the shortest (common practice): each reaches further
+// down.
 TEST(Bodice, bodyLengthsAreInTheirOrder) {
   for (const Figure figure : {Figure::Woman, Figure::Man, Figure::Child, Figure::Baby}) {
     double before = 0;
-    for (const BodyLength length : {BodyLength::Cropped, BodyLength::Waist, BodyLength::HighHip, BodyLength::Hip}) {
+    for (const BodyLength length :
+         {BodyLength::Cropped, BodyLength::Waist, BodyLength::HighHip, BodyLength::Hip}) {
       Design d;
       d.choose(Choice::Figure, figure).choose(Choice::BodyLength, length);
       const Bodice b = bodiceOf(d);
       EXPECT_GT(b.at.underarm, before);
-      EXPECT_EQ(length == BodyLength::Cropped, b.at.waist < 0) << "only a cropped body ends above the waist";
+      EXPECT_EQ(length == BodyLength::Cropped, b.at.waist < 0)
+          << "only a cropped body ends above the waist";
       before = b.at.underarm;
     }
   }
@@ -91,8 +97,8 @@ TEST(Bodice, theWaistIsWorkedOutOrGiven) {
   EXPECT_DOUBLE_EQ(b.at.underarm, bodiceOf(Design()).at.underarm);
 }
 
-// The wedge lengthens the front's middle by its depth; both parts of the side seam together are as long as
-// the back's (common practice: short rows over the bust change no seam).
+// The wedge lengthens the front's middle by its depth; both parts of the side seam together are as
+// long as the back's (common practice: short rows over the bust change no seam).
 TEST(Bodice, shortRowsOverTheBustLeaveTheSeamsAlike) {
   test::RandomDesigns random(test::propertySeed(1305));
   for (int i = 0; i < 500; ++i) {

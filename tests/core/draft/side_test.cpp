@@ -69,7 +69,8 @@ TEST(SideSeam, aShortBodyIsCutOffAbove) {
   EXPECT_LT(cropped.start().x(), 25);
 }
 
-// Common practice: a rib that lies about the waist is as wide as the waist; nothing is shaped in it.
+// Common practice: a rib that lies about the waist is as wide as the waist; nothing is shaped in
+// it.
 TEST(SideSeam, aRibAboutTheWaistHasItsWidth) {
   const Path side = sideOf(aBody(Side::Shaped, 25).set(Field::HemDepth, 6));
   EXPECT_EQ(side.start(), Vec2(20, 0));
@@ -147,7 +148,8 @@ TEST(Sleeve, aFlareBeginsWhereSheWantsIt) {
   d.set(Field::FlareFrom, 22);
   const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
   EXPECT_EQ(seam.start(), Vec2(25, 0));
-  EXPECT_NEAR(xAtHeight(seam, 22), 12.5, 1e-12) << "half way down the arm, between 32 and 18 around";
+  EXPECT_NEAR(xAtHeight(seam, 22), 12.5, 1e-12)
+      << "half way down the arm, between 32 and 18 around";
   EXPECT_NEAR(xAtHeight(seam, 11), 0.5 * (25 + 12.5), 1e-12);
   EXPECT_EQ(seam.end(), Vec2(16, 44));
 }
@@ -163,7 +165,8 @@ TEST(Sleeve, aFullOneStandsOutAboveItsCuff) {
   EXPECT_EQ(bodyOf(d.set(Field::FullGirth, 12)).halfFull, 10) << "never narrower than its cuff";
 }
 
-// The cuff of a full sleeve lies about the arm where it ends: a short puff's near the upper arm's girth.
+// The cuff of a full sleeve lies about the arm where it ends: a short puff's near the upper arm's
+// girth.
 TEST(Sleeve, aFullOneEndsInACuffForItsPlaceOnTheArm) {
   Design d = aSleeve(SleeveLine::Full).clear(Field::CuffGirth);
   EXPECT_DOUBLE_EQ(2 * bodyOf(d).halfCuff, 18);

@@ -1,5 +1,5 @@
-// The designs that come with the program open, and show garments that are right: drafted and knitted at
-// their own gauge, and at coarser and finer ones.
+// The designs that come with the program open, and show garments that are right: drafted and
+// knitted at their own gauge, and at coarser and finer ones.
 #include "body/advice.h"
 #include "body/complete.h"
 #include "io/design_file.h"
@@ -34,7 +34,8 @@ std::vector<std::string> demoNames() {
 
 std::vector<Design> demos() {
   std::vector<Design> all;
-  for (const std::string& name : demoNames()) all.push_back(demo(name));
+  for (const std::string& name : demoNames())
+    all.push_back(demo(name));
   return all;
 }
 
@@ -50,7 +51,8 @@ std::string told(const Finding& finding) {
 // What the window says of it: of draft, knitting and measurements.
 Findings everyFinding(const Design& design) {
   Findings all = allFindings(design);
-  for (Finding& finding : adviceOn(design, complete(design))) all.push_back(std::move(finding));
+  for (Finding& finding : adviceOn(design, complete(design)))
+    all.push_back(std::move(finding));
   return all;
 }
 

@@ -39,7 +39,8 @@ const std::vector<BadFile>& badFiles() {
       {"a number", "12", 1, "not a Scyewright design"},
       {"another format", "{\"format\": \"drawing\", \"version\": 1}", 1, "not a Scyewright design"},
       {"no version", "{\"format\": \"scyewright-design\"}", 1, "version"},
-      {"version of no kind", "{\"format\": \"scyewright-design\",\n\"version\": 0.5}", 2, "version"},
+      {"version of no kind", "{\"format\": \"scyewright-design\",\n\"version\": 0.5}", 2,
+       "version"},
       {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 2, \"title\": \"\"}", 2,
        "newer version"},
       {"newer version after things unknown",
@@ -52,8 +53,9 @@ const std::vector<BadFile>& badFiles() {
        "\"ease.knee\" is not known"},
       {"measurement among the values", fileWith("\"values\": {\"bust\": 94}"), 2,
        "\"bust\" is not known"},
-      {"value among the measurements", fileWith("\"measurements\": {\"ease.bust\": {\"value\": 8}}"),
-       2, "\"ease.bust\" is not known"},
+      {"value among the measurements",
+       fileWith("\"measurements\": {\"ease.bust\": {\"value\": 8}}"), 2,
+       "\"ease.bust\" is not known"},
       {"title of a wrong kind", fileWith("\"title\": 3"), 2, "\"title\" should be text"},
       {"choices of a wrong kind", fileWith("\"choices\": [\"jacket\"]"), 2,
        "\"choices\" should be a group"},
@@ -62,10 +64,12 @@ const std::vector<BadFile>& badFiles() {
       {"null", fileWith("\"values\": {\"ease.bust\":\nnull}"), 3, "should be a number"},
       {"measurement as a number", fileWith("\"measurements\": {\"bust\": 94}"), 2,
        "\"bust\" should be a group"},
-      {"measurement without a value", fileWith("\"measurements\": {\"bust\": {\"source\": \"body\"}}"),
-       2, "\"bust\" has no value"},
-      {"unknown source", fileWith("\"measurements\": {\"bust\": {\"value\": 94, \"source\": \"x\"}}"),
-       2, "body, garment"},
+      {"measurement without a value",
+       fileWith("\"measurements\": {\"bust\": {\"source\": \"body\"}}"), 2,
+       "\"bust\" has no value"},
+      {"unknown source",
+       fileWith("\"measurements\": {\"bust\": {\"value\": 94, \"source\": \"x\"}}"), 2,
+       "body, garment"},
       {"unknown key of a measurement",
        fileWith("\"measurements\": {\"bust\": {\"value\": 94,\n\"unit\": \"cm\"}}"), 3,
        "\"unit\" is not known"},
@@ -82,7 +86,8 @@ const std::vector<BadFile>& badFiles() {
       {"truncated", "{\"format\": \"scyewright-design\",\n\"version\": 1,\n\"title\": \"Ja", 3,
        "ends before"},
       {"something behind", fileWith("\"title\": \"a\"") + "}", 4, "is wrong here"},
-      {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4, "is wrong here"},
+      {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4,
+       "is wrong here"},
       {"text that is not UTF-8", fileWith("\"title\": \"\xff\""), 2, "is wrong here"},
       {"deeper than any design", std::string(200'000, '['), 1, "ends before"},
       {"deeper than any design, in its place",
@@ -108,9 +113,10 @@ TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
   const DesignRead read = designFromJson(fileWith("\"" + key + "\": 1"));
   ASSERT_FALSE(read.design);
   EXPECT_LT(read.problem.reason.size(), 120u);
-  const DesignRead wide = designFromJson(fileWith("\"a\\nb" + std::string(30, 'x') +
-                                                  "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5"
-                                                  "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\": 1"));
+  const DesignRead wide =
+      designFromJson(fileWith("\"a\\nb" + std::string(30, 'x') +
+                              "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5"
+                              "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\": 1"));
   EXPECT_THAT(wide.problem.reason, HasSubstr("a bxxx"));
   EXPECT_THAT(wide.problem.reason, HasSubstr("\u00e5...\" is not known"));
 }
@@ -181,15 +187,27 @@ std::vector<std::string> corpus() {
 // Bytes overwritten, cut out, doubled, the tail lost: what disks, mail and hands do to files.
 std::string damaged(std::string text, std::mt19937_64& random) {
   static const std::string kBytes = "{}[]\":,0123456789.-+eE \n\\tfnu\x00\xff\xc3";
-  const auto below = [&](std::size_t n) { return std::size_t(random() % std::max<std::size_t>(n, 1)); };
+  const auto below = [&](std::size_t n) {
+    return std::size_t(random() % std::max<std::size_t>(n, 1));
+  };
   for (std::size_t n = 1 + below(4); n > 0; --n) {
     const std::size_t at = below(text.size()), length = 1 + below(20);
     switch (below(5)) {
-    case 0: if (!text.empty()) text[at] = kBytes[below(kBytes.size())]; break;
-    case 1: text.erase(at, length); break;
-    case 2: text.insert(at, text.substr(at, length)); break;
-    case 3: text.insert(at, 1, kBytes[below(kBytes.size())]); break;
-    default: if (below(4) == 0) text.resize(at); break;
+    case 0:
+      if (!text.empty()) text[at] = kBytes[below(kBytes.size())];
+      break;
+    case 1:
+      text.erase(at, length);
+      break;
+    case 2:
+      text.insert(at, text.substr(at, length));
+      break;
+    case 3:
+      text.insert(at, 1, kBytes[below(kBytes.size())]);
+      break;
+    default:
+      if (below(4) == 0) text.resize(at);
+      break;
     }
   }
   return text;

@@ -64,7 +64,8 @@ TEST_F(Files, LinksStayLinksAndPermissionsStay) {
   EXPECT_EQ(writeWhole(folder_ / "link", "after"), std::nullopt);
   EXPECT_TRUE(fs::is_symlink(folder_ / "link"));
   EXPECT_EQ(readWhole(folder_ / "a").text, "after");
-  EXPECT_EQ(fs::status(folder_ / "a").permissions(), fs::perms::owner_read | fs::perms::owner_write);
+  EXPECT_EQ(fs::status(folder_ / "a").permissions(),
+            fs::perms::owner_read | fs::perms::owner_write);
 }
 
 TEST_F(Files, DevicesAreWrittenToAndNotReplaced) {

@@ -39,7 +39,8 @@ TEST(Report, NumbersReadBackAsTheDraftHasThem) {
     EXPECT_EQ(sleeve["ease"].get<double>(), draft.cap.ease());
     EXPECT_EQ(sleeve["crownMark"].get<double>(), draft.cap.crownMark);
     EXPECT_EQ(sleeve["fits"].get<bool>(), draft.cap.found);
-    EXPECT_EQ(report["values"]["bust"]["finished"].get<double>(), draft.sizes.finished(Field::Bust));
+    EXPECT_EQ(report["values"]["bust"]["finished"].get<double>(),
+              draft.sizes.finished(Field::Bust));
     EXPECT_EQ(report["values"].size(), std::size_t(kFieldCount));
     EXPECT_EQ(report["findings"].size(), draft.findings.size());
   }
@@ -61,8 +62,8 @@ TEST(Report, TellsHowItIsMade) {
   }
 }
 
-// The edges lie end to end round each piece, and their chords are as long as the edges, to 1 part in
-// 5000 (64 chords a curve).
+// The edges lie end to end round each piece, and their chords are as long as the edges, to 1 part
+// in 5000 (64 chords a curve).
 TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
   test::RandomDesigns random(test::propertySeed(32));
   for (int i = 0; i < 50; ++i) {
@@ -74,8 +75,10 @@ TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
       for (std::size_t k = 0; k < edges.size(); ++k) {
         const json& end = edges[k]["points"].back();
         const json& start = edges[(k + 1) % edges.size()]["points"].front();
-        EXPECT_NEAR(end[0].get<double>(), start[0].get<double>(), 1e-9) << piece["piece"] << edges[k]["edge"];
-        EXPECT_NEAR(end[1].get<double>(), start[1].get<double>(), 1e-9) << piece["piece"] << edges[k]["edge"];
+        EXPECT_NEAR(end[0].get<double>(), start[0].get<double>(), 1e-9)
+            << piece["piece"] << edges[k]["edge"];
+        EXPECT_NEAR(end[1].get<double>(), start[1].get<double>(), 1e-9)
+            << piece["piece"] << edges[k]["edge"];
         const double length = edges[k]["length"];
         EXPECT_NEAR(polyline(edges[k]["points"]), length, 2e-4 * length + 1e-9)
             << piece["piece"] << edges[k]["edge"];
@@ -84,7 +87,8 @@ TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
   }
 }
 
-// Summed from the pieces alone: the armhole of back and front, and the cap with underarms and crown.
+// Summed from the pieces alone: the armhole of back and front, and the cap with underarms and
+// crown.
 TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
   const GarmentDraft draft = draftGarment(Design().set(Field::Bust, 94).set(Field::UpperArm, 29.5));
   const json report = reportOf(draft);
@@ -93,7 +97,8 @@ TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
     for (const json& edge : piece["edges"]) {
       const std::string kind = edge["edge"];
       if (piece["piece"] == "sleeve") {
-        if (kind == "underarm" || kind == "cap" || kind == "crown") cap += edge["length"].get<double>();
+        if (kind == "underarm" || kind == "cap" || kind == "crown")
+          cap += edge["length"].get<double>();
       } else if (kind == "underarm" || kind == "armhole") {
         armholes += edge["length"].get<double>();
       }
@@ -104,8 +109,9 @@ TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
 
 TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
   GarmentDraft draft = draftGarment(Design().set(Field::Bust, 92).set(Field::EaseUpperArm, 40));
-  addRemedies(draft.design, draft.sizes,
-              [](const Design& design) { return draftGarment(design).findings; }, draft.findings);
+  addRemedies(
+      draft.design, draft.sizes, [](const Design& design) { return draftGarment(design).findings; },
+      draft.findings);
   const json report = reportOf(draft);
   bool seen = false;
   for (const json& finding : report["findings"]) {
@@ -129,7 +135,8 @@ TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
   test::RandomDesigns random(test::propertySeed(33));
   for (int i = 0; i < 200; ++i) {
     const GarmentDraft draft = draftGarment(random.wild());
-    const std::string text = reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases());
+    const std::string text =
+        reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases());
     EXPECT_EQ(text.find("null"), std::string::npos); // how JSON would write a NaN
   }
 }

@@ -1,5 +1,5 @@
-// What the garments' row tables must hold, whatever the design. The tables are read here by themselves; nothing
-// of what made them is asked.
+// What the garments' row tables must hold, whatever the design. The tables are read here by
+// themselves; nothing of what made them is asked.
 #include "knit/knit_garment.h"
 #include "support/random_designs.h"
 
@@ -17,8 +17,12 @@ Design sound() {
   d.choose(Choice::Washed, YesNo::Yes);
   return d.set(Field::Bust, 94).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
 }
-Design jacket() { return sound().choose(Choice::Garment, Garment::Jacket); }
-KnitGarment knitted(const Design& d) { return knitGarment(draftGarment(d)); }
+Design jacket() {
+  return sound().choose(Choice::Garment, Garment::Jacket);
+}
+KnitGarment knitted(const Design& d) {
+  return knitGarment(draftGarment(d));
+}
 
 std::vector<Act> acts(const KnitPiece& piece, ActKind kind, Shapes shapes) {
   std::vector<Act> out;
@@ -33,7 +37,9 @@ int rowsAtSide(const KnitPiece& piece, EdgeSide side) {
   int rows = 0, waiting = 0;
   for (const RowLine& line : piece.rows) {
     // A deep neck divides the piece below the underarm; the other half has the other side.
-    if (line.row == 0 || line.section == (side == EdgeSide::Right ? SectionId::Left : SectionId::Right)) continue;
+    if (line.row == 0 ||
+        line.section == (side == EdgeSide::Right ? SectionId::Left : SectionId::Right))
+      continue;
     for (const Act& a : line.acts) {
       if (a.side != side) continue;
       if (a.kind == ActKind::BindOff && a.shapes == Shapes::Underarm) return rows;
@@ -47,11 +53,12 @@ int rowsAtSide(const KnitPiece& piece, EdgeSide side) {
 
 const KnitPiece& front(const KnitGarment& k, EdgeSide side) {
   const KnitPiece* whole = k.piece(PieceId::Front);
-  return whole ? *whole : *k.piece(side == EdgeSide::Right ? PieceId::LeftFront : PieceId::RightFront);
+  return whole ? *whole
+               : *k.piece(side == EdgeSide::Right ? PieceId::LeftFront : PieceId::RightFront);
 }
 
-// Common practice, and the promise of the schematic: edges that are sewn have equal rows, whatever is worked
-// between them.
+// Common practice, and the promise of the schematic: edges that are sewn have equal rows, whatever
+// is worked between them.
 TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
   test::RandomDesigns random(test::propertySeed(2201));
   int withShortRows = 0;
@@ -59,7 +66,9 @@ TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
     const Design d = random.plausible();
     const KnitGarment k = knitted(d);
     const KnitPiece* back = k.piece(PieceId::Back);
-    if (!back || !k.impossible.empty() || k.lattice.back.underarm == 0 || k.lattice.front.underarm == 0) continue;
+    if (!back || !k.impossible.empty() || k.lattice.back.underarm == 0 ||
+        k.lattice.front.underarm == 0)
+      continue;
     withShortRows += k.lattice.front.longer > 0;
     for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
       ASSERT_EQ(rowsAtSide(*back, side), rowsAtSide(front(k, side), side)) << "design " << i;
@@ -81,12 +90,14 @@ TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
         for (const RowLine& line : piece.rows)
           for (const Act& a : line.acts)
             if (a.side == side && a.shapes == Shapes::Shoulder && a.kind != ActKind::TakeUp)
-              out[line.row - piece.shoulderRow] += a.kind == ActKind::Wait || !k.lattice.shoulderShortRows ? a.stitches.value() : 0;
+              out[line.row - piece.shoulderRow] +=
+                  a.kind == ActKind::Wait || !k.lattice.shoulderShortRows ? a.stitches.value() : 0;
         return out;
       };
       const auto b = steps(*back), f = steps(front(k, side));
       for (const auto& [row, stitches] : b)
-        ASSERT_TRUE(stitches == 0 || (f.contains(row) && f.at(row) == stitches)) << "design " << i << " row " << row;
+        ASSERT_TRUE(stitches == 0 || (f.contains(row) && f.at(row) == stitches))
+            << "design " << i << " row " << row;
     }
   }
   EXPECT_GT(shortRows, 100);
@@ -98,17 +109,20 @@ TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
   const KnitGarment steps = knitted(sound());
   const KnitGarment rows = knitted(sound().choose(Choice::ShoulderWork, ShoulderWork::ShortRows));
   const KnitPiece &a = *steps.piece(PieceId::Front), &b = *rows.piece(PieceId::Front);
-  const auto off = acts(a, ActKind::BindOff, Shapes::Shoulder), waits = acts(b, ActKind::Wait, Shapes::Shoulder);
+  const auto off = acts(a, ActKind::BindOff, Shapes::Shoulder),
+             waits = acts(b, ActKind::Wait, Shapes::Shoulder);
   const auto closed = acts(b, ActKind::BindOff, Shapes::Shoulder);
   ASSERT_EQ(off.size(), 8u);
   ASSERT_EQ(waits.size(), 6u) << "the last group is worked over with all";
   ASSERT_EQ(closed.size(), 2u);
   EXPECT_EQ(closed[0].stitches, closed[1].stitches);
   EXPECT_EQ(closed[0].stitches.value(), steps.lattice.front.shoulder);
-  for (std::size_t i = 0; i < waits.size(); ++i) EXPECT_EQ(waits[i].stitches, off[i < 3 ? i : i + 1].stitches);
+  for (std::size_t i = 0; i < waits.size(); ++i)
+    EXPECT_EQ(waits[i].stitches, off[i < 3 ? i : i + 1].stitches);
   EXPECT_EQ(a.lastRow(), b.lastRow());
   // A right edge is left at the end of a WS row, a left one at the end of an RS row.
-  for (const Act& w : waits) EXPECT_EQ(w.row % 2 == 1, w.side == EdgeSide::Left);
+  for (const Act& w : waits)
+    EXPECT_EQ(w.row % 2 == 1, w.side == EdgeSide::Left);
 }
 
 TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
@@ -119,16 +133,18 @@ TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
     // Length by the row table alone.
     std::vector<double> right;
     for (const RowLine& line : back.rows)
-      if (line.section != SectionId::Left && line.row >= back.underarmRow - 1) right.push_back(line.rightEdge);
-    const KnittedEdge edge = edgeFromColumn(right, EdgeSide::Right, back.underarmRow, back.shoulderRow);
+      if (line.section != SectionId::Left && line.row >= back.underarmRow - 1)
+        right.push_back(line.rightEdge);
+    const KnittedEdge edge =
+        edgeFromColumn(right, EdgeSide::Right, back.underarmRow, back.shoulderRow);
     EXPECT_NEAR(edgeLength(edge, k.lattice.size), k.backArmhole.right, 1e-9);
   }
 }
 
 TEST(GarmentRows, aStraightBackNeckIsBoundOffInOneRow) {
   for (const ShoulderWork work : {ShoulderWork::Steps, ShoulderWork::ShortRows}) {
-    const KnitGarment k =
-        knitted(sound().choose(Choice::BackNeck, BackNeck::Straight).choose(Choice::ShoulderWork, work));
+    const KnitGarment k = knitted(
+        sound().choose(Choice::BackNeck, BackNeck::Straight).choose(Choice::ShoulderWork, work));
     const KnitPiece& back = *k.piece(PieceId::Back);
     ASSERT_EQ(back.sections.size(), 1u);
     EXPECT_EQ(back.rows.back().stitches(), Stitches(0));
@@ -138,22 +154,25 @@ TEST(GarmentRows, aStraightBackNeckIsBoundOffInOneRow) {
     EXPECT_EQ(close[0].stitches.value(), k.lattice.back.neck(true) + shoulders);
   }
   // A slit below it still divides the piece.
-  const KnitGarment slit = knitted(sound().choose(Choice::BackNeck, BackNeck::Straight).set(Field::BackOpening, 8));
+  const KnitGarment slit =
+      knitted(sound().choose(Choice::BackNeck, BackNeck::Straight).set(Field::BackOpening, 8));
   EXPECT_EQ(slit.piece(PieceId::Back)->sections.size(), 3u);
 }
 
-// A V neck needs a right-side row for each stitch of its half width (common practice: decreases on every 2nd row).
+// A V neck needs a right-side row for each stitch of its half width (common practice: decreases on
+// every 2nd row).
 TEST(GarmentRows, aVThatIsTooShallowIsSaid) {
   Design d = sound().choose(Choice::Neckline, Neckline::Vee);
   EXPECT_EQ(findCode(knitted(d).findings, "knit.blunt"), nullptr);
   EXPECT_NE(findCode(knitted(d.set(Field::FrontNeckDrop, 3)).findings, "knit.blunt"), nullptr);
 }
 
-// The facing is as long as it is deep, its fold a purled right-side row, and the body above it as long as
-// without one.
+// The facing is as long as it is deep, its fold a purled right-side row, and the body above it as
+// long as without one.
 TEST(GarmentRows, aFacingIsKnittedBelowTheFold) {
   const KnitGarment plain = knitted(sound().choose(Choice::Hem, HemMade::Plain));
-  const KnitGarment faced = knitted(sound().choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
+  const KnitGarment faced =
+      knitted(sound().choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
   const int facing = faced.lattice.foldRow - 1;
   EXPECT_NEAR(facing * faced.lattice.size.height, 3, faced.lattice.size.height);
   EXPECT_EQ(faced.lattice.foldRow % 2, 1);
@@ -161,20 +180,25 @@ TEST(GarmentRows, aFacingIsKnittedBelowTheFold) {
   EXPECT_EQ(plain.lattice.hemRows, 0);
 }
 
-// Common practice: the short rows over the bust are as many as the front is longer, and end before the
-// bust points.
+// Common practice: the short rows over the bust are as many as the front is longer, and end before
+// the bust points.
 TEST(GarmentRows, shortRowsOverTheBustLengthenTheMiddle) {
   for (const Design& base : {sound(), jacket()}) {
     Design d = base;
-    d.choose(Choice::BustShaping, BustShaping::ShortRows).set(Field::BustDepth, 2.6).set(Field::BustReach, 11);
+    d.choose(Choice::BustShaping, BustShaping::ShortRows)
+        .set(Field::BustDepth, 2.6)
+        .set(Field::BustReach, 11);
     const KnitGarment k = knitted(d);
     EXPECT_EQ(k.lattice.front.longer, 8) << "2.6 cm at 3 rows to the cm, in pairs";
-    EXPECT_EQ(k.lattice.front.bustTurns, (std::vector<int>{6, 6, 6, 6})) << "11 cm at 2.2 stitches to the cm";
+    EXPECT_EQ(k.lattice.front.bustTurns, (std::vector<int>{6, 6, 6, 6}))
+        << "11 cm at 2.2 stitches to the cm";
     const KnitPiece& piece = front(k, EdgeSide::Right);
     EXPECT_EQ(piece.underarmRow, k.piece(PieceId::Back)->underarmRow + 8);
     int waited = 0;
-    for (const RowLine& line : piece.rows) waited += line.waiting > 0;
-    EXPECT_EQ(waited, d.as<Garment>(Choice::Garment) == Garment::Jacket ? 8 : 9) << "the right edge follows a row later";
+    for (const RowLine& line : piece.rows)
+      waited += line.waiting > 0;
+    EXPECT_EQ(waited, d.as<Garment>(Choice::Garment) == Garment::Jacket ? 8 : 9)
+        << "the right edge follows a row later";
   }
 }
 
@@ -187,7 +211,8 @@ TEST(GarmentRows, shortRowsOfAHalfFrontReachAsFarAsDrafted) {
     ASSERT_DOUBLE_EQ(draft.bodice.bust.reach, 17);
     const KnitGarment k = knitGarment(draft);
     int reach = 0;
-    for (const int turn : k.lattice.front.bustTurns) reach += turn;
+    for (const int turn : k.lattice.front.bustTurns)
+      reach += turn;
     EXPECT_NEAR(reach * k.lattice.size.width, 17, 0.5 * k.lattice.size.width);
     EXPECT_TRUE(k.impossible.empty());
   }
@@ -200,14 +225,16 @@ TEST(GarmentRows, aFullSleeveIsGatheredIntoItsCuff) {
   const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
   const auto spread = acts(sleeve, ActKind::Spread, Shapes::Cuff);
   int more = 0;
-  for (const Act& a : spread) more += a.stitches.value();
+  for (const Act& a : spread)
+    more += a.stitches.value();
   ASSERT_EQ(spread.size(), 2u) << "more than twice the stitches take two rows";
   EXPECT_EQ(spread[0].row, k.lattice.cuffRows + 1);
   EXPECT_NEAR(sleeve.castOn().value() - 2, 20 * 2.2, 1);
   EXPECT_NEAR(sleeve.castOn().value() + more - 2, 44 * 2.2, 1);
 }
 
-// Where a sleeve is too short to reach its fullness below the cap it is cast on wider, and that is said.
+// Where a sleeve is too short to reach its fullness below the cap it is cast on wider, and that is
+// said.
 TEST(GarmentRows, aShortFullSleeveIsWidenedBelowItsCap) {
   Design d = sound().choose(Choice::SleeveLine, SleeveLine::Full);
   d.set(Field::CuffGirth, 8).set(Field::FullGirth, 70);
@@ -236,8 +263,8 @@ Holes holesOf(const KnitGarment& k, PieceId id) {
   return out;
 }
 
-// Common practice: women right over left, men left over right; the first 1.5 cm above the hem, the last 1.5
-// below the neck, evenly between, on right-side rows, two rows clear of the shaping.
+// Common practice: women right over left, men left over right; the first 1.5 cm above the hem, the
+// last 1.5 below the neck, evenly between, on right-side rows, two rows clear of the shaping.
 TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
   test::RandomDesigns random(test::propertySeed(2203));
   int jackets = 0;
@@ -248,17 +275,21 @@ TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
     if (!k.impossible.empty() || k.buttonholes.crowded() || k.buttonholes.wanted < 2) continue;
     ++jackets;
     const double h = k.lattice.size.height;
-    const PieceId other = k.buttonholes.piece == PieceId::LeftFront ? PieceId::RightFront : PieceId::LeftFront;
+    const PieceId other =
+        k.buttonholes.piece == PieceId::LeftFront ? PieceId::RightFront : PieceId::LeftFront;
     ASSERT_TRUE(holesOf(k, other).rows.empty());
     const Holes holes = holesOf(k, k.buttonholes.piece);
     ASSERT_EQ(holes.rows, k.buttonholes.rows);
-    const double apart = double(holes.rows.back() - holes.rows.front()) / double(holes.rows.size() - 1);
+    const double apart =
+        double(holes.rows.back() - holes.rows.front()) / double(holes.rows.size() - 1);
     for (std::size_t n = 0; n < holes.rows.size(); ++n) {
       ASSERT_EQ(holes.rows[n] % 2, 1) << "design " << i;
-      ASSERT_LE(std::abs(holes.rows[n] - holes.rows.front() - double(n) * apart), 2) << "each within a row of its place";
+      ASSERT_LE(std::abs(holes.rows[n] - holes.rows.front() - double(n) * apart), 2)
+          << "each within a row of its place";
     }
     std::vector<int> gaps;
-    for (std::size_t n = 1; n < holes.rows.size(); ++n) gaps.push_back(holes.rows[n] - holes.rows[n - 1]);
+    for (std::size_t n = 1; n < holes.rows.size(); ++n)
+      gaps.push_back(holes.rows[n] - holes.rows[n - 1]);
     const auto [least, most] = std::minmax_element(gaps.begin(), gaps.end());
     ASSERT_LE(*most - *least, 2) << "from one right-side row to the next, design " << i;
     ASSERT_NEAR((holes.rows.front() - 0.5 - holes.first) * h, 1.5, 1.01 * h) << "design " << i;
@@ -269,10 +300,11 @@ TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
   EXPECT_GT(jackets, 150);
 }
 
-// At 3 rows to the cm a hole 1.5 cm above the fold lies halfway between two right-side rows, and so do those
-// an even number of rows further on.
+// At 3 rows to the cm a hole 1.5 cm above the fold lies halfway between two right-side rows, and so
+// do those an even number of rows further on.
 TEST(Buttonholes, areEvenWhereTheyFallBetweenRows) {
-  Design d = jacket().choose(Choice::Hem, HemMade::Faced).choose(Choice::BodyLength, BodyLength::Waist);
+  Design d =
+      jacket().choose(Choice::Hem, HemMade::Faced).choose(Choice::BodyLength, BodyLength::Waist);
   d.clear(Field::Bust);
   const std::vector<int> rows = knitted(d).buttonholes.rows;
   ASSERT_GT(rows.size(), 5u);
@@ -298,8 +330,10 @@ TEST(Buttonholes, oneLiesAtTheBust) {
       const Buttonholes& holes = k.buttonholes;
       ASSERT_GT(holes.bustHole, 0);
       const int underarm = k.piece(PieceId::RightFront)->underarmRow;
-      const double off = (holes.rows[std::size_t(holes.bustHole - 1)] - underarm) * k.lattice.size.height;
-      EXPECT_LT(std::abs(off), 2) << "cm from the bust line, bust " << bust << ", longer by " << longer;
+      const double off =
+          (holes.rows[std::size_t(holes.bustHole - 1)] - underarm) * k.lattice.size.height;
+      EXPECT_LT(std::abs(off), 2) << "cm from the bust line, bust " << bust << ", longer by "
+                                  << longer;
     }
 }
 
@@ -307,7 +341,8 @@ TEST(Buttonholes, areSaidWhereThereIsNoRoom) {
   Design d = jacket().set(Field::Buttons, 40);
   EXPECT_NE(findCode(knitted(d).findings, "buttonholes.crowded"), nullptr);
   EXPECT_EQ(findCode(knitted(jacket()).findings, "buttonholes.crowded"), nullptr);
-  EXPECT_NE(findCode(knitted(jacket().set(Field::ButtonBand, 1)).findings, "buttonholes.narrow"), nullptr);
+  EXPECT_NE(findCode(knitted(jacket().set(Field::ButtonBand, 1)).findings, "buttonholes.narrow"),
+            nullptr);
   d = jacket().choose(Choice::BandMade, BandMade::PickedUp);
   EXPECT_TRUE(knitted(d).buttonholes.rows.empty()) << "they are worked in the band itself";
 }

@@ -67,8 +67,8 @@ struct Cheapest {
 Cheapest cheapestOfAll(const ArmholeRequest& request, int times) {
   const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
   const double w = request.size.width;
-  const checks::Intervals curve = checks::intervals(request.curve.segments(),
-                                                    request.rows.value() / 2, request.size.height);
+  const checks::Intervals curve =
+      checks::intervals(request.curve.segments(), request.rows.value() / 2, request.size.height);
   Cheapest best;
   const auto use = [&](const std::vector<scye::Run>& runs) {
     const Schedule s{.underarm = request.underarm, .runs = runs, .rows = request.rows};

@@ -27,8 +27,8 @@ TEST(CapCurve, edgeIsTheCubicsLengthAndTheFlats) {
     const double height = std::uniform_real_distribution<double>(0.01, 30)(rng);
     const Cubic curve = capCurve(shape, height);
     EXPECT_NEAR(curve.start().x() - curve.end().x(), shape.span(), 1e-12);
-    EXPECT_NEAR(capEdge(shape, height).first,
-                length(curve) + shape.underarm + shape.crownHalf, 1e-10);
+    EXPECT_NEAR(capEdge(shape, height).first, length(curve) + shape.underarm + shape.crownHalf,
+                1e-10);
   }
 }
 

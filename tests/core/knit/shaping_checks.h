@@ -131,6 +131,8 @@ inline double leftLength(const Schedule& s, double w, double h, double flatTop =
 }
 
 // How steep a run is: stitches a row.
-inline double rate(const Run& run) { return double(run.stitches.value()) / run.every.value(); }
+inline double rate(const Run& run) {
+  return double(run.stitches.value()) / run.every.value();
+}
 
 } // namespace scye::checks

@@ -60,7 +60,8 @@ Schedule randomSchedule(std::mt19937& rng) {
   for (int i = upTo(1, 6); i > 0; --i) {
     if (upTo(0, 2) == 0)
       s.runs.push_back({ShapingKind::BindOff, Stitches(upTo(2, 5)), Rows(2), upTo(1, 4)});
-    else s.runs.push_back({ShapingKind::Decrease, Stitches(1), Rows(2 * upTo(1, 4)), upTo(1, 7)});
+    else
+      s.runs.push_back({ShapingKind::Decrease, Stitches(1), Rows(2 * upTo(1, 4)), upTo(1, 7)});
   }
   if (upTo(0, 3) == 0)
     s.runs.push_back(
@@ -107,7 +108,8 @@ TEST(EdgeLength, bindOffsComeARowLaterOnTheLeft) {
   const KnittedEdge left = knittedEdge(s, EdgeSide::Left, 101);
   const auto rows = [](const KnittedEdge& edge) {
     std::vector<int> all;
-    for (const EdgeEvent& e : edge.events) all.push_back(e.row);
+    for (const EdgeEvent& e : edge.events)
+      all.push_back(e.row);
     return all;
   };
   EXPECT_EQ(rows(right), (std::vector{101, 103, 105, 107}));

@@ -62,7 +62,8 @@ TEST(EvenShaping, tooCloseIsSaid) {
 TEST(ShoulderSteps, areThosePrinted) {
   const auto steps = [](const std::vector<scye::Run>& runs) {
     std::vector<int> all;
-    for (const scye::Run& run : runs) all.insert(all.end(), run.times, run.stitches.value());
+    for (const scye::Run& run : runs)
+      all.insert(all.end(), run.times, run.stitches.value());
     return all;
   };
   EXPECT_EQ(steps(shoulderSteps(Stitches(19), 3)), (std::vector{7, 6, 6}));

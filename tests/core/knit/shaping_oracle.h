@@ -14,7 +14,8 @@ inline std::vector<Run> kinds(int widest) {
   std::vector<Run> all;
   for (int every = 2; every <= 12; every += 2)
     all.push_back({ShapingKind::Decrease, Stitches(1), Rows(every), 1});
-  for (int k = 2; k <= widest; ++k) all.push_back({ShapingKind::BindOff, Stitches(k), Rows(2), 1});
+  for (int k = 2; k <= widest; ++k)
+    all.push_back({ShapingKind::BindOff, Stitches(k), Rows(2), 1});
   return all;
 }
 

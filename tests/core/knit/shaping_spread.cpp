@@ -1,5 +1,5 @@
-// Increases spread over a row. What "evenly" means is taken from its definition, not from the code: the gaps
-// between the new stitches, and from them to the edges, differ by one stitch at most.
+// Increases spread over a row. What "evenly" means is taken from its definition, not from the code:
+// the gaps between the new stitches, and from them to the edges, differ by one stitch at most.
 #include "knit/spread.h"
 
 #include <gtest/gtest.h>
@@ -15,7 +15,8 @@ TEST(SpreadRuns, GapsAreAsEqualAsWholeStitchesCanBe) {
       std::vector<int> gaps;
       int worked = 0;
       for (const SpreadRun& run : spreadRuns(Stitches(before), Stitches(more)))
-        for (int i = 0; i < run.times; ++i) gaps.push_back(run.after), worked += run.after;
+        for (int i = 0; i < run.times; ++i)
+          gaps.push_back(run.after), worked += run.after;
       ASSERT_EQ(int(gaps.size()), more) << before;
       gaps.push_back(before - worked); // worked to the end
       const auto [least, most] = std::minmax_element(gaps.begin(), gaps.end());
@@ -29,7 +30,8 @@ TEST(SpreadRuns, HasThreeRunsAtMostAndNoTwoAlike) {
     for (int more = 1; more < before; ++more) {
       const std::vector<SpreadRun> runs = spreadRuns(Stitches(before), Stitches(more));
       EXPECT_LE(runs.size(), 3u);
-      for (std::size_t i = 1; i < runs.size(); ++i) EXPECT_NE(runs[i].after, runs[i - 1].after);
+      for (std::size_t i = 1; i < runs.size(); ++i)
+        EXPECT_NE(runs[i].after, runs[i - 1].after);
     }
 }
 

@@ -10,20 +10,25 @@
 namespace scye {
 namespace {
 
-// One column as a string, a letter a row: what a knitter sees in it. Shares nothing with the folding.
+// One column as a string, a letter a row: what a knitter sees in it. Shares nothing with the
+// folding.
 std::vector<std::string> columnTexts(const ChartGrid& grid) {
-  std::vector<std::string> texts(std::size_t(grid.columns), std::string(std::size_t(grid.rows), ' '));
+  std::vector<std::string> texts(std::size_t(grid.columns),
+                                 std::string(std::size_t(grid.rows), ' '));
   for (const ChartLine& l : grid.lines)
-    for (int c = l.cells.from; c < l.cells.to; ++c) texts[c][l.row - 1] = '.';
+    for (int c = l.cells.from; c < l.cells.to; ++c)
+      texts[c][l.row - 1] = '.';
   for (const ChartMark& m : grid.marks)
-    for (int c = m.columns.from; c < m.columns.to; ++c) texts[c][m.row - 1] = "/\\MO><B"[int(m.symbol)];
+    for (int c = m.columns.from; c < m.columns.to; ++c)
+      texts[c][m.row - 1] = "/\\MO><B"[int(m.symbol)];
   return texts;
 }
 
 std::vector<KnitGarment> someGarments(std::uint64_t seed, int count) {
   test::RandomDesigns designs(test::propertySeed(seed));
   std::vector<KnitGarment> garments;
-  for (int i = 0; i < count; ++i) garments.push_back(knitGarment(draftGarment(designs.plausible())));
+  for (int i = 0; i < count; ++i)
+    garments.push_back(knitGarment(draftGarment(designs.plausible())));
   return garments;
 }
 
@@ -32,7 +37,8 @@ TEST(ChartGrid, HasACellForEveryStitchOfEveryRow) {
     for (const KnitPiece& piece : k.pieces) {
       const ChartGrid grid = chartGrid(piece.rows);
       std::map<std::pair<SectionId, int>, int> cells, marked;
-      for (const ChartLine& l : grid.lines) cells[{l.section, l.row}] += l.cells.size();
+      for (const ChartLine& l : grid.lines)
+        cells[{l.section, l.row}] += l.cells.size();
       for (const RowLine& l : piece.rows) {
         if (l.row == 0) {
           EXPECT_EQ(grid.castOn.size(), l.stitches().value());
@@ -40,7 +46,8 @@ TEST(ChartGrid, HasACellForEveryStitchOfEveryRow) {
         }
         int boundOff = 0;
         for (const Act& a : l.acts)
-          if (a.kind == ActKind::BindOff || a.kind == ActKind::Close) boundOff += a.stitches.value();
+          if (a.kind == ActKind::BindOff || a.kind == ActKind::Close)
+            boundOff += a.stitches.value();
         EXPECT_EQ((cells[{l.section, l.row}]), l.stitches().value() + boundOff) << "row " << l.row;
       }
     }
@@ -54,7 +61,8 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
       std::size_t next = 0;
       for (const ChartLine& l : grid.lines)
         for (const Act& a : l.told->acts) {
-          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp) continue;
+          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp)
+            continue;
           if (a.kind == ActKind::Spread) {
             next += std::size_t(a.stitches.value());
             continue;
@@ -95,7 +103,8 @@ RowTable strip(std::vector<Act> acts, int last) {
 TEST(ChartGrid, WhatWaitsHasNoCellsUntilItIsTakenUp) {
   const RowTable rows = strip({{1, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Bust, 0},
                                {3, ActKind::Wait, EdgeSide::Left, Stitches(2), Shapes::Bust, 3},
-                               {5, ActKind::TakeUp, EdgeSide::Left, Stitches(5), Shapes::Bust}}, 6);
+                               {5, ActKind::TakeUp, EdgeSide::Left, Stitches(5), Shapes::Bust}},
+                              6);
   const ChartGrid grid = chartGrid(rows);
   EXPECT_EQ(grid.columns, 12);
   std::vector<int> from;
@@ -105,18 +114,24 @@ TEST(ChartGrid, WhatWaitsHasNoCellsUntilItIsTakenUp) {
     EXPECT_EQ(l.cells.size(), l.told->stitches().value());
   }
   EXPECT_EQ(from, (std::vector{3, 3, 5, 5, 0, 0}));
-  EXPECT_EQ(grid.marks, (std::vector<ChartMark>{{ChartSymbol::TurnLeft, 1, {3, 4}}, {ChartSymbol::TurnLeft, 3, {5, 6}}}));
+  EXPECT_EQ(grid.marks, (std::vector<ChartMark>{{ChartSymbol::TurnLeft, 1, {3, 4}},
+                                                {ChartSymbol::TurnLeft, 3, {5, 6}}}));
   // Columns that wait together are alike, and those that always work.
   EXPECT_EQ(alikeColumns(grid, 2), (std::vector<Span>{{0, 3}, {6, 12}}));
 }
 
-// "M1 after every 3 sts, 2 times" in 9 stitches: the new ones are the 4th and the 8th in the order of the work,
-// which is from the right on a right-side row.
+// "M1 after every 3 sts, 2 times" in 9 stitches: the new ones are the 4th and the 8th in the order
+// of the work, which is from the right on a right-side row.
 TEST(ChartGrid, ASpreadRowHasItsNewStitchesWhereTheyAreWorked) {
   const auto columns = [](int before, int more, int row) {
     std::vector<int> out;
-    const RowTable rows = workedRows({{SectionId::Body, 0, row, 0, double(before),
-                                       {{row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff}}}});
+    const RowTable rows =
+        workedRows({{SectionId::Body,
+                     0,
+                     row,
+                     0,
+                     double(before),
+                     {{row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff}}}});
     for (const ChartMark& m : chartGrid(rows).marks) {
       EXPECT_EQ(m.symbol, ChartSymbol::MakeOne);
       EXPECT_EQ(m.columns.size(), 1);
@@ -131,9 +146,11 @@ TEST(ChartGrid, ASpreadRowHasItsNewStitchesWhereTheyAreWorked) {
 
 TEST(ChartGrid, AButtonholeLiesInItsBand) {
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
-    const RowTable rows = strip({{1, ActKind::Buttonhole, side, Stitches(3), Shapes::Opening, 2}}, 2);
+    const RowTable rows =
+        strip({{1, ActKind::Buttonhole, side, Stitches(3), Shapes::Opening, 2}}, 2);
     const Span columns = side == EdgeSide::Right ? Span{7, 10} : Span{2, 5};
-    EXPECT_EQ(chartGrid(rows).marks, (std::vector<ChartMark>{{ChartSymbol::Buttonhole, 1, columns}}));
+    EXPECT_EQ(chartGrid(rows).marks,
+              (std::vector<ChartMark>{{ChartSymbol::Buttonhole, 1, columns}}));
   }
 }
 
@@ -145,7 +162,8 @@ TEST(ChartGrid, FoldsOnlyColumnsThatReadTheSame) {
       const auto texts = columnTexts(grid);
       for (const Span& run : alikeColumns(grid, 2)) {
         ++folded;
-        for (int c = run.from + 1; c < run.to; ++c) ASSERT_EQ(texts[c], texts[run.from]) << c;
+        for (int c = run.from + 1; c < run.to; ++c)
+          ASSERT_EQ(texts[c], texts[run.from]) << c;
       }
     }
   EXPECT_GT(folded, 100u);
@@ -159,7 +177,7 @@ TEST(ChartGrid, FoldsOnlyRowsInWhichNothingHappens) {
       for (const Span& run : evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, 4)) {
         ++folded;
         EXPECT_FALSE(run.from < piece.hemRows && run.to > piece.hemRows); // the rib's end is shown
-        EXPECT_FALSE(run.has(piece.foldRow - 1)); // so is a fold
+        EXPECT_FALSE(run.has(piece.foldRow - 1));                         // so is a fold
         for (const RowLine& l : piece.rows)
           if (l.row - 1 >= run.from && l.row - 1 < run.to) {
             EXPECT_TRUE(l.acts.empty()) << "row " << l.row;
@@ -179,7 +197,8 @@ TEST(ChartGrid, OfNothingIsNothing) {
 TEST(ChartAxis, FindsEveryItemAgainAndLeavesOutTheCut) {
   const ChartAxis axis(40, 0.5, {{10, 30}}, 1.2);
   EXPECT_NEAR(axis.end(), 20 * 0.5 + 1.2, 1e-12);
-  for (int i = 0; i < 40; ++i) EXPECT_EQ(axis.itemAt(axis.middle(i)), i);
+  for (int i = 0; i < 40; ++i)
+    EXPECT_EQ(axis.itemAt(axis.middle(i)), i);
   EXPECT_EQ(axis.itemAt(-0.1), std::nullopt);
   EXPECT_EQ(axis.itemAt(axis.end() + 0.1), std::nullopt);
   EXPECT_EQ(axis.drawn(), (std::vector<Span>{{0, 10}, {30, 40}}));

@@ -32,13 +32,16 @@ ChartOptions fold(ChartFold how) {
 
 TEST(Chart, CellsHaveTheProportionsOfTheGauge) {
   const KnitGarment k = pullover();
-  const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
-  EXPECT_NEAR(chart.rows.at(1) / chart.columns.at(1), k.lattice.size.height / k.lattice.size.width, 1e-12);
+  const Chart chart =
+      pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
+  EXPECT_NEAR(chart.rows.at(1) / chart.columns.at(1), k.lattice.size.height / k.lattice.size.width,
+              1e-12);
   EXPECT_NEAR(chart.columns.end(), chart.grid.columns * chart.columns.at(1), 1e-9);
   EXPECT_NEAR(chart.rows.end(), chart.grid.rows * chart.rows.at(1), 1e-9);
 }
 
-// Row numbers stand where the row starts: right-side rows are read from the right (common practice).
+// Row numbers stand where the row starts: right-side rows are read from the right (common
+// practice).
 TEST(Chart, NumbersEveryRowOnTheSideWhereItStarts) {
   const KnitGarment k = pullover();
   for (const KnitPiece& piece : k.pieces) {
@@ -64,8 +67,10 @@ TEST(Chart, CountsTheStitchesWhereTheyChange) {
     std::multiset<std::string> wanted, shown;
     const RowLine* before = nullptr;
     for (const RowLine& l : piece.rows) {
-      const bool told = before && (before->section != l.section || before->stitches() != l.stitches());
-      if (told && l.stitches() > Stitches(0)) wanted.insert(std::to_string(l.stitches().value()) + " sts");
+      const bool told =
+          before && (before->section != l.section || before->stitches() != l.stitches());
+      if (told && l.stitches() > Stitches(0))
+        wanted.insert(std::to_string(l.stitches().value()) + " sts");
       before = &l;
     }
     for (const Label& l : chart.picture.groups.front().labels)
@@ -81,13 +86,16 @@ TEST(Chart, WhatIsLeftOutAndWhatIsDrawnMakeTheWholePiece) {
     const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases());
     for (const ChartAxis* axis : {&chart.columns, &chart.rows}) {
       int items = 0;
-      for (const Span& s : axis->drawn()) items += s.size();
-      for (const Span& s : axis->cuts()) items += s.size(), cut = true;
+      for (const Span& s : axis->drawn())
+        items += s.size();
+      for (const Span& s : axis->cuts())
+        items += s.size(), cut = true;
       EXPECT_EQ(items, axis->items());
     }
     for (const Span& s : chart.columns.cuts())
-      EXPECT_TRUE(std::any_of(chart.picture.groups.front().labels.begin(), chart.picture.groups.front().labels.end(),
-                              [&](const Label& l) { return l.text == std::to_string(s.size()) + " stitches alike"; }));
+      EXPECT_TRUE(std::any_of(
+          chart.picture.groups.front().labels.begin(), chart.picture.groups.front().labels.end(),
+          [&](const Label& l) { return l.text == std::to_string(s.size()) + " stitches alike"; }));
     // A row number that is shown is true: it stands at its own row.
     for (const Label& l : chart.picture.groups.front().labels)
       if (const auto row = wholeNumber(l.text); row && l.at.y() >= 0) {
@@ -113,7 +121,8 @@ TEST(Chart, NamesTheStitchUnderThePointer) {
     const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
     for (const ChartLine& line : chart.grid.lines) {
       for (int c = line.cells.from; c < line.cells.to; ++c) {
-        const auto place = chartPlaceAt(chart, Vec2(chart.columns.middle(c), chart.rows.middle(line.row - 1)));
+        const auto place =
+            chartPlaceAt(chart, Vec2(chart.columns.middle(c), chart.rows.middle(line.row - 1)));
         ASSERT_TRUE(place.has_value());
         EXPECT_EQ(place->section, line.section);
         EXPECT_EQ(place->row, line.row);
@@ -133,7 +142,8 @@ TEST(Chart, NamesTheRowsOfACut) {
   const Chart chart = pieceChart(k.pieces.front(), k.lattice.size, builtinPhrases());
   ASSERT_FALSE(chart.rows.cuts().empty());
   const Span cut = chart.rows.cuts().front();
-  const auto place = chartPlaceAt(chart, Vec2(chart.columns.middle(2), chart.rows.middle(cut.from + 1)));
+  const auto place =
+      chartPlaceAt(chart, Vec2(chart.columns.middle(2), chart.rows.middle(cut.from + 1)));
   ASSERT_TRUE(place.has_value());
   EXPECT_EQ(place->row, cut.from + 1);
   EXPECT_EQ(place->lastRow, cut.to);
@@ -149,7 +159,9 @@ TEST(Chart, SaysARowInWords) {
   EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at each end");
   place.acts = {right};
   EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at the right edge");
-  place = {SectionId::Left, 46, 46, Stitches(1), 0, {{46, ActKind::BindOff, EdgeSide::Left, Stitches(6), Shapes::Shoulder}}};
+  place = {
+      SectionId::Left, 46, 46,
+      Stitches(1),     0,  {{46, ActKind::BindOff, EdgeSide::Left, Stitches(6), Shapes::Shoulder}}};
   EXPECT_EQ(placeText(place, p), "Left side: row 46, WS, 1 stitch: bind off 6 at the beginning");
   place = {SectionId::Body, 33, 78, Stitches(101), 0, {}};
   EXPECT_EQ(placeText(place, p), "rows 33-78, 101 stitches: work even");
@@ -159,17 +171,21 @@ TEST(Chart, LegendNamesWhatOccursAndNothingElse) {
   const KnitGarment k = pullover();
   const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
   std::set<ChartSymbol> used;
-  for (const ChartMark& m : chartGrid(sleeve.rows).marks) used.insert(m.symbol);
+  for (const ChartMark& m : chartGrid(sleeve.rows).marks)
+    used.insert(m.symbol);
   const Picture picture = chartPicture(sleeve, k.lattice.size, builtinPhrases());
   ASSERT_EQ(picture.groups.back().id, "legend");
-  EXPECT_EQ(picture.groups.back().labels.size(), used.size() + 2); // and the plain cell, and no stitch
+  EXPECT_EQ(picture.groups.back().labels.size(),
+            used.size() + 2); // and the plain cell, and no stitch
 }
 
 KnitGarment withEverything() {
   Design design;
   design.choose(Choice::Garment, Garment::Jacket).choose(Choice::Hem, HemMade::Faced);
-  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows).choose(Choice::BackNeck, BackNeck::Straight);
-  design.choose(Choice::BustShaping, BustShaping::ShortRows).choose(Choice::SleeveLine, SleeveLine::Full);
+  design.choose(Choice::ShoulderWork, ShoulderWork::ShortRows)
+      .choose(Choice::BackNeck, BackNeck::Straight);
+  design.choose(Choice::BustShaping, BustShaping::ShortRows)
+      .choose(Choice::SleeveLine, SleeveLine::Full);
   design.set(Field::Bust, 104).set(Field::BustDepth, 4).set(Field::BustReach, 9);
   return knitGarment(draftGarment(design));
 }
@@ -180,7 +196,8 @@ TEST(Chart, LegendNamesTurnsAndButtonholesWhereTheyOccur) {
   const auto names = [&](PieceId id, const char* key) {
     const Picture picture = chartPicture(*k.piece(id), k.lattice.size, p);
     const auto& labels = picture.groups.back().labels;
-    return std::any_of(labels.begin(), labels.end(), [&](const Label& l) { return l.text == p.say(key); });
+    return std::any_of(labels.begin(), labels.end(),
+                       [&](const Label& l) { return l.text == p.say(key); });
   };
   EXPECT_TRUE(names(PieceId::RightFront, "chart.symbol.buttonhole"));
   EXPECT_FALSE(names(PieceId::LeftFront, "chart.symbol.buttonhole"));
@@ -200,7 +217,8 @@ TEST(Chart, ShowsTheFacingAndItsFold) {
     const Chart chart = pieceChart(back, k.lattice.size, builtinPhrases(), fold(how));
     const Group& group = chart.picture.groups.front();
     const auto says = [&](const std::string& text) {
-      return std::any_of(group.labels.begin(), group.labels.end(), [&](const Label& l) { return l.text == text; });
+      return std::any_of(group.labels.begin(), group.labels.end(),
+                         [&](const Label& l) { return l.text == text; });
     };
     EXPECT_TRUE(says("facing, " + std::to_string(back.foldRow - 1) + " rows"));
     EXPECT_FALSE(says("rib, " + std::to_string(back.hemRows) + " rows"));
@@ -208,8 +226,8 @@ TEST(Chart, ShowsTheFacingAndItsFold) {
     // The line lies in the row of the fold, across all of its cells.
     const double y = chart.rows.middle(back.foldRow - 1);
     EXPECT_TRUE(std::any_of(group.strokes.begin(), group.strokes.end(), [&](const Stroke& s) {
-      return s.role == Role::Measure && s.path.start().y() == y && s.path.end().y() == y && s.path.start().x() < 0 &&
-             s.path.end().x() == chart.columns.end();
+      return s.role == Role::Measure && s.path.start().y() == y && s.path.end().y() == y &&
+             s.path.start().x() < 0 && s.path.end().x() == chart.columns.end();
     }));
   }
 }
@@ -217,7 +235,8 @@ TEST(Chart, ShowsTheFacingAndItsFold) {
 // Twice the area that a closed line goes round.
 double doubleArea(const Path& path) {
   double sum = 0;
-  for (const Cubic& c : path.segments()) sum += c.start().x() * c.end().y() - c.end().x() * c.start().y();
+  for (const Cubic& c : path.segments())
+    sum += c.start().x() * c.end().y() - c.end().x() * c.start().y();
   return sum;
 }
 
@@ -227,10 +246,12 @@ TEST(Chart, OutlineGoesRoundEveryCell) {
   for (const KnitPiece& piece : k.pieces) {
     const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
     double cells = 0;
-    for (const ChartLine& l : chart.grid.lines) cells += l.cells.size();
+    for (const ChartLine& l : chart.grid.lines)
+      cells += l.cells.size();
     const auto outline = test::strokesOf(chart.picture, Role::Outline);
     ASSERT_EQ(outline.size(), 1u);
-    EXPECT_NEAR(doubleArea(outline.front()->path), 2 * cells * chart.rows.at(1) * chart.columns.at(1), 1e-6);
+    EXPECT_NEAR(doubleArea(outline.front()->path),
+                2 * cells * chart.rows.at(1) * chart.columns.at(1), 1e-6);
   }
 }
 

@@ -5,7 +5,9 @@
 namespace scye {
 namespace {
 
-const Label& only(const Group& g) { return g.labels.front(); }
+const Label& only(const Group& g) {
+  return g.labels.front();
+}
 
 TEST(Dimensions, StandAboveTheirLineAndReadFromBelowOrFromTheRight) {
   Group g;
@@ -51,7 +53,8 @@ TEST(Dimensions, ReachFromTheFeatureToTheLine) {
   Dimensions d(g, 1);
   d.upright({{10, 0}, {4, 30}, "30 cm", {}, Role::Measure}, {-5});
   Box box;
-  for (const Stroke& s : g.strokes) box.add(s.path);
+  for (const Stroke& s : g.strokes)
+    box.add(s.path);
   EXPECT_GT(box.high.x(), 9); // the extension line starts at the feature
   EXPECT_NEAR(box.low.x(), -5.35, 1e-9);
 }

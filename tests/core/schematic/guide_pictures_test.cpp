@@ -201,7 +201,8 @@ TEST(BodyTape, widthsLieBetweenTheirLandmarks) {
     EXPECT_EQ(front.view, GuideView::Front);
     EXPECT_LT((front.way.start() - p.neckPoint).norm(), 1e-9);
     EXPECT_NEAR(front.way.end().y(), p.waist.y, 1e-9);
-    EXPECT_GT(front.way.end().x(), p.neckPoint.x()) << "it runs over the bust, not beside the middle";
+    EXPECT_GT(front.way.end().x(), p.neckPoint.x())
+        << "it runs over the bust, not beside the middle";
     const Tape inside = tapeOn(Source::Body, figure, Field::SleeveToUnderarm),
                outside = tapeOn(Source::Body, figure, Field::SleeveToShoulder);
     EXPECT_LT(inside.way.length(), outside.way.length()) << "the inside of the arm is the shorter";
@@ -211,8 +212,9 @@ TEST(BodyTape, widthsLieBetweenTheirLandmarks) {
 // Ends of every tape on the garment lie on its edges and seams, but for those that end on a level
 // line.
 TEST(GarmentTape, reachesFromEdgeToEdge) {
-  const std::set<Field> onLevels{Field::ArmholeDepth, Field::BackWaistLength, Field::FrontWaistLength,
-                                 Field::HemToUnderarm, Field::ShoulderDrop};
+  const std::set<Field> onLevels{Field::ArmholeDepth, Field::BackWaistLength,
+                                 Field::FrontWaistLength, Field::HemToUnderarm,
+                                 Field::ShoulderDrop};
   for (const Figure figure : kFigures)
     for (const Field f : measuredOn(Source::Garment)) {
       const Tape tape = tapeOn(Source::Garment, figure, f);

@@ -24,7 +24,8 @@ std::vector<Made> some(std::uint64_t seed, int count) {
   while (int(made.size()) < count) {
     Made m{draftGarment(designs.plausible()), {}};
     m.knitted = knitGarment(m.draft);
-    if (!anyBlocking(m.draft.findings) && !anyBlocking(m.knitted.findings)) made.push_back(std::move(m));
+    if (!anyBlocking(m.draft.findings) && !anyBlocking(m.knitted.findings))
+      made.push_back(std::move(m));
   }
   return made;
 }
@@ -35,15 +36,17 @@ Box boxOf(const Path& path) {
   return box;
 }
 
-// A sleeve cannot be widened to the elbow, nor a full one narrowed to the upper arm, by more than a stitch at
-// each end of every second row: where it is, it may stay narrower than it is drafted.
+// A sleeve cannot be widened to the elbow, nor a full one narrowed to the upper arm, by more than a
+// stitch at each end of every second row: where it is, it may stay narrower than it is drafted.
 bool shapedAllItCan(const KnitPiece& piece) {
   for (const ActKind kind : {ActKind::Increase, ActKind::Decrease}) {
     std::vector<int> rows;
     for (const RowLine& line : piece.rows)
       for (const Act& a : line.acts)
-        if (a.shapes == Shapes::Sleeve && a.kind == kind && a.side == EdgeSide::Right) rows.push_back(line.row);
-    const auto far = std::adjacent_find(rows.begin(), rows.end(), [](int x, int y) { return y - x > 2; });
+        if (a.shapes == Shapes::Sleeve && a.kind == kind && a.side == EdgeSide::Right)
+          rows.push_back(line.row);
+    const auto far =
+        std::adjacent_find(rows.begin(), rows.end(), [](int x, int y) { return y - x > 2; });
     if (rows.size() > 2 && far == rows.end()) return true;
   }
   return false;
@@ -56,7 +59,8 @@ TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
     for (const KnitPiece& piece : m.knitted.pieces) {
       const Piece* drafted = m.draft.piece(piece.id);
       if (!drafted || inPattern) continue;
-      const Path outline = knittedOutline(piece, m.knitted.lattice.size, edgeFinish(m.draft, m.knitted));
+      const Path outline =
+          knittedOutline(piece, m.knitted.lattice.size, edgeFinish(m.draft, m.knitted));
       ASSERT_FALSE(outline.empty());
       EXPECT_LT((outline.end() - outline.start()).norm(), 1e-9);
       const Box is = boxOf(outline), was = drafted->box();
@@ -67,8 +71,10 @@ TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
         EXPECT_NEAR(is.low.x(), was.low.x(), 1.01 * w) << pieceKey(piece.id);
         EXPECT_NEAR(is.high.x(), was.high.x(), 1.01 * w) << pieceKey(piece.id);
       }
-      // The last shoulder step is as high as the slope there; the cap is solved again in whole stitches.
-      const double slack = piece.id == PieceId::Sleeve ? 0.06 * was.high.y() : m.draft.sizes[Field::ShoulderDrop];
+      // The last shoulder step is as high as the slope there; the cap is solved again in whole
+      // stitches.
+      const double slack =
+          piece.id == PieceId::Sleeve ? 0.06 * was.high.y() : m.draft.sizes[Field::ShoulderDrop];
       EXPECT_NEAR(is.high.y(), was.high.y(), slack + 4 * h) << pieceKey(piece.id);
     }
   }
@@ -84,7 +90,8 @@ TEST(KnittedOutline, LeavesOutTheSelvedges) {
     const KnitPiece& back = *k.piece(PieceId::Back);
     const Path outline = knittedOutline(back, k.lattice.size, edgeFinish(draft, k));
     double widest = 0;
-    for (const RowLine& l : back.rows) widest = std::max(widest, l.rightEdge - l.leftEdge);
+    for (const RowLine& l : back.rows)
+      widest = std::max(widest, l.rightEdge - l.leftEdge);
     EXPECT_NEAR(boxOf(outline).size().x(), (widest - 2 * selvedge) * k.lattice.size.width, 1e-9);
   }
 }
@@ -100,42 +107,62 @@ Path outlineOf(std::vector<Act> acts, int last, int neckRow = -1) {
 }
 std::vector<Vec2> corners(const Path& path) {
   std::vector<Vec2> points{path.start()};
-  for (const Cubic& c : path.segments()) points.push_back(c.end());
+  for (const Cubic& c : path.segments())
+    points.push_back(c.end());
   return points;
 }
 
-// Turned 4 and 8 stitches before the right edge, whose seam line is x = 9: the notch is as deep as the turns.
+// Turned 4 and 8 stitches before the right edge, whose seam line is x = 9: the notch is as deep as
+// the turns.
 TEST(KnittedOutline, HasANotchWhereShortRowsAreTurnedOverTheBust) {
   const Path outline = outlineOf({{4, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 0},
                                   {6, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 4},
-                                  {8, ActKind::TakeUp, EdgeSide::Right, Stitches(8), Shapes::Bust}}, 10);
-  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 3}, {6, 3}, {6, 5}, {2, 5}, {2, 7}, {9, 7}, {9, 10},
-                                                 {-9, 10}, {-9, 0}, {9, 0}}));
+                                  {8, ActKind::TakeUp, EdgeSide::Right, Stitches(8), Shapes::Bust}},
+                                 10);
+  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0},
+                                                 {9, 3},
+                                                 {6, 3},
+                                                 {6, 5},
+                                                 {2, 5},
+                                                 {2, 7},
+                                                 {9, 7},
+                                                 {9, 10},
+                                                 {-9, 10},
+                                                 {-9, 0},
+                                                 {9, 0}}));
 }
 
 TEST(KnittedOutline, AShoulderByShortRowsHasTheStepsOfItsTurns) {
-  const Path outline = outlineOf({{3, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Shoulder, 0},
-                                  {4, ActKind::Wait, EdgeSide::Right, Stitches(3), Shapes::Shoulder, 0},
-                                  {5, ActKind::TakeUp, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
-                                  {6, ActKind::TakeUp, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
-                                  {7, ActKind::Close, EdgeSide::Right, Stitches(20), Shapes::Neck}}, 7, 7);
-  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 3}, {6, 3}, {6, 6}, {-6, 6}, {-6, 2}, {-9, 2}, {-9, 0},
-                                                 {9, 0}}));
+  const Path outline =
+      outlineOf({{3, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Shoulder, 0},
+                 {4, ActKind::Wait, EdgeSide::Right, Stitches(3), Shapes::Shoulder, 0},
+                 {5, ActKind::TakeUp, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
+                 {6, ActKind::TakeUp, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
+                 {7, ActKind::Close, EdgeSide::Right, Stitches(20), Shapes::Neck}},
+                7, 7);
+  EXPECT_EQ(corners(outline),
+            (std::vector<Vec2>{
+                {9, 0}, {9, 3}, {6, 3}, {6, 6}, {-6, 6}, {-6, 2}, {-9, 2}, {-9, 0}, {9, 0}}));
 }
 
 // A straight neck is the end of an undivided piece; both of its edges are sewn up to there.
 TEST(KnittedOutline, AnUndividedPieceEndsStraightAcross) {
-  const Path outline = outlineOf({{5, ActKind::BindOff, EdgeSide::Right, Stitches(4), Shapes::Shoulder},
-                                  {6, ActKind::BindOff, EdgeSide::Left, Stitches(4), Shapes::Shoulder},
-                                  {7, ActKind::Close, EdgeSide::Right, Stitches(12), Shapes::Neck}}, 7, 7);
-  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 4}, {5, 4}, {5, 6}, {-5, 6}, {-5, 5}, {-9, 5}, {-9, 0},
-                                                 {9, 0}}));
+  const Path outline =
+      outlineOf({{5, ActKind::BindOff, EdgeSide::Right, Stitches(4), Shapes::Shoulder},
+                 {6, ActKind::BindOff, EdgeSide::Left, Stitches(4), Shapes::Shoulder},
+                 {7, ActKind::Close, EdgeSide::Right, Stitches(12), Shapes::Neck}},
+                7, 7);
+  EXPECT_EQ(corners(outline),
+            (std::vector<Vec2>{
+                {9, 0}, {9, 4}, {5, 4}, {5, 6}, {-5, 6}, {-5, 5}, {-9, 5}, {-9, 0}, {9, 0}}));
 }
 
 TEST(KnittedOutline, ASpreadRowWidensBothSides) {
-  const Path outline = outlineOf({{3, ActKind::Spread, EdgeSide::Right, Stitches(10), Shapes::Cuff}}, 6);
-  EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0}, {9, 2}, {14, 2}, {14, 6}, {-14, 6}, {-14, 2}, {-9, 2},
-                                                 {-9, 0}, {9, 0}}));
+  const Path outline =
+      outlineOf({{3, ActKind::Spread, EdgeSide::Right, Stitches(10), Shapes::Cuff}}, 6);
+  EXPECT_EQ(corners(outline),
+            (std::vector<Vec2>{
+                {9, 0}, {9, 2}, {14, 2}, {14, 6}, {-14, 6}, {-14, 2}, {-9, 2}, {-9, 0}, {9, 0}}));
 }
 
 double chordsOf(const KnittedEdge& edge, const StitchSize& size, double flat) {
@@ -156,20 +183,24 @@ TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
     }
 }
 
-// The search measures schedules. With decreases on every row the left edge may bind off and decrease in one
-// and the same row, which a row table holds as one change; such designs are looked at above only.
+// The search measures schedules. With decreases on every row the left edge may bind off and
+// decrease in one and the same row, which a row table holds as one change; such designs are looked
+// at above only.
 TEST(KnittedChords, AreAsLongAsTheSearchSays) {
   for (const Made& m : some(52, 80)) {
     if (m.draft.design.yes(Choice::EveryRow)) continue;
     const KnitGarment& k = m.knitted;
     const StitchSize& size = k.lattice.size;
     const KnitPiece& back = *k.piece(PieceId::Back);
-    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0), k.backArmhole.right, 1e-9);
-    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + 1), size, 0), k.backArmhole.left, 1e-9);
+    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0),
+                k.backArmhole.right, 1e-9);
+    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + 1), size, 0),
+                k.backArmhole.left, 1e-9);
     if (!k.capKnitted) continue;
     const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
     const int crown = sleeve.rows.back().acts.back().stitches.value();
-    const double half = crownHalfStitches(Stitches(crown), Stitches(k.lattice.selvedge)) * size.width;
+    const double half =
+        crownHalfStitches(Stitches(crown), Stitches(k.lattice.selvedge)) * size.width;
     EXPECT_NEAR(chordsOf(seamEdge(sleeve, EdgeSide::Right, sleeve.crownRow), size, half) +
                     chordsOf(seamEdge(sleeve, EdgeSide::Left, sleeve.crownRow), size, half),
                 k.right.cap, 1e-9);

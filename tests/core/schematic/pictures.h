@@ -10,10 +10,12 @@
 namespace scye::test {
 
 // Pairs of labels whose boxes share more than a hair, as their texts.
-[[nodiscard]] inline std::vector<std::pair<std::string, std::string>> overlappingLabels(const Picture& picture) {
+[[nodiscard]] inline std::vector<std::pair<std::string, std::string>>
+overlappingLabels(const Picture& picture) {
   std::vector<std::pair<Box, std::string>> all;
   for (const Group& g : picture.groups)
-    for (const Label& l : g.labels) all.emplace_back(labelBox(l), l.text);
+    for (const Label& l : g.labels)
+      all.emplace_back(labelBox(l), l.text);
   std::vector<std::pair<std::string, std::string>> found;
   constexpr double kHair = 1e-6;
   for (std::size_t i = 0; i < all.size(); ++i)
@@ -33,7 +35,8 @@ namespace scye::test {
   };
   for (const Group& g : picture.groups) {
     look(g.title);
-    for (const Label& l : g.labels) look(l.text);
+    for (const Label& l : g.labels)
+      look(l.text);
   }
   return found;
 }

@@ -64,7 +64,9 @@ TEST(PieceSchematic, FiguresOfEveryShapeStandClear) {
 TEST(PieceSchematic, MeasuresHalfFrontsFromTheirOwnFrontEdge) {
   for (const BandMade band : {BandMade::KnittedOn, BandMade::PickedUp}) {
     Design design;
-    design.set(Field::Bust, 92).choose(Choice::Garment, Garment::Jacket).choose(Choice::BandMade, band);
+    design.set(Field::Bust, 92)
+        .choose(Choice::Garment, Garment::Jacket)
+        .choose(Choice::BandMade, band);
     const GarmentDraft draft = draftGarment(design);
     const Piece& front = *draft.piece(PieceId::LeftFront);
     const double hem = front.edges.front().path.length();

@@ -216,7 +216,8 @@ TEST(Match, pinnedHeightAlwaysHasSomeCapEase) {
   EXPECT_NEAR(w.match.ease(), w.match.value, 1e-9);
 }
 
-// What cannot be had is answered with the nearest that can: hold that cap height instead, and it is found there.
+// What cannot be had is answered with the nearest that can: hold that cap height instead, and it is
+// found there.
 TEST(AnyUnknown, whatCannotBeHadIsAnsweredWithTheNearestThatCan) {
   test::RandomDesigns random(test::propertySeed(1405));
   int answered = 0;
@@ -228,8 +229,10 @@ TEST(AnyUnknown, whatCannotBeHadIsAnsweredWithTheNearestThatCan) {
     if (m.found || !m.nearest) continue;
     ++answered;
     const double toward = m.nearest->height > m.height ? 1 : -1;
-    const CapMatch beyond = draftGarment(d.set(Field::CapHeight, m.nearest->height + toward * 0.01)).cap;
-    const CapMatch before = draftGarment(d.set(Field::CapHeight, m.nearest->height - toward * 0.01)).cap;
+    const CapMatch beyond =
+        draftGarment(d.set(Field::CapHeight, m.nearest->height + toward * 0.01)).cap;
+    const CapMatch before =
+        draftGarment(d.set(Field::CapHeight, m.nearest->height - toward * 0.01)).cap;
     ASSERT_TRUE(beyond.found || before.found) << "design " << i;
     const CapMatch& had = beyond.found ? beyond : before;
     ASSERT_NEAR(had.value, m.nearest->value, 1) << "design " << i;
