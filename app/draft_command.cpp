@@ -2,13 +2,13 @@
 
 #include "command_line.h"
 #include "directions/row_table_csv.h"
-#include "document/derived.h"
 #include "export/export.h"
+#include "garment/verdict.h"
 #include "io/design_file.h"
 #include "io/files.h"
 #include "io/report.h"
 #include "io/setting.h"
-#include "knit/knit_export.h"
+#include "knitting/knit_export.h"
 #include "schematic/schematic.h"
 
 #include <QFile>
@@ -71,8 +71,7 @@ std::optional<std::string> writeText(const std::string& path, std::string_view t
 }
 
 std::optional<std::string> writeReport(const Job& job, const std::string& path) {
-  const Derived& d = job.derived;
-  return writeText(path, reportToJson(d.draft, d.knit, d.findings, phrases()));
+  return writeText(path, reportToJson(job.derived, phrases()));
 }
 
 std::optional<std::string> writeRows(const Job& job, const std::string& path) {
@@ -272,7 +271,7 @@ std::string asSettings(const Remedy& remedy) {
 // The verdict and the findings with their remedies on stdout; what blocks, being an error, on
 // stderr.
 void tell(const Job& job) {
-  const FitVerdict verdict = fitVerdict(job.derived.draft, phrases(), job.unit, &job.derived.knit);
+  const FitVerdict verdict = fitVerdict(job.derived, phrases(), job.unit);
   std::printf("%s\n", verdict.sentence.c_str());
   if (verdict.knitted) std::printf("%s\n", verdict.knitted->sentence.c_str());
   for (const Finding& finding : job.derived.findings) {

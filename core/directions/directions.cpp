@@ -18,7 +18,8 @@ std::vector<FinishedSize> finishedSizes(const KnitGarment& garment) {
 
 } // namespace
 
-Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) {
+Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
+                         const MakingUp& makingUp) {
   const Design& design = draft.design;
   const Lattice& l = garment.lattice;
   Directions d;
@@ -34,7 +35,7 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment) 
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
   d.armhole = garment.right.armhole, d.cap = garment.right.cap;
-  d.finishing = finishingOf(draft, garment);
+  d.finishing = finishingOf(draft, garment, makingUp);
   return d;
 }
 

@@ -32,7 +32,8 @@ struct Directions {
 };
 
 // Cost: about 50 us.
-[[nodiscard]] Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment);
+[[nodiscard]] Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
+                                       const MakingUp& makingUp);
 
 struct Wording {
   std::string terms = "us"; // "us", "uk"; a phrase that these terms lack is taken from "us"

@@ -27,15 +27,15 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
 }
 
 void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) {
-  f.marks = seamMarks(draft, garment);
-  if (f.marks.empty()) return;
+  const std::vector<SeamMarks>& marks = f.makingUp.marks;
+  if (marks.empty()) return;
   f.crown = garment.right.capRight.crown.value();
-  const LetIn &back = f.marks[0].letIn, &front = f.marks[1].letIn;
+  const LetIn &back = marks[0].letIn, &front = marks[1].letIn;
   f.eased = back.smooth + front.smooth;
   f.top.made = draft.design.as<CapTop>(Choice::CapTop);
   if (!back.gathers() && !front.gathers()) f.top.made = CapTop::Smooth;
   if (f.top.made == CapTop::Smooth) return;
-  f.top.lengths = drawnIn(f.marks[0], f.marks[1]);
+  f.top.lengths = drawnIn(marks[0], marks[1]);
   const double drawn = f.top.lengths.cap -
                        f.top.lengths.armhole; // between the pins, what is eased in there included
   f.eased = std::max(0.0, garment.right.cap - garment.right.armhole - drawn);
@@ -46,12 +46,13 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
 
 } // namespace
 
-Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment) {
+Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment,
+                      const MakingUp& makingUp) {
   Finishing f;
   if (!garment.gaugeUsable) return f;
   f.neckline = draft.design.as<Neckline>(Choice::Neckline);
   f.neckBand = draft.sizes[Field::NeckBand], f.buttonBand = draft.sizes[Field::ButtonBand];
-  f.pickUps = pickUps(draft, garment);
+  f.makingUp = makingUp;
   seams(f, draft, garment);
   sleeves(f, draft, garment);
   return f;

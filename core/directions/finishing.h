@@ -3,9 +3,8 @@
 // Lengths in cm.
 #pragma once
 
-#include "knit/pick_up.h"
-#include "knit/seam_marks.h"
-#include "knit/uneven_seam.h"
+#include "making_up/making_up.h"
+#include "making_up/uneven_seam.h"
 
 #include <vector>
 
@@ -31,16 +30,16 @@ struct Finishing {
   // Neck and fronts
   Neckline neckline = Neckline::Round;
   double neckBand = 0, buttonBand = 0; // widths
-  PickUps pickUps;
+  MakingUp makingUp;
   Buttonholes buttonholes; // of a band that is knitted on
-  // Sleeves: right armhole, left armhole; back and front of each. Empty where no cap is knitted.
-  std::vector<SeamMarks> marks;
+  // Sleeves
   int crown = 0;    // stitches
   double eased = 0; // of the cap's ease, smoothly; with gathers or pleats, below them
   CapTopDrawn top;
 };
 
-[[nodiscard]] Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment);
+[[nodiscard]] Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment,
+                                    const MakingUp& makingUp);
 
 // Whether the left armhole is pinned as the right one, to within a row of each piece: edges knitted
 // at the left are a row later.

@@ -32,7 +32,7 @@ public:
     say("block");
     say(f_.shoulderShortRows ? "shoulders.shortRows" : "shoulders", {countParam("k", f_.shoulder)});
     if (d_.slit) say(d_.figure == Figure::Baby ? "slit.baby" : "slit");
-    const PickUps& p = f_.pickUps;
+    const PickUps& p = f_.makingUp.pickUps;
     if (p.band.stitches > 0 && !p.band.withNeck) bands();
     if (p.neck.total() > 0) neck();
     if (d_.capKnitted) sleeves();
@@ -54,14 +54,14 @@ private:
   }
 
   void bands() {
-    const PickUps& p = f_.pickUps;
+    const PickUps& p = f_.makingUp.pickUps;
     say("bands", {countParam("k", p.band.stitches), countParam("rows", p.band.rows), ratio(),
                   lengthParam("width", f_.buttonBand)});
     buttonholes();
   }
 
   void buttonholes() {
-    const BandButtonholes& b = f_.pickUps.buttonholes;
+    const BandButtonholes& b = f_.makingUp.pickUps.buttonholes;
     if (b.count == 0) return;
     // At most two distances, the larger first.
     std::vector<std::string> between;
@@ -83,19 +83,19 @@ private:
   }
 
   [[nodiscard]] Param ratio() const {
-    const PickUpRatio& r = f_.pickUps.ratio;
+    const PickUpRatio& r = f_.makingUp.pickUps.ratio;
     return textParam("ratio",
                      inner("ratio", {countParam("a", r.stitches), countParam("b", r.rows)}));
   }
 
   void neck() {
     constexpr double kLeastBand = 0.25; // cm: less is no band
-    if (f_.neckBand < kLeastBand && !f_.pickUps.band.withNeck) {
+    if (f_.neckBand < kLeastBand && !f_.makingUp.pickUps.band.withNeck) {
       say("neck.bare");
       return;
     }
-    const NeckPickUp& n = f_.pickUps.neck;
-    const BandPickUp& band = f_.pickUps.band;
+    const NeckPickUp& n = f_.makingUp.pickUps.neck;
+    const BandPickUp& band = f_.makingUp.pickUps.band;
     const int half = n.back / 2;
     Params params{countParam("back", n.back),
                   countParam("front", n.front),
@@ -121,14 +121,14 @@ private:
 
   void sleeves() {
     say("pin", {lengthParam("armhole", d_.armhole), lengthParam("cap", d_.cap)});
-    const bool alike = pinnedAlike(f_.marks);
+    const bool alike = pinnedAlike(f_.makingUp.marks);
     say(alike ? "marks.alike" : "marks");
-    for (std::size_t side = 0; side < f_.marks.size(); side += 2) {
+    for (std::size_t side = 0; side < f_.makingUp.marks.size(); side += 2) {
       if (side > 0 && alike) break;
       if (!alike) say(side == 0 ? "marks.right" : "marks.left");
-      marks(f_.marks[side]);
-      marks(f_.marks[side + 1]);
-      shoulder(f_.marks[side].marks.back(), f_.marks[side + 1].marks.back());
+      marks(f_.makingUp.marks[side]);
+      marks(f_.makingUp.marks[side + 1]);
+      shoulder(f_.makingUp.marks[side].marks.back(), f_.makingUp.marks[side + 1].marks.back());
     }
     if (f_.top.any()) drawnIn();
     if (f_.eased > worthTelling(words_))
@@ -170,8 +170,8 @@ private:
     };
     Params params{lengthParam("cap", d.cap),
                   lengthParam("armhole", d.armhole),
-                  countParam("back", pin(f_.marks[0])),
-                  countParam("front", pin(f_.marks[1])),
+                  countParam("back", pin(f_.makingUp.marks[0])),
+                  countParam("front", pin(f_.makingUp.marks[1])),
                   lengthParam("crown", d.crown),
                   lengthParam("crownDrawn", d.crownDrawn)};
     if (f_.top.made == CapTop::Gathered) {

@@ -1,6 +1,6 @@
 #include "directions/step_words.h"
 
-#include "knit/spread.h"
+#include "shaping/spread.h"
 
 #include <algorithm>
 

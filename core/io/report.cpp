@@ -1,8 +1,6 @@
 #include "io/report.h"
 
 #include "io/json_number.h"
-#include "knit/pick_up.h"
-#include "knit/seam_marks.h"
 #include "seam/hang.h"
 
 #include <array>
@@ -94,9 +92,9 @@ Json pinOf(const PinPlace& pin) {
           {"stitches", pin.stitches}};
 }
 
-Json seamsOf(const GarmentDraft& draft, const KnitGarment& k) {
+Json seamsOf(const std::vector<SeamMarks>& seams) {
   Json out = Json::array();
-  for (const SeamMarks& side : seamMarks(draft, k)) {
+  for (const SeamMarks& side : seams) {
     Json marks = Json::array();
     for (const SeamMark& m : side.marks)
       marks.push_back({{"mark", notchKey(m.kind)},
@@ -121,7 +119,8 @@ Json pickUpsOf(const PickUps& p) {
 }
 
 // In whole stitches and rows.
-Json knittedOf(const GarmentDraft& draft, const KnitGarment& k, const Phrases& phrases) {
+Json knittedOf(const Derived& derived, const Phrases& phrases) {
+  const KnitGarment& k = derived.knit;
   Json rounded = Json::array(), pieces = Json::array();
   for (const Rounded& r : k.rounded)
     rounded.push_back({{"key", r.key},
@@ -155,8 +154,8 @@ Json knittedOf(const GarmentDraft& draft, const KnitGarment& k, const Phrases& p
             {"rows", k.buttonholes.rows},
             {"stitches", k.buttonholes.stitches},
             {"fromEdge", k.buttonholes.from}}},
-          {"pickUp", pickUpsOf(pickUps(draft, k))},
-          {"pins", seamsOf(draft, k)},
+          {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
+          {"pins", seamsOf(derived.makingUp.marks)},
           {"sizes", std::move(rounded)}};
 }
 
@@ -187,8 +186,8 @@ Json findingOf(const Finding& finding, const Phrases& phrases) {
 
 } // namespace
 
-std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
-                         const Findings& findings, const Phrases& phrases) {
+std::string reportToJson(const Derived& derived, const Phrases& phrases) {
+  const GarmentDraft& draft = derived.draft;
   Json report;
   report["format"] = "scyewright-report";
   report["version"] = 1;
@@ -201,9 +200,9 @@ std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
   report["pieces"] = Json::array();
   for (const Piece& piece : draft.pieces)
     report["pieces"].push_back(pieceOf(piece, phrases));
-  report["knitted"] = knittedOf(draft, knit, phrases);
+  report["knitted"] = knittedOf(derived, phrases);
   report["findings"] = Json::array();
-  for (const Finding& finding : findings)
+  for (const Finding& finding : derived.findings)
     report["findings"].push_back(findingOf(finding, phrases));
   return report.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -3,7 +3,7 @@
 // are listed in DEVELOPERS.md, "The report".
 #pragma once
 
-#include "knit/knit_garment.h"
+#include "garment/derived.h"
 #include "model/phrases.h"
 
 #include <string>
@@ -14,8 +14,6 @@ namespace scye {
 // stands beside its points.
 inline constexpr int kReportChords = 64;
 
-// `findings`: of every stage, with their remedies.
-[[nodiscard]] std::string reportToJson(const GarmentDraft& draft, const KnitGarment& knit,
-                                       const Findings& findings, const Phrases& phrases);
+[[nodiscard]] std::string reportToJson(const Derived& derived, const Phrases& phrases);
 
 } // namespace scye

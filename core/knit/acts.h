@@ -1,9 +1,9 @@
 // Small tools on lists of acts.
 #pragma once
 
-#include "knit/even_shaping.h"
 #include "knit/lattice.h"
 #include "knit/row_table.h"
+#include "shaping/even_shaping.h"
 
 namespace scye {
 

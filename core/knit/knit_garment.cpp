@@ -1,7 +1,7 @@
 #include "knit/knit_garment.h"
 
-#include "knit/knit_checks.h"
 #include "knit/piece_plan.h"
+#include "knit/rounded_sizes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -70,10 +70,7 @@ public:
   }
 
   KnitGarment run() {
-    if (!k_.gaugeUsable) {
-      k_.findings = checkKnitting(g_, k_);
-      return std::move(k_);
-    }
+    if (!k_.gaugeUsable) return std::move(k_);
     const Lattice& l = k_.lattice;
     const ShapingStyle style = styleOf(g_);
     k_.backArmhole = armholeOf(l, l.back, style);
@@ -89,7 +86,6 @@ public:
     if (const KnitPiece* front = k_.piece(PieceId::RightFront))
       k_.buttonholes = scye::buttonholes(g_, l, front->neckRow);
     k_.rounded = roundedSizes(g_, k_);
-    k_.findings = checkKnitting(g_, k_);
     return std::move(k_);
   }
 
@@ -195,14 +191,6 @@ double KnitGarment::mismatch() const {
 
 KnitGarment knitGarment(const GarmentDraft& draft) {
   return Knitting(draft).run();
-}
-
-Findings allFindings(const Design& design) {
-  const GarmentDraft draft = draftGarment(design);
-  Findings all = draft.findings;
-  const Findings knit = knitGarment(draft).findings;
-  all.insert(all.end(), knit.begin(), knit.end());
-  return all;
 }
 
 } // namespace scye

@@ -1,12 +1,12 @@
 // The garment in whole stitches and rows: every piece as a row table, the knitted edges measured
 // and the sleeve cap searched so that they fit. A pure function of the draft. What cannot be
-// knitted stands in the findings; the pieces that can are there all the same.
+// knitted is told in `impossible`; the pieces that can are there all the same.
 #pragma once
 
 #include "knit/buttonholes.h"
-#include "knit/cap_shaping.h"
 #include "knit/lattice.h"
 #include "knit/row_table.h"
+#include "shaping/cap_shaping.h"
 
 namespace scye {
 
@@ -58,7 +58,6 @@ struct KnitGarment {
   std::vector<Rounded> rounded;
   std::vector<PieceId> impossible; // pieces whose stitches run out before their shaping does
   bool gaugeUsable = true;         // false: nothing is worked out in stitches
-  Findings findings;               // of the knitting only, without remedies
 
   [[nodiscard]] const KnitPiece* piece(PieceId id) const;
   [[nodiscard]] double mismatch() const; // the larger of both sides, cm, signed
@@ -69,8 +68,5 @@ inline constexpr double kFinestGauge = 60; // stitches in 10 cm
 
 // Cost: about 0.7 ms at 22/30, most of it the search for the cap.
 [[nodiscard]] KnitGarment knitGarment(const GarmentDraft& draft);
-
-// All findings of the whole chain for a design, for remedies (seam/remedies.h).
-[[nodiscard]] Findings allFindings(const Design& design);
 
 } // namespace scye

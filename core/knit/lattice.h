@@ -3,8 +3,8 @@
 // Heights are even numbers of rows where a right-side row has to follow.
 #pragma once
 
-#include "knit/armhole_shaping.h"
 #include "seam/garment_draft.h"
+#include "shaping/armhole_shaping.h"
 
 namespace scye {
 

@@ -10,8 +10,8 @@
 #pragma once
 
 #include "draft/piece.h"
-#include "knit/edge_length.h"
 #include "model/units.h"
+#include "shaping/edge_length.h"
 
 #include <string>
 #include <vector>

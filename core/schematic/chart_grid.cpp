@@ -1,6 +1,6 @@
 #include "schematic/chart_grid.h"
 
-#include "knit/spread.h"
+#include "shaping/spread.h"
 
 #include <algorithm>
 #include <cmath>

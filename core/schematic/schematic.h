@@ -36,22 +36,4 @@ struct SchematicOptions {
 [[nodiscard]] Picture fitComparison(const GarmentDraft& draft, const Phrases& phrases,
                                     const SchematicOptions& options);
 
-// As knitted, by the row tables (cm; the wearer's armholes, back and front together).
-struct KnittedFit {
-  double armholeLeft = 0, armholeRight = 0, capLeft = 0, capRight = 0;
-  double mismatch = 0; // cap - armhole - ease wanted, of the side where it is larger
-  std::string sentence;
-};
-
-// "It fits" or what to do, in one sentence, and the three numbers; with a knitted garment also its
-// own. It fits when the draft does and, where it is knitted, nothing about the knitting forbids it.
-struct FitVerdict {
-  bool fits = false;
-  std::string sentence;
-  double armhole = 0, cap = 0, ease = 0; // cm, drafted, front and back together
-  std::optional<KnittedFit> knitted;     // absent where there is no knitted cap
-};
-[[nodiscard]] FitVerdict fitVerdict(const GarmentDraft& draft, const Phrases& phrases,
-                                    LengthUnit unit, const KnitGarment* knitted = nullptr);
-
 } // namespace scye

@@ -1,7 +1,7 @@
 // One redraft, as it happens on every step of a slider: from the design to outlines and findings,
 // the bust moving so that nothing stays the same.
+#include "garment/remedies.h"
 #include "seam/garment_draft.h"
-#include "seam/remedies.h"
 
 #include <benchmark/benchmark.h>
 

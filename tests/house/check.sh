@@ -46,6 +46,25 @@ includes core | awk -v lists=core/CMakeLists.txt '
         print place[1] ":" place[2] ": " folder[2] " must not include " to
     }
   }' >>"$report"
+# A folder of the ui includes only itself and those before it in SCYE_UI_ORDER.
+[ -f ui/CMakeLists.txt ] && includes ui | awk -v lists=ui/CMakeLists.txt '
+  BEGIN {
+    while ((getline line < lists) > 0) text = text " " line
+    if (match(text, /SCYE_UI_ORDER[^)]*/)) {
+      n = split(substr(text, RSTART, RLENGTH), word, " ")
+      for (i = 2; i <= n; ++i) level[word[i]] = i
+    }
+  }
+  {
+    split($0, place, ":")
+    split(place[1], folder, "/")
+    if (!(folder[2] in level)) print place[1] ": its folder is not in SCYE_UI_ORDER"
+    else if (match($0, /"[a-z_]+\//)) {
+      to = substr($0, RSTART + 1, RLENGTH - 2)
+      if (to in level && level[to] > level[folder[2]])
+        print place[1] ":" place[2] ": " folder[2] " must not include " to
+    }
+  }' >>"$report"
 [ -d ui ] && includes ui | grep -E '"app/' | sed 's/$/: the ui must not include the app/' >>"$report"
 
 files . | grep -v / | grep -vE '^(CMakeLists\.txt|README\.md|DEVELOPERS\.md|LICENSE|\..*)$' |

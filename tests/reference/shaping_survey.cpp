@@ -1,11 +1,11 @@
 // The trial of issue "whole stitches": armhole and cap of every body of the survey, in whole
 // stitches and rows, at seven gauges and four upper-arm eases. Figures are read off the row tables
-// (by core/knit/shaping_checks.h, which shares nothing with the search). By default every 20th
+// (by core/shaping/checks.h, which shares nothing with the search). By default every 20th
 // body; all of them with SCYE_WHOLE_SURVEY=1 (five minutes).
 #include "reference/shaping_survey.h"
-#include "core/knit/shaping_checks.h"
-#include "knit/armhole_shaping.h"
-#include "knit/cap_shaping.h"
+#include "core/shaping/checks.h"
+#include "shaping/armhole_shaping.h"
+#include "shaping/cap_shaping.h"
 
 #include <gtest/gtest.h>
 

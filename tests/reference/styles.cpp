@@ -2,7 +2,7 @@
 // measurement tables), everything else left to the starting values; and what a style's starting
 // values aim at.
 #include "body/size_tables.h"
-#include "knit/knit_garment.h"
+#include "garment/derived.h"
 #include "support/record.h"
 
 #include <gtest/gtest.h>
@@ -15,7 +15,7 @@ namespace {
 
 std::set<std::string> warned(const Design& d, Severity least) {
   std::set<std::string> codes;
-  for (const Finding& f : allFindings(d))
+  for (const Finding& f : findingsOf(d))
     if (f.severity >= least) codes.insert(f.code);
   return codes;
 }

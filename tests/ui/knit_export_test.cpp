@@ -3,9 +3,9 @@
 #include "window_fixture.h"
 
 #include "directions/row_table_csv.h"
-#include "knit/knit_export.h"
-#include "knit/knit_files.h"
-#include "knit/knit_pages.h"
+#include "knitting/knit_export.h"
+#include "knitting/knit_files.h"
+#include "shell/knit_pages.h"
 
 #include <QFile>
 #include <QImage>

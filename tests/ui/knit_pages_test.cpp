@@ -2,11 +2,11 @@
 // points at or goes to lights its rows.
 #include "window_fixture.h"
 
-#include "knit/chart_view.h"
-#include "knit/figure_table.h"
-#include "knit/knit_pages.h"
-#include "knit/lines_view.h"
-#include "knit/piece_list.h"
+#include "knitting/chart_view.h"
+#include "knitting/figure_table.h"
+#include "knitting/lines_view.h"
+#include "knitting/piece_list.h"
+#include "shell/knit_pages.h"
 #include "shell/work_area.h"
 #include "values/value_slider.h"
 #include "values/value_text.h"

@@ -2,9 +2,9 @@
 // pictures are kept, for looking at them.
 #include "window_fixture.h"
 
-#include "knit/chart_view.h"
-#include "knit/knit_pages.h"
-#include "knit/lines_view.h"
+#include "knitting/chart_view.h"
+#include "knitting/lines_view.h"
+#include "shell/knit_pages.h"
 
 #include <QAction>
 #include <QApplication>

@@ -3,11 +3,11 @@
 // With SCYE_PICTURES=folder the window is kept as it looks with a gathered cap.
 #include "window_fixture.h"
 
-#include "knit/figure_table.h"
-#include "knit/knit_pages.h"
+#include "knitting/figure_table.h"
 #include "panels/cap_shape_view.h"
 #include "panels/panel_context.h"
 #include "seam/hang.h"
+#include "shell/knit_pages.h"
 
 #include <QAction>
 #include <QApplication>
@@ -45,7 +45,7 @@ protected:
     settle();
   }
   [[nodiscard]] const std::vector<SeamMarks>& marks() {
-    return document().derived().directions.finishing.marks;
+    return document().derived().directions.finishing.makingUp.marks;
   }
   [[nodiscard]] QString answer() {
     return named<QLabel>(QStringLiteral("Ease between the marks"))->text();

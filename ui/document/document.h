@@ -6,7 +6,7 @@
 // kPauseMs.
 #pragma once
 
-#include "document/derived.h"
+#include "garment/derived.h"
 
 #include <QElapsedTimer>
 #include <QObject>

@@ -2,6 +2,7 @@
 
 #include "canvas/picture_widget.h"
 #include "fit/severity.h"
+#include "garment/verdict.h"
 #include "look/icons.h"
 #include "schematic/schematic.h"
 #include "seam/hang.h"
@@ -101,7 +102,7 @@ int FitPanel::leastHeight(int width) const {
 void FitPanel::refresh() {
   const LengthUnit unit = settings_.unit();
   const Derived& derived = document_.derived();
-  const FitVerdict verdict = fitVerdict(derived.draft, builtinPhrases(), unit, &derived.knit);
+  const FitVerdict verdict = fitVerdict(derived, builtinPhrases(), unit);
   sentence_->setText(unbroken(verdict.sentence));
   const int size = QFontMetrics(sentence_->font()).height();
   const QIcon sign = verdict.fits ? icon("fits", palette().color(QPalette::Highlight))

@@ -2,9 +2,9 @@
 // answers. In a window too narrow for three the answers make room, until she asks for them.
 #pragma once
 
-#include "knit/knit_files.h"
-#include "knit/knit_pages.h"
+#include "knitting/knit_files.h"
 #include "panels/panel_context.h"
+#include "shell/knit_pages.h"
 
 #include <QSplitter>
 

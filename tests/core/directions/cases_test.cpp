@@ -72,7 +72,8 @@ TEST(DirectionCases, SayWhatIsExpected) {
     const std::optional<Design> design = designOf(folder.path());
     ASSERT_TRUE(design) << folder.path();
     const GarmentDraft draft = draftGarment(*design);
-    const Directions directions = directionsFor(draft, knitGarment(draft));
+    const KnitGarment garment = knitGarment(draft);
+    const Directions directions = directionsFor(draft, garment, makingUp(draft, garment));
     for (const fs::directory_entry& file : fs::directory_iterator(folder.path())) {
       if (file.path().extension() != ".txt") continue;
       SCOPED_TRACE(file.path().string());

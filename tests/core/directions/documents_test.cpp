@@ -21,7 +21,7 @@ struct Made : test::Made {
 };
 Made made(const Design& design) {
   const test::Made m = test::made(design);
-  return {m, directionsFor(m.draft, m.knit)};
+  return {m, directionsFor(m.draft, m.knit, makingUp(m.draft, m.knit))};
 }
 Design jacket() {
   Design design;

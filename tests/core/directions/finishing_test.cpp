@@ -29,7 +29,7 @@ struct Made : test::Made {
 };
 Made made(const Design& design) {
   const test::Made m = test::made(design);
-  return {m, directionsFor(m.draft, m.knit)};
+  return {m, directionsFor(m.draft, m.knit, makingUp(m.draft, m.knit))};
 }
 Design woman() {
   return Design().set(Field::Bust, 92);
@@ -45,7 +45,7 @@ std::string count(int n) {
 TEST(Finishing, pinsAreToldInRowsOfBothPieces) {
   const Made m = made(woman());
   const std::vector<std::string> told = m.sentences();
-  const SeamMarks& back = m.directions.finishing.marks[0];
+  const SeamMarks& back = m.directions.finishing.makingUp.marks[0];
   ASSERT_EQ(back.side, BodySide::Back);
   for (std::size_t i = 1; i + 1 < back.marks.size(); ++i) {
     const SeamMark& mark = back.marks[i];
@@ -64,8 +64,8 @@ TEST(Finishing, theLeftArmholeIsToldWhereItDiffers) {
   test::RandomDesigns random(test::propertySeed(97));
   for (int i = 0; i < 120; ++i) {
     const Made m = made(random.plausible());
-    if (m.directions.finishing.marks.empty()) continue;
-    const bool same = pinnedAlike(m.directions.finishing.marks);
+    if (m.directions.finishing.makingUp.marks.empty()) continue;
+    const bool same = pinnedAlike(m.directions.finishing.makingUp.marks);
     const auto sentences = m.sentences();
     if (same)
       EXPECT_THAT(sentences, Not(Contains("Left armhole:")));
@@ -130,13 +130,13 @@ TEST(Finishing, aSmoothCapIsNotDrawnIn) {
 
 TEST(Finishing, countsToPickUpAreThoseOfTheEdges) {
   const Made m = made(woman());
-  const NeckPickUp& n = m.directions.finishing.pickUps.neck;
+  const NeckPickUp& n = m.directions.finishing.makingUp.pickUps.neck;
   EXPECT_THAT(
       m.sentences(),
       Contains(StartsWith("Neck: pick up " + count(n.back) + " sts along the back and " +
                           count(n.front) + " along the front, " + count(n.total()) + " in all")));
   const Made j = made(jacket());
-  const NeckPickUp& f = j.directions.finishing.pickUps.neck;
+  const NeckPickUp& f = j.directions.finishing.makingUp.pickUps.neck;
   EXPECT_THAT(j.sentences(),
               Contains(AllOf(HasSubstr(count(f.front) + " sts along the right front"),
                              HasSubstr(count(f.front) + " along the left front"))));

@@ -109,7 +109,7 @@ struct Told {
   explicit Told(const Design& design) {
     const GarmentDraft draft = draftGarment(design);
     garment = knitGarment(draft);
-    directions = directionsFor(draft, garment);
+    directions = directionsFor(draft, garment, makingUp(draft, garment));
   }
   [[nodiscard]] std::string text(Terms terms, LengthUnit unit) const {
     return directionsText(directions, {.terms = terms == Terms::Us ? "us" : "uk", .unit = unit});

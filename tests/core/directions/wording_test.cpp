@@ -208,7 +208,8 @@ TEST_F(EveryText, OfGarmentsIsComplete) {
   test::RandomDesigns designs(test::propertySeed(41));
   for (int i = 0; i < 60; ++i) {
     const GarmentDraft draft = draftGarment(designs.plausible());
-    check(directionsFor(draft, knitGarment(draft)));
+    const KnitGarment garment = knitGarment(draft);
+    check(directionsFor(draft, garment, makingUp(draft, garment)));
   }
 }
 

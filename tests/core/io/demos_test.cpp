@@ -2,9 +2,9 @@
 // knitted at their own gauge, and at coarser and finer ones.
 #include "body/advice.h"
 #include "body/complete.h"
+#include "garment/derived.h"
 #include "io/design_file.h"
 #include "io/files.h"
-#include "knit/knit_garment.h"
 
 #include <algorithm>
 #include <array>
@@ -50,7 +50,7 @@ std::string told(const Finding& finding) {
 
 // What the window says of it: of draft, knitting and measurements.
 Findings everyFinding(const Design& design) {
-  Findings all = allFindings(design);
+  Findings all = findingsOf(design);
   for (Finding& finding : adviceOn(design, complete(design)))
     all.push_back(std::move(finding));
   return all;

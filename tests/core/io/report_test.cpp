@@ -1,8 +1,7 @@
 #include "io/report.h"
 
-#include "knit/pick_up.h"
-#include "knit/seam_marks.h"
-#include "seam/remedies.h"
+#include "making_up/pick_up.h"
+#include "making_up/seam_marks.h"
 #include "support/random_designs.h"
 
 #include <cmath>
@@ -14,8 +13,8 @@ namespace {
 
 using nlohmann::json;
 
-json reportOf(const GarmentDraft& draft) {
-  return json::parse(reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases()));
+json reportOf(const Derived& derived) {
+  return json::parse(reportToJson(derived, builtinPhrases()));
 }
 
 double polyline(const json& points) {
@@ -29,8 +28,9 @@ double polyline(const json& points) {
 TEST(Report, NumbersReadBackAsTheDraftHasThem) {
   test::RandomDesigns random(test::propertySeed(31));
   for (int i = 0; i < 50; ++i) {
-    const GarmentDraft draft = draftGarment(random.plausible());
-    const json report = reportOf(draft);
+    const Derived derived = derive(random.plausible());
+    const GarmentDraft& draft = derived.draft;
+    const json report = reportOf(derived);
     const json& sleeve = report["sleeve"];
     EXPECT_EQ(sleeve["armholeBack"].get<double>(), draft.cap.armholeBack);
     EXPECT_EQ(sleeve["armholeFront"].get<double>(), draft.cap.armholeFront);
@@ -42,7 +42,7 @@ TEST(Report, NumbersReadBackAsTheDraftHasThem) {
     EXPECT_EQ(report["values"]["bust"]["finished"].get<double>(),
               draft.sizes.finished(Field::Bust));
     EXPECT_EQ(report["values"].size(), std::size_t(kFieldCount));
-    EXPECT_EQ(report["findings"].size(), draft.findings.size());
+    EXPECT_EQ(report["findings"].size(), derived.findings.size());
   }
 }
 
@@ -50,12 +50,12 @@ TEST(Report, NumbersReadBackAsTheDraftHasThem) {
 TEST(Report, TellsHowItIsMade) {
   test::RandomDesigns random(test::propertySeed(33));
   for (int i = 0; i < 50; ++i) {
-    const GarmentDraft draft = draftGarment(random.plausible());
-    const KnitGarment knit = knitGarment(draft);
-    const json knitted = reportOf(draft)["knitted"];
+    const Derived derived = derive(random.plausible());
+    const KnitGarment& knit = derived.knit;
+    const json knitted = reportOf(derived)["knitted"];
     EXPECT_EQ(knitted["buttonholes"]["rows"].get<std::vector<int>>(), knit.buttonholes.rows);
-    EXPECT_EQ(knitted["pickUp"]["neckAll"].get<int>(), pickUps(draft, knit).neck.total());
-    const std::vector<SeamMarks> sides = seamMarks(draft, knit);
+    EXPECT_EQ(knitted["pickUp"]["neckAll"].get<int>(), pickUps(derived.draft, knit).neck.total());
+    const std::vector<SeamMarks> sides = seamMarks(derived.draft, knit);
     ASSERT_EQ(knitted["pins"].size(), sides.size());
     for (std::size_t k = 0; k < sides.size(); ++k)
       EXPECT_EQ(knitted["pins"][k]["marks"].size(), sides[k].marks.size());
@@ -67,8 +67,9 @@ TEST(Report, TellsHowItIsMade) {
 TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
   test::RandomDesigns random(test::propertySeed(32));
   for (int i = 0; i < 50; ++i) {
-    const GarmentDraft draft = draftGarment(random.plausible());
-    const json report = reportOf(draft);
+    const Derived derived = derive(random.plausible());
+    const GarmentDraft& draft = derived.draft;
+    const json report = reportOf(derived);
     ASSERT_EQ(report["pieces"].size(), draft.pieces.size());
     for (const json& piece : report["pieces"]) {
       const json& edges = piece["edges"];
@@ -90,8 +91,7 @@ TEST(Report, OutlinesCloseAndTheirEdgesAreAsLongAsTold) {
 // Summed from the pieces alone: the armhole of back and front, and the cap with underarms and
 // crown.
 TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
-  const GarmentDraft draft = draftGarment(Design().set(Field::Bust, 94).set(Field::UpperArm, 29.5));
-  const json report = reportOf(draft);
+  const json report = reportOf(derive(Design().set(Field::Bust, 94).set(Field::UpperArm, 29.5)));
   double armholes = 0, cap = 0;
   for (const json& piece : report["pieces"])
     for (const json& edge : piece["edges"]) {
@@ -108,11 +108,10 @@ TEST(Report, TheSleevesEdgesAreThoseOfTheFigures) {
 }
 
 TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
-  GarmentDraft draft = draftGarment(Design().set(Field::Bust, 92).set(Field::EaseUpperArm, 40));
-  addRemedies(
-      draft.design, draft.sizes, [](const Design& design) { return draftGarment(design).findings; },
-      draft.findings);
-  const json report = reportOf(draft);
+  const Design design = Design().set(Field::Bust, 92).set(Field::EaseUpperArm, 40);
+  Derived derived = derive(design);
+  deriveRemedies(design, derived);
+  const json report = reportOf(derived);
   bool seen = false;
   for (const json& finding : report["findings"]) {
     EXPECT_EQ(finding["message"].get<std::string>().find_first_of("[{"), std::string::npos);
@@ -134,9 +133,7 @@ TEST(Report, FindingsCarryMessageFieldsAndRemedies) {
 TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
   test::RandomDesigns random(test::propertySeed(33));
   for (int i = 0; i < 200; ++i) {
-    const GarmentDraft draft = draftGarment(random.wild());
-    const std::string text =
-        reportToJson(draft, knitGarment(draft), draft.findings, builtinPhrases());
+    const std::string text = reportToJson(derive(random.wild()), builtinPhrases());
     EXPECT_EQ(text.find("null"), std::string::npos); // how JSON would write a NaN
   }
 }
@@ -144,9 +141,9 @@ TEST(Report, EveryWildDesignIsReportedInFiniteNumbers) {
 TEST(Report, TellsTheKnittedEdgesAndWhatWasRounded) {
   Design design;
   design.set(Field::Bust, 94).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
-  const GarmentDraft draft = draftGarment(design);
-  const KnitGarment knit = knitGarment(draft);
-  const json report = json::parse(reportToJson(draft, knit, draft.findings, builtinPhrases()));
+  const Derived derived = derive(design);
+  const KnitGarment& knit = derived.knit;
+  const json report = reportOf(derived);
   const json& k = report["knitted"];
   EXPECT_EQ(k["right"]["armhole"].get<double>(), knit.right.armhole);
   EXPECT_EQ(k["right"]["cap"].get<double>(), knit.right.cap);

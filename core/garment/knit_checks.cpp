@@ -1,0 +1,151 @@
+#include "garment/knit_checks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+class Checks {
+public:
+  Checks(const GarmentDraft& g, const KnitGarment& k, const PickUps& pickUps)
+      : g_(g), k_(k), pickUps_(pickUps) {}
+
+  Findings run() {
+    if (!k_.gaugeUsable) {
+      say(Severity::Blocking, "gauge.tooFine", {Field::SwatchStitches, Field::SwatchRows},
+          {numberParam("stitches", std::round(10 / g_.sizes.stitch.width)),
+           numberParam("most", kFinestGauge)});
+      return std::move(out_);
+    }
+    const double ratio = g_.sizes.stitch.width / g_.sizes.stitch.height; // rows to stitches
+    if (ratio < 1 || ratio > 2)
+      say(Severity::Warning, "gauge.ratio", {Field::SwatchRows, Field::SwatchStitches},
+          {numberParam("ratio", std::round(100 * ratio) / 100)});
+    for (const PieceId id : k_.impossible)
+      say(Severity::Blocking, "knit.impossible", {Field::EaseBust, Field::NeckWidth},
+          {phraseParam("piece", "piece." + std::string(pieceKey(id)))});
+    fit();
+    shaping();
+    front();
+    point();
+    sleeve();
+    rounding();
+    return std::move(out_);
+  }
+
+private:
+  void say(Severity severity, std::string code, std::vector<Field> fields, Params params = {}) {
+    out_.push_back({severity, std::move(code), std::move(fields), std::move(params), {}});
+  }
+
+  void fit() {
+    if (!k_.capKnitted) {
+      // Where the draft has no match that has been said already.
+      if (!g_.cap.found) return;
+      say(Severity::Blocking,
+          k_.cap.status == CapStatus::NoStitches ? "knit.noCapStitches" : "knit.noCap",
+          {Field::EaseUpperArm, Field::CrownWidth});
+      return;
+    }
+    constexpr double kTolerated = 0.2; // cm
+    if (std::abs(k_.mismatch()) > kTolerated)
+      say(Severity::Warning, "knit.mismatch", {Field::CapEase, Field::CrownWidth},
+          {lengthParam("off", std::abs(k_.mismatch())),
+           phraseParam("longer", k_.mismatch() > 0 ? "knit.longer" : "knit.shorter")});
+    if (k_.cap.beyondStyle)
+      say(Severity::Note, "knit.wideSteps", {Field::EaseUpperArm, Field::CrownWidth},
+          {numberParam("stitches", widestStep())});
+    constexpr double kFarOff = 1.5; // stitches
+    if (k_.deviation > kFarOff)
+      say(Severity::Note, "knit.deviation", {Field::Fidelity},
+          {numberParam("stitches", std::round(10 * k_.deviation) / 10)});
+  }
+
+  [[nodiscard]] int widestStep() const {
+    int widest = 0;
+    for (const Run& run : k_.cap.schedule.runs)
+      if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
+    return widest;
+  }
+
+  void shaping() {
+    if (k_.backArmhole.status == ShapingStatus::TooFewRows ||
+        k_.frontArmhole.status == ShapingStatus::TooFewRows)
+      say(Severity::Blocking, "knit.armholeRows", {Field::EaseArmholeDepth, Field::UnderarmBack});
+  }
+
+  // A V is decreased on right-side rows alone; what finds no row is bound off at its point, which
+  // then is none.
+  void point() {
+    if (g_.design.as<Neckline>(Choice::Neckline) != Neckline::Vee) return;
+    const KnitPiece* piece = k_.piece(PieceId::Front);
+    if (!piece) piece = k_.piece(PieceId::RightFront);
+    if (!piece) return;
+    int off = -k_.lattice.band; // a band that is knitted on ends there
+    for (const Section& s : piece->sections)
+      for (const Act& a : s.acts)
+        if (a.kind == ActKind::BindOff && a.shapes == Shapes::Neck) off += a.stitches.value();
+    constexpr int kPoint = 4; // stitches, hardly to be seen
+    if (off > kPoint)
+      say(Severity::Warning, "knit.blunt", {Field::FrontNeckDrop, Field::NeckWidth},
+          {numberParam("stitches", off)});
+  }
+
+  void front() {
+    if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == 0)
+      say(Severity::Warning, "bust.noRoom", {Field::BustDepth, Field::HemToUnderarm});
+    const Buttonholes& holes = k_.buttonholes;
+    if (holes.wanted > 0 && k_.lattice.band < kLeastBand)
+      say(Severity::Warning, "buttonholes.narrow", {Field::ButtonBand},
+          {numberParam("stitches", k_.lattice.band)});
+    else if (holes.crowded())
+      say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
+          {numberParam("holes", double(holes.rows.size())), numberParam("wanted", holes.wanted)});
+    if (const BandButtonholes& band = pickUps_.buttonholes; band.count < band.wanted)
+      say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
+          {numberParam("holes", band.count), numberParam("wanted", band.wanted)});
+  }
+
+  void sleeve() {
+    const KnitPiece* sleeve = k_.piece(PieceId::Sleeve);
+    if (!sleeve) return;
+    int before = -1, closest = 1000;
+    for (const Act& a : sleeve->sections.front().acts) {
+      if (a.kind != ActKind::Increase || a.side != EdgeSide::Right || a.shapes != Shapes::Sleeve)
+        continue;
+      if (before >= 0) closest = std::min(closest, a.row - before);
+      before = a.row;
+    }
+    if (closest < 4)
+      say(Severity::Warning, "knit.sleeveFast", {Field::EaseUpperArm, Field::EaseWrist},
+          {numberParam("rows", closest)});
+  }
+
+  void rounding() {
+    const double multiple = g_.sizes[Field::PatternMultiple];
+    for (const Rounded& r : k_.rounded) {
+      if (r.grain == 0) continue;
+      const double off = std::abs(r.knitted - r.wanted);
+      const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
+      const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
+      if (off > allowed + 1e-6)
+        say(Severity::Warning, "knit.rounded", {r.field},
+            {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
+             lengthParam("knitted", r.knitted)});
+    }
+  }
+
+  const GarmentDraft& g_;
+  const KnitGarment& k_;
+  const PickUps& pickUps_;
+  Findings out_;
+};
+
+} // namespace
+
+Findings checkKnitting(const GarmentDraft& draft, const KnitGarment& knit, const PickUps& pickUps) {
+  return Checks(draft, knit, pickUps).run();
+}
+
+} // namespace scye

@@ -1,0 +1,80 @@
+#include "knit/rounded_sizes.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+// Stitches above the cuff of a full sleeve.
+int aboveCuff(const KnitPiece& sleeve) {
+  int stitches = sleeve.castOn().value();
+  for (const Act& a : sleeve.sections.front().acts)
+    if (a.kind == ActKind::Spread) stitches += a.stitches.value();
+  return stitches;
+}
+
+} // namespace
+
+std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
+  const Lattice& l = k.lattice;
+  const Bodice& b = g.bodice;
+  const double w = l.size.width, h = l.size.height,
+               rows = 2 * h; // right-side rows force even counts
+  const int seams = 2 * l.selvedge;
+  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  std::vector<Rounded> out;
+  const auto add = [&](const char* key, Field field, double wanted, double knitted, double grain) {
+    out.push_back({key, field, wanted, knitted, grain});
+  };
+  add("backWidth", Field::EaseBust, 2 * b.back.halfBust, (l.back.bust() - seams) * w, w);
+  if (pullover)
+    add("frontWidth", Field::EaseBust, 2 * b.front.halfBust, (l.front.bust() - seams) * w, w);
+  else
+    add("frontHalfWidth", Field::EaseBust, b.front.halfBust, (l.front.right - l.selvedge) * w, w);
+  const KnitPiece* back = k.piece(PieceId::Back);
+  const bool waisted = g.design.as<Side>(Choice::Side) == Side::Shaped && b.at.waist >= b.at.fold &&
+                       b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
+  if (back && waisted) {
+    const std::size_t row =
+        std::size_t(std::clamp(int(std::lround(b.at.waist / h)), 0, l.underarmRow - 1));
+    add("waist", Field::EaseWaist, g.sizes[Field::BackShare] * g.sizes.finished(Field::Waist),
+        (back->rows[row].stitches().value() - seams) * w, 2 * w);
+  }
+  add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
+      (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
+  add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
+      (l.back.shoulder - l.selvedge - l.pickUp) * w, w);
+  add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm - b.at.fold,
+      (l.underarmRow - std::max(l.foldRow, 1)) * h, rows);
+  if (g.bodice.bust.depth > 0 && l.front.longer > 0)
+    add("bustDepth", Field::BustDepth, g.bodice.bust.depth, l.front.longer * h, rows);
+  if (const KnitPiece* front = k.piece(pullover ? PieceId::Front : PieceId::RightFront))
+    add("neckDrop", Field::FrontNeckDrop, b.frontAt.neckPoint - b.frontAt.neckLow,
+        (l.neckTop + l.front.longer - front->neckRow) * h, rows);
+  add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, rows);
+  add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
+  if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
+    const SleeveLine line = g.design.as<SleeveLine>(Choice::SleeveLine);
+    const bool ownGirth = line == SleeveLine::Flared || line == SleeveLine::Full;
+    add("cuff", ownGirth ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
+        (sleeve->castOn().value() - seams) * w, w);
+    if (l.cuffSpread > 0)
+      add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (aboveCuff(*sleeve) - seams) * w, w);
+    const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
+    const int row = int(std::lround(elbowY / h));
+    if (line == SleeveLine::Fitted && row > l.cuffRows && row < l.sleeveUnderarmRow)
+      add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
+          (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
+  }
+  add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
+  if (k.capKnitted) {
+    // Searched together with the schedule: told, but giving way is what they are for.
+    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, 0);
+    add("crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
+        2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, 0);
+  }
+  return out;
+}
+
+} // namespace scye

@@ -1,0 +1,62 @@
+#include "shaping/edge_length.h"
+
+#include "shaping/corridor.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+
+double edgeLength(const KnittedEdge& edge, const StitchSize& size) {
+  double sum = edge.flatTop * size.width;
+  int standing = edge.begin, pending = 0; // the last row an event was worked in, and its change
+  for (const EdgeEvent& event : edge.events) {
+    if (event.kind == EventKind::Underarm) {
+      sum += std::abs(event.change.value()) * size.width;
+      standing = event.row;
+      continue;
+    }
+    sum += std::hypot(pending * size.width, (event.row - standing) * size.height);
+    standing = event.row, pending = event.change.value();
+  }
+  return sum + std::hypot(pending * size.width, (edge.end - standing) * size.height);
+}
+
+double crownHalfStitches(Stitches crown, Stitches selvedge) {
+  return 0.5 * (crown - 2 * selvedge).value();
+}
+
+KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, int begin, int end,
+                           double flatTop) {
+  KnittedEdge edge{.begin = begin, .end = end, .events = {}, .flatTop = flatTop};
+  const double inward = side == EdgeSide::Right ? -1 : 1;
+  for (std::size_t i = 1; i < positions.size(); ++i) {
+    const int row = begin + int(i) - 1;
+    if (row >= end) break;
+    const int change = int(std::lround(inward * (positions[i] - positions[i - 1])));
+    if (change == 0) continue;
+    const EventKind kind = row == begin  ? EventKind::Underarm
+                           : change < 0  ? EventKind::Increase
+                           : change == 1 ? EventKind::Decrease
+                                         : EventKind::BindOff;
+    edge.events.push_back({row, Stitches(change), kind});
+  }
+  return edge;
+}
+
+double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows, const Path& reference,
+                     const StitchSize& size) {
+  const int steps = (rows.value() + 1) / 2;
+  const std::vector<StepBand> bands = stepBands(reference, size, steps);
+  double worst = 0;
+  int taken = 0;
+  auto next = edge.events.begin();
+  for (int j = 0; j < steps; ++j) {
+    for (; next != edge.events.end() && next->row <= firstRow + 2 * j + 1; ++next)
+      if (next->kind != EventKind::Underarm) taken += next->change.value();
+    worst = std::max(worst, bands[j].outside(taken));
+  }
+  return worst;
+}
+
+} // namespace scye

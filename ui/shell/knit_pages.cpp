@@ -1,0 +1,27 @@
+#include "shell/knit_pages.h"
+
+#include "shell/work_area.h"
+
+#include <QCoreApplication>
+
+namespace scye {
+
+KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
+    : directions(new DirectionsPage(document, attention, settings)),
+      chart(new ChartPage(document, attention, settings)),
+      sizes(new SizesPage(document, settings)) {
+  const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
+  area.addPage(tr("Directions"), directions);
+  area.addPage(tr("Chart"), chart);
+  area.addPage(tr("Sizes"), sizes);
+  QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
+  QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
+  QObject::connect(&document, &Document::changed, &attention,
+                   [&attention](const Document::Event& event) {
+                     if (!event.replaced) return;
+                     attention.chooseRows(std::nullopt);
+                     attention.pointAtRows(std::nullopt);
+                   });
+}
+
+} // namespace scye

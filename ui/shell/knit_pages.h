@@ -1,0 +1,20 @@
+// The pages below the drawing table, and what they have in common: the piece that is looked at.
+#pragma once
+
+#include "knitting/chart_page.h"
+#include "knitting/directions_page.h"
+#include "knitting/sizes_page.h"
+
+namespace scye {
+
+class WorkArea;
+
+struct KnitPages {
+  KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area);
+
+  DirectionsPage* directions;
+  ChartPage* chart;
+  SizesPage* sizes;
+};
+
+} // namespace scye
