@@ -1,6 +1,6 @@
 // The directions of a whole garment: steps for each piece, and what stands before and after them.
 // Data until here; words are made by directionLines and what uses it, from the phrases
-// "dir.<terms>.*" (resources/phrases/en_directions*.txt), so that other terms or another language
+// "dir.<terms>.*" (resources/phrases/en/directions*.txt), so that other terms or another language
 // are only files.
 #pragma once
 

@@ -21,7 +21,7 @@ Param sideParam(const Words& words, int row) {
 }
 // "an RS"
 Param aSideParam(const Words& words, int row) {
-  return textParam("a side", words.say("a." + sideKey(row)));
+  return textParam("a_side", words.say("a." + sideKey(row)));
 }
 EdgeSide startOf(int row) {
   return isRightSide(row) ? EdgeSide::Right : EdgeSide::Left;
@@ -164,9 +164,7 @@ private:
     return kept == 0 ? words_.say("row.toEnd") : toLast(kept);
   }
 
-  std::string toLast(int n) const {
-    return words_.say(n == 1 ? "row.toLast.1" : "row.toLast", {countParam("n", n)});
-  }
+  std::string toLast(int n) const { return words_.say("row.toLast", {countParam("n", n)}); }
 
   const Words& words_;
   const std::vector<Action>& actions_;
@@ -183,12 +181,6 @@ std::string actText(const Words& words, const std::vector<Action>& actions) {
   return words.say(all(ActKind::Decrease)   ? "act.decrease"
                    : all(ActKind::Increase) ? "act.increase"
                                             : "act.shape");
-}
-
-std::string nthText(const Words& words, int n) {
-  for (const std::string& own : {"nth." + std::to_string(n), "nth.x" + std::to_string(n % 10)})
-    if (words.has(own)) return words.say(own, {countParam("n", n)});
-  return words.say("nth", {countParam("n", n)});
 }
 
 std::string evenText(const Words& words, const Step& step, PieceId piece) {
@@ -212,7 +204,7 @@ std::string repeatText(const Words& words, const Step& step) {
   const int n = step.times == 1 ? step.every - 1 : step.times;
   std::string what =
       words.say(key, {textParam("act", actText(words, step.actions)), countParam("like", step.like),
-                      countParam("n", n), textParam("nth", nthText(words, step.every))});
+                      countParam("n", n), countParam("every", step.every)});
   // Some of the rows may be seen from the other side than the row that is named.
   bool otherSide = false;
   for (int row = step.last; row > step.last - step.times * step.every; row -= step.every)
@@ -272,8 +264,7 @@ std::string edgesText(const Words& words, const Step& step) {
       if (std::find(names.begin(), names.end(), name) == names.end())
         names.push_back(std::move(name));
     }
-  if (names.size() < 2) return names.empty() ? "" : names[0];
-  return words.say("edges", {textParam("a", names[0]), textParam("b", names[1])});
+  return words.phrases().list(names);
 }
 
 std::string atText(const Words& words, const Step& step, const Part& part) {
@@ -285,24 +276,15 @@ std::string atText(const Words& words, const Step& step, const Part& part) {
                     sideParam(words, step.first), textParam("edge", edges)});
 }
 
-std::string capitalised(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = char(text[0] - 'a' + 'A');
-  return text;
-}
-
 // "Armhole, neck and shoulder"
 std::string shapesText(const Words& words, std::vector<Shapes> shapes) {
   const auto neck = std::find(shapes.begin(), shapes.end(), Shapes::Neck);
   const auto shoulder = std::find(shapes.begin(), neck, Shapes::Shoulder);
   if (neck != shapes.end()) std::rotate(shoulder, neck, neck + 1); // the neck is named first
-  std::string text;
-  for (std::size_t i = 0; i < shapes.size(); ++i) {
-    const std::string name = words.say("shape." + shapeKey(shapes[i]));
-    text = i == 0 ? name
-                  : words.say(i + 1 == shapes.size() ? "part.and" : "part.comma",
-                              {textParam("a", text), textParam("b", name)});
-  }
-  return capitalised(text);
+  std::vector<std::string> names;
+  for (const Shapes shape : shapes)
+    names.push_back(words.say("shape." + shapeKey(shape)));
+  return words.phrases().rules().capitalised(words.phrases().list(names));
 }
 
 } // namespace
@@ -343,7 +325,7 @@ std::string partText(const Words& words, const Part& part, PieceId piece) {
   if (rows < 1) return title;
   std::string range =
       words.say("part.range", {countParam("first", first), countParam("last", part.last())});
-  if (rows == 1) range = std::to_string(first);
+  if (rows == 1) range = words.phrases().number(first);
   return words.say("part", {textParam("title", title), textParam("range", range),
                             countParam("rows", rows), lengthParam("height", part.height)});
 }

@@ -1,5 +1,5 @@
 // A step as a sentence, a part as a heading. The patterns of the sentences stand in
-// resources/phrases/en_directions.txt.
+// resources/phrases/en/directions.txt.
 #pragma once
 
 #include "directions/words.h"

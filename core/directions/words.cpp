@@ -38,9 +38,9 @@ std::string Words::sayPlain(std::string_view key, const Params& params) const {
 std::vector<std::string> Words::namesAfter(std::string_view prefix) const {
   std::vector<std::string> names;
   const std::string own = keyOf(terms_, prefix), usual = keyOf(kFallback, prefix);
-  for (const std::string& key : phrases_.keys())
-    for (const std::string& start : {own, usual})
-      if (key.starts_with(start)) names.push_back(key.substr(start.size()));
+  for (const std::string& start : {own, usual})
+    for (std::string& name : phrases_.keysAfter(start))
+      names.push_back(std::move(name));
   std::sort(names.begin(), names.end());
   names.erase(std::unique(names.begin(), names.end()), names.end());
   return names;

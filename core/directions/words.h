@@ -14,7 +14,7 @@ public:
   [[nodiscard]] bool has(std::string_view key) const;
   // A phrase that is not of the directions: "piece.back".
   [[nodiscard]] std::string sayPlain(std::string_view key, const Params& params = {}) const;
-  [[nodiscard]] std::string length(double cm) const { return lengthText(cm, unit_); }
+  [[nodiscard]] const Phrases& phrases() const { return phrases_; }
   [[nodiscard]] LengthUnit unit() const { return unit_; }
   // What stands after `prefix` in the keys of these terms: says("abbr.") gives "RS", "k2tog" and so
   // on.

@@ -3,7 +3,6 @@
 #include "model/units.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
 namespace scye {
@@ -13,22 +12,6 @@ std::string_view trimmed(std::string_view s) {
   const auto first = s.find_first_not_of(" \t\r");
   if (first == std::string_view::npos) return {};
   return s.substr(first, s.find_last_not_of(" \t\r") - first + 1);
-}
-
-std::string paramText(const Phrases& phrases, const Param& p, LengthUnit unit) {
-  switch (p.kind) {
-  case Param::Kind::Length:
-    return lengthText(p.number, unit);
-  case Param::Kind::Number:
-    return numberText(p.number);
-  case Param::Kind::Percent:
-    return numberText(100 * p.number, 0) + " %";
-  case Param::Kind::Phrase:
-    return phrases.say(p.text, {}, unit);
-  case Param::Kind::Text:
-    break;
-  }
-  return p.text;
 }
 
 } // namespace
@@ -49,29 +32,9 @@ Param phraseParam(std::string name, std::string key) {
   return {std::move(name), Param::Kind::Phrase, 0, std::move(key)};
 }
 
-std::string numberText(double value, int decimals) {
-  const double scale = std::pow(10, decimals);
-  const double rounded = std::round(value * scale) / scale;
-  char buffer[64];
-  const auto end = std::to_chars(buffer, buffer + sizeof buffer, rounded == 0 ? 0.0 : rounded,
-                                 std::chars_format::fixed, decimals);
-  std::string text(buffer, end.ptr);
-  if (decimals > 0) {
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-  }
-  return text;
-}
-
-std::string lengthText(double cm, LengthUnit unit) {
-  if (unit == LengthUnit::Centimetre) return numberText(cm, 1) + " cm";
-  const long quarters = std::lround(std::abs(cm) / kCmPerInch * 4);
-  const long whole = quarters / 4, part = quarters % 4;
-  static constexpr std::string_view kParts[] = {"", "1/4", "1/2", "3/4"};
-  std::string text = cm < 0 && quarters > 0 ? "-" : "";
-  if (whole > 0 || part == 0) text += std::to_string(whole);
-  if (part > 0) text += (whole > 0 ? " " : "") + std::string(kParts[part]);
-  return text + " in";
+void Phrases::speak(const std::string& language) {
+  language_ = language;
+  rules_ = std::make_shared<LocaleRules>(language);
 }
 
 std::vector<Phrases::Problem> Phrases::add(std::string_view file) {
@@ -100,62 +63,159 @@ std::vector<Phrases::Problem> Phrases::add(std::string_view file) {
 
 void Phrases::take(std::string_view line, int number, std::vector<Problem>& problems) {
   const auto equals = line.find(" =");
-  if (equals == std::string_view::npos)
+  if (equals == std::string_view::npos) {
     problems.push_back({number, "expected \"key = text\", found \"" + std::string(line) + "\""});
-  else
-    text_[std::string(trimmed(line.substr(0, equals)))] =
-        std::string(trimmed(line.substr(equals + 2)));
-}
-
-bool Phrases::has(std::string_view key) const {
-  return text_.contains(std::string(key));
+    return;
+  }
+  std::string key(trimmed(line.substr(0, equals)));
+  const std::string_view text = trimmed(line.substr(equals + 2));
+  if (key == "language.rules") rules_ = std::make_shared<LocaleRules>(std::string(text));
+  ParsedMessage parsed = parseMessage(text);
+  if (!parsed.problem.empty()) problems.push_back({number, key + ": " + parsed.problem});
+  messages_.insert_or_assign(std::move(key), std::move(parsed.message));
 }
 
 std::vector<std::string> Phrases::keys() const {
+  return keysAfter({});
+}
+
+std::vector<std::string> Phrases::keysAfter(std::string_view prefix) const {
   std::vector<std::string> out;
-  for (const auto& [key, text] : text_)
-    out.push_back(key);
+  for (const auto& [key, message] : messages_)
+    if (key.starts_with(prefix)) out.push_back(key.substr(prefix.size()));
   std::sort(out.begin(), out.end());
   return out;
 }
 
-std::string Phrases::say(std::string_view key, const Params& params, LengthUnit unit) const {
-  return sayWithin(key, params, unit, kPhraseDepth);
+std::vector<std::string> Phrases::loose() const {
+  std::vector<std::string> out;
+  const auto look = [&](const auto& self, const std::string& key, const Message& message) -> void {
+    for (const MessagePart& part : message) {
+      if (part.kind == MessagePart::Kind::Counted && !has(part.phrase))
+        out.push_back(key + ": " + part.phrase);
+      for (const MessageCase& c : part.cases)
+        self(self, key, c.message);
+    }
+  };
+  for (const auto& [key, message] : messages_)
+    look(look, key, message);
+  return out;
 }
 
-std::string Phrases::sayWithin(std::string_view key, const Params& params, LengthUnit unit,
-                               int depth) const {
-  const auto at = text_.find(std::string(key));
-  if (at == text_.end() || depth == 0) return "[" + std::string(key) + "]";
-  std::string out;
-  std::string_view rest = at->second;
-  while (!rest.empty()) {
-    const auto open = rest.find('{');
-    out += rest.substr(0, open);
-    if (open == std::string_view::npos) break;
-    const auto close = rest.find('}', open);
-    if (close == std::string_view::npos) return out + std::string(rest.substr(open));
-    const std::string_view place = rest.substr(open + 1, close - open - 1);
-    rest = rest.substr(close + 1);
-    if (!place.empty() && place.front() == '@') {
-      out += sayWithin(place.substr(1), params, unit, depth - 1);
-      continue;
-    }
-    const auto bar = place.find('|');
-    const auto p = std::find_if(params.begin(), params.end(),
-                                [&](const Param& q) { return q.name == place.substr(0, bar); });
-    if (p == params.end()) {
-      out += "{" + std::string(place) + "}";
-    } else if (bar == std::string_view::npos) {
-      out += paramText(*this, *p, unit);
-    } else {
-      const auto second = place.find('|', bar + 1);
-      out += p->number == 1 || second == std::string_view::npos
-                 ? place.substr(bar + 1, second - bar - 1)
-                 : place.substr(second + 1);
-    }
+const Message* Phrases::message(std::string_view key) const {
+  const auto at = messages_.find(key);
+  return at == messages_.end() ? nullptr : &at->second;
+}
+
+std::string Phrases::length(double cm, LengthUnit unit) const {
+  if (unit == LengthUnit::Centimetre) return say("unit.length.cm", {textParam("n", number(cm, 1))});
+  const long quarters = std::lround(std::abs(cm) / kCmPerInch * 4);
+  const long whole = quarters / 4, part = quarters % 4;
+  const double sign = cm < 0 ? -1 : 1;
+  const std::string over = part == 2 ? number(1) : number(double(part)),
+                    under = part == 2 ? number(2) : number(4);
+  if (part == 0) return say("unit.length.inch", {textParam("n", number(sign * double(whole)))});
+  std::string fraction = over + "/" + under;
+  if (whole > 0)
+    fraction = number(sign * double(whole)) + " " + fraction;
+  else if (cm < 0)
+    fraction = number(-double(part == 2 ? 1 : part)) + "/" + under;
+  return say("unit.length.inch", {textParam("n", fraction)});
+}
+
+std::string Phrases::percent(double fraction, int decimals) const {
+  return say("unit.percent", {textParam("n", number(100 * fraction, decimals))});
+}
+
+// What the places of a message are filled with.
+struct Phrases::Filling {
+  const Params& params;
+  LengthUnit unit;
+  int depth;                     // how many phrases may still lie within
+  const Param* number = nullptr; // what # stands for
+
+  [[nodiscard]] const Param* find(std::string_view name) const {
+    for (const Param& p : params)
+      if (p.name == name) return &p;
+    return nullptr;
   }
+};
+
+std::string Phrases::say(std::string_view key, const Params& params, LengthUnit unit) const {
+  std::string out;
+  say(out, key, {params, unit, kPhraseDepth});
   return out;
+}
+
+void Phrases::say(std::string& out, std::string_view key, const Filling& filling) const {
+  const auto at = messages_.find(key);
+  if (at == messages_.end() || filling.depth == 0)
+    out.append("[").append(key).append("]");
+  else
+    fill(out, at->second, filling);
+}
+
+void Phrases::fill(std::string& out, const Message& message, const Filling& filling) const {
+  for (const MessagePart& part : message)
+    if (part.kind == MessagePart::Kind::Text)
+      out += part.text;
+    else if (part.kind == MessagePart::Kind::Number)
+      out += filling.number ? paramText(*filling.number, filling) : "#";
+    else
+      place(out, part, filling);
+}
+
+void Phrases::place(std::string& out, const MessagePart& part, const Filling& filling) const {
+  const Param* param = filling.find(part.text);
+  if (!param) {
+    out.append("{").append(part.text).append("}");
+    return;
+  }
+  if (part.kind == MessagePart::Kind::Place) {
+    out += paramText(*param, filling);
+  } else if (part.kind == MessagePart::Kind::Counted) {
+    Params counted{*param};
+    counted[0].name = "n";
+    say(out, part.phrase, {counted, filling.unit, filling.depth - 1});
+  } else if (const Message* message = picked(part, *param)) {
+    fill(out, *message, {filling.params, filling.unit, filling.depth, param});
+  }
+}
+
+const Message* Phrases::picked(const MessagePart& part, const Param& param) const {
+  const bool select = part.kind == MessagePart::Kind::Select;
+  for (const MessageCase& c : part.cases)
+    if (select ? c.selector == param.text : c.exactly == param.number) return &c.message;
+  const PluralForm form = select ? PluralForm::Other
+                          : part.kind == MessagePart::Kind::Plural
+                              ? rules_->plural(param.number)
+                              : rules_->ordinal(int(param.number));
+  const Message* other = nullptr;
+  for (const MessageCase& c : part.cases) {
+    if (c.exactly) continue;
+    if (select ? c.selector == "other" : c.form == form) return &c.message;
+    if (c.form == PluralForm::Other) other = &c.message;
+  }
+  return other; // ICU accepts no plural without it
+}
+
+std::string Phrases::paramText(const Param& param, const Filling& filling) const {
+  switch (param.kind) {
+  case Param::Kind::Length:
+    return length(param.number, filling.unit);
+  case Param::Kind::Number:
+    return number(param.number);
+  case Param::Kind::Percent:
+    return percent(param.number);
+  case Param::Kind::Phrase: {
+    std::string out;
+    say(out, param.text, {{}, filling.unit, filling.depth - 1});
+    return out;
+  }
+  case Param::Kind::Text:
+    break;
+  }
+  return param.text;
 }
 
 } // namespace scye

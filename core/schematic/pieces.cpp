@@ -122,7 +122,7 @@ private:
                                               : d.norm();
     if (!o_.dimensions || size < 0.3) return;
     const Role role = field && o_.lit && related(*field, *o_.lit) ? Role::Lit : Role::Measure;
-    const Dimension dimension{from, to, lengthText(size, o_.unit), field, role};
+    const Dimension dimension{from, to, phrases_.length(size, o_.unit), field, role};
     switch (way) {
     case Way::Level:
       dimensions_.level(dimension, lines);

@@ -196,10 +196,11 @@ void DrawingTable::describe() {
       const Piece* piece = g.piece ? document_.derived().draft.piece(*g.piece) : nullptr;
       return piece ? piece->box().size() : Vec2(0, 0);
     }();
-    pieces.append(tr("%1: %2 wide, %3 high")
-                      .arg(QString::fromStdString(g.title),
-                           QString::fromStdString(lengthText(size.x(), settings_.unit())),
-                           QString::fromStdString(lengthText(size.y(), settings_.unit()))));
+    pieces.append(
+        tr("%1: %2 wide, %3 high")
+            .arg(QString::fromStdString(g.title),
+                 QString::fromStdString(builtinPhrases().length(size.x(), settings_.unit())),
+                 QString::fromStdString(builtinPhrases().length(size.y(), settings_.unit()))));
   }
   setAccessibleDescription(pieces.join(QStringLiteral("; ")));
 }

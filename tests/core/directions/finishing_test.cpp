@@ -88,15 +88,17 @@ TEST(Finishing, gathersTellWhatBecomesOfTheCrown) {
   EXPECT_NEAR(d.armhole, 10, 1e-9);
   EXPECT_NEAR(d.cap, 18.3, 0.5); // 10, 8 gathered and some of the centimetre
   EXPECT_THAT(told, Contains(AllOf(StartsWith("Gather the cap's top"), HasSubstr("up to 10 cm"))));
-  EXPECT_THAT(told, Contains("The crown's " + lengthText(d.crown, LengthUnit::Centimetre) +
-                             " then take up " + lengthText(d.crownDrawn, LengthUnit::Centimetre) +
-                             " of the armhole."));
+  EXPECT_THAT(told,
+              Contains("The crown's " + builtinPhrases().length(d.crown, LengthUnit::Centimetre) +
+                       " then take up " +
+                       builtinPhrases().length(d.crownDrawn, LengthUnit::Centimetre) +
+                       " of the armhole."));
   // What of the centimetre lies below the pins.
   const double below = m.knit.right.cap - m.knit.right.armhole - (d.cap - d.armhole);
   EXPECT_GT(below, 0.2);
   EXPECT_LT(below, 0.9);
-  EXPECT_THAT(told,
-              Contains(StartsWith("Ease the other " + lengthText(below, LengthUnit::Centimetre))));
+  EXPECT_THAT(told, Contains(StartsWith("Ease the other " +
+                                        builtinPhrases().length(below, LengthUnit::Centimetre))));
 }
 
 TEST(Finishing, pleatsSayHowMuchEachTakes) {
@@ -112,11 +114,12 @@ TEST(Finishing, pleatsSayHowMuchEachTakes) {
   const CapTopDrawn& top = m.directions.finishing.top;
   EXPECT_NEAR(4 * top.takes, top.lengths.cap - top.lengths.armhole, 1e-9);
   EXPECT_NEAR(4 * top.takes, m.knit.right.cap - m.knit.right.armhole - 0.5, 0.5);
-  EXPECT_THAT(m.sentences(),
-              Contains(AllOf(
-                  StartsWith("Fold 4 pleats"),
-                  HasSubstr("each taking " + lengthText(top.takes, LengthUnit::Centimetre) + " ("),
-                  HasSubstr(", 2 on each side of the shoulder seam"))));
+  EXPECT_THAT(
+      m.sentences(),
+      Contains(AllOf(StartsWith("Fold 4 pleats"),
+                     HasSubstr("each taking " +
+                               builtinPhrases().length(top.takes, LengthUnit::Centimetre) + " ("),
+                     HasSubstr(", 2 on each side of the shoulder seam"))));
   EXPECT_THAT(made(Design(pleated).set(Field::Pleats, 5)).sentences(),
               Contains(AllOf(StartsWith("Fold 5 pleats"), HasSubstr("2 on each side"),
                              HasSubstr("one over it"))));

@@ -1,5 +1,5 @@
 // A knitter made of code: reads the directions as they are printed and knits them, row by row, with
-// stitches on a needle. Written from the key at the head of resources/phrases/en_directions.txt and
+// stitches on a needle. Written from the key at the head of resources/phrases/en/directions.txt and
 // from printed directions alone; it shares nothing with what words, makes or knits the steps in the
 // core.
 //

@@ -1,4 +1,4 @@
-// The sentences as they are read; their patterns stand in resources/phrases/en_directions.txt.
+// The sentences as they are read; their patterns stand in resources/phrases/en/directions.txt.
 #include "core/directions/random_pieces.h"
 #include "directions/step_words.h"
 

@@ -1,38 +1,42 @@
-#include "model/phrases.h"
+#include "model/languages.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <sstream>
 
 namespace scye {
 namespace {
 
-Phrases phrasesOf(std::string_view file) {
-  Phrases phrases;
+Phrases phrasesOf(std::string_view file, const std::string& language = "en") {
+  Phrases phrases(language);
   EXPECT_TRUE(phrases.add(file).empty());
   return phrases;
 }
 
-TEST(NumberText, roundsAndDropsTrailingZeros) {
-  EXPECT_EQ(numberText(3), "3");
-  EXPECT_EQ(numberText(3.10), "3.1");
-  EXPECT_EQ(numberText(3.146), "3.15");
-  EXPECT_EQ(numberText(2.96, 1), "3");
-  EXPECT_EQ(numberText(120, 0), "120");
-  EXPECT_EQ(numberText(-0.001), "0") << "no minus before nothing";
-  EXPECT_EQ(numberText(-1.5), "-1.5");
+constexpr std::string_view kUnits =
+    "unit.length.cm = {n} cm\nunit.length.inch = {n} in\nunit.percent = {n} %\n";
+
+TEST(Lengths, areCentimetresToTheMillimetre) {
+  const Phrases p = phrasesOf(kUnits);
+  EXPECT_EQ(p.length(41.52, LengthUnit::Centimetre), "41.5 cm");
+  EXPECT_EQ(p.length(7, LengthUnit::Centimetre), "7 cm");
 }
 
-TEST(LengthText, speaksCentimetresToTheMillimetre) {
-  EXPECT_EQ(lengthText(41.52, LengthUnit::Centimetre), "41.5 cm");
-  EXPECT_EQ(lengthText(7, LengthUnit::Centimetre), "7 cm");
+TEST(Lengths, areWrittenWithTheSignsOfTheLanguage) {
+  const Phrases p = phrasesOf(std::string(kUnits) + "share = {s}; {l}; {n}\n", "hr");
+  EXPECT_EQ(p.length(41.52, LengthUnit::Centimetre), "41,5 cm");
+  EXPECT_EQ(p.percent(0.125, 1), "12,5 %");
+  EXPECT_EQ(p.say("share", {percentParam("s", 0.5), lengthParam("l", 7.26), numberParam("n", 4.5)}),
+            "50 %; 7,3 cm; 4,5");
 }
 
-TEST(LengthText, speaksInchesToTheQuarter) {
-  const auto inches = [](double in) { return lengthText(2.54 * in, LengthUnit::Inch); };
+TEST(Lengths, areInchesToTheQuarter) {
+  const Phrases p = phrasesOf(kUnits);
+  const auto inches = [&](double in) { return p.length(2.54 * in, LengthUnit::Inch); };
   EXPECT_EQ(inches(16.25), "16 1/4 in");
   EXPECT_EQ(inches(16.6), "16 1/2 in");
   EXPECT_EQ(inches(0.75), "3/4 in");
@@ -41,23 +45,56 @@ TEST(LengthText, speaksInchesToTheQuarter) {
   EXPECT_EQ(inches(0.1), "0 in");
   EXPECT_EQ(inches(-0.1), "0 in");
   EXPECT_EQ(inches(-2.5), "-2 1/2 in");
+  EXPECT_EQ(inches(-0.25), "-1/4 in");
 }
 
 TEST(Phrases, fillPlacesByTheirKind) {
-  const Phrases p = phrasesOf("side.back = back\n"
-                              "all = {l}; {n}; {p}; {t}; {k}\n");
+  const Phrases p = phrasesOf(std::string(kUnits) + "side.back = back\n"
+                                                    "all = {l}; {n}; {p}; {t}; {k}\n");
   const Params params{lengthParam("l", 25.4), numberParam("n", 4.5), percentParam("p", 0.655),
                       textParam("t", "words"), phraseParam("k", "side.back")};
   EXPECT_EQ(p.say("all", params), "25.4 cm; 4.5; 66 %; words; back");
   EXPECT_EQ(p.say("all", params, LengthUnit::Inch), "10 in; 4.5; 66 %; words; back");
 }
 
-TEST(Phrases, chooseSingularOrPlural) {
-  const Phrases p = phrasesOf("st = {n} {n|stitch|stitches}\nbare = {n|one}\n");
-  EXPECT_EQ(p.say("st", {numberParam("n", 1)}), "1 stitch");
-  EXPECT_EQ(p.say("st", {numberParam("n", 0)}), "0 stitches");
-  EXPECT_EQ(p.say("st", {numberParam("n", 12)}), "12 stitches");
-  EXPECT_EQ(p.say("bare", {numberParam("n", 3)}), "one") << "without a plural the one form serves";
+TEST(Phrases, chooseThePluralFormOfTheLanguage) {
+  constexpr std::string_view kFile =
+      "st = {n, plural, =0 {none} one {# stitch} few {# stitcha} other {# stitches}}\n";
+  const auto st = [](const Phrases& p, double n) { return p.say("st", {numberParam("n", n)}); };
+  const Phrases en = phrasesOf(kFile), hr = phrasesOf(kFile, "hr"), ja = phrasesOf(kFile, "ja");
+  EXPECT_EQ(st(en, 0), "none");
+  EXPECT_EQ(st(en, 1), "1 stitch");
+  EXPECT_EQ(st(en, 3), "3 stitches");
+  EXPECT_EQ(st(en, 21), "21 stitches");
+  EXPECT_EQ(st(en, 1.5), "1.5 stitches");
+  EXPECT_EQ(st(hr, 21), "21 stitch");
+  EXPECT_EQ(st(hr, 3), "3 stitcha");
+  EXPECT_EQ(st(hr, 5), "5 stitches");
+  EXPECT_EQ(st(ja, 1), "1 stitches");
+}
+
+TEST(Phrases, countThingsByTheirOwnPhrase) {
+  const Phrases p = phrasesOf("count.sts = {n, plural, one {# st} other {# sts}}\n"
+                              "count.nth = {n, selectordinal, one {#st} two {#nd} few {#rd} other "
+                              "{#th}}\nall = {k, sts} on every {m, nth} row\n");
+  EXPECT_EQ(p.say("all", {numberParam("k", 1), numberParam("m", 2)}), "1 st on every 2nd row");
+  EXPECT_EQ(p.say("all", {numberParam("k", 12), numberParam("m", 111)}),
+            "12 sts on every 111th row");
+  EXPECT_TRUE(p.loose().empty());
+  EXPECT_THAT(phrasesOf("a = {k, sts}\n").loose(), testing::ElementsAre("a: count.sts"));
+}
+
+TEST(Phrases, selectByAKey) {
+  const Phrases p = phrasesOf("row = {side, select, RS {an RS} other {a WS}} row\n");
+  EXPECT_EQ(p.say("row", {textParam("side", "RS")}), "an RS row");
+  EXPECT_EQ(p.say("row", {textParam("side", "WS")}), "a WS row");
+}
+
+TEST(Phrases, joinListsAsTheLanguageDoes) {
+  const std::vector<std::string> three{"a", "b", "c"};
+  EXPECT_EQ(builtinPhrases().list(three), "a, b and c");
+  EXPECT_EQ(phrasesOf("", "hr").list(three), "a, b i c");
+  EXPECT_EQ(phrasesOf("", "en").list(std::span(three).first(1)), "a");
 }
 
 TEST(Phrases, goOnAfterABackslash) {
@@ -94,36 +131,73 @@ TEST(Phrases, laterFilesOverlayEarlierOnes) {
   EXPECT_EQ(p.say("b"), "two");
 }
 
-TEST(Phrases, holdOtherPhrases) {
-  const Phrases p = phrasesOf("inner = {n} rows\nouter = work {@inner} even\n");
-  EXPECT_EQ(p.say("outer", {numberParam("n", 6)}), "work 6 rows even");
-}
-
 TEST(Phrases, showWhatIsMissing) {
-  const Phrases p =
-      phrasesOf("a = {there} and {gone}\nopen = {never closed\nself = again {@self}\n");
+  const Phrases p = phrasesOf("a = {there} and {gone}\n"
+                              "count.self = {n, self}\nself = again {n, self}\n");
   EXPECT_EQ(p.say("unknown"), "[unknown]");
   EXPECT_EQ(p.say("a", {textParam("there", "x")}), "x and {gone}");
-  EXPECT_EQ(p.say("open"), "{never closed");
-  EXPECT_THAT(p.say("self"), testing::HasSubstr("[self]")) << "a phrase that holds itself ends";
+  EXPECT_EQ(p.say("self", {numberParam("n", 1)}), "again [count.self]")
+      << "a phrase that holds itself ends";
+}
+
+TEST(Phrases, nameAPhraseThatIsNoMessage) {
+  for (const std::string_view bad :
+       {"{never closed", "{k|st|sts}", "{k, plural, one {st}}",
+        "{k, plural, some {st} other {sts}}", "{bind off}", "{n, number, 0.0}", "{@other}"}) {
+    Phrases p;
+    const auto problems = p.add("ok = fine\nbad.key = " + std::string(bad) + "\n");
+    ASSERT_EQ(problems.size(), 1u) << bad;
+    EXPECT_EQ(problems[0].line, 2);
+    EXPECT_THAT(problems[0].text, testing::StartsWith("bad.key: ")) << bad;
+    EXPECT_EQ(p.say("bad.key"), bad) << "taken as it stands";
+  }
 }
 
 // Every phrase file of the program reads without a complaint, and all its words are built in.
 TEST(BuiltinPhrases, areTheFilesInResources) {
-  std::size_t words = 0;
-  for (const auto& file : std::filesystem::directory_iterator(SCYE_RESOURCES "/phrases")) {
+  std::map<std::string, std::size_t> words;
+  for (const auto& file :
+       std::filesystem::recursive_directory_iterator(SCYE_RESOURCES "/phrases")) {
+    if (!file.is_regular_file()) continue;
     std::ifstream in(file.path());
     std::ostringstream text;
     text << in.rdbuf();
-    Phrases read;
+    const std::string language = file.path().parent_path().filename();
+    Phrases read(language);
     for (const auto& problem : read.add(text.str()))
       ADD_FAILURE() << file.path() << ":" << problem.line << ": " << problem.text;
-    for (const std::string& key : read.keys())
-      EXPECT_TRUE(builtinPhrases().has(key)) << file.path() << ": " << key;
-    words += read.keys().size();
+    const Phrases all = phrasesIn(language);
+    for (const std::string& key : read.keys()) {
+      EXPECT_TRUE(all.has(key)) << file.path() << ": " << key;
+      EXPECT_TRUE(builtinPhrases().has(key) || key.starts_with("dir.") ||
+                  key.starts_with(kCountPrefix))
+          << file.path() << ": " << key << " is no phrase of the program";
+    }
+    words[language] += read.keys().size();
   }
-  EXPECT_EQ(words, builtinPhrases().keys().size()) << "no phrase stands in two files";
-  EXPECT_GT(words, 100u);
+  EXPECT_EQ(words.size(), builtinLanguages().size());
+  EXPECT_EQ(words["en"], builtinPhrases().keys().size()) << "no phrase stands in two files";
+  EXPECT_GT(words["en"], 100u);
+  for (const std::string& language : builtinLanguages())
+    EXPECT_THAT(phrasesIn(language).loose(), testing::IsEmpty()) << language;
+}
+
+TEST(Languages, areWishedForByTheEnvironmentInPosixWords) {
+  EXPECT_EQ(languageTag("de_AT.UTF-8@euro"), "de-AT");
+  EXPECT_EQ(languageTag("C.UTF-8"), "");
+  EXPECT_EQ(languageTag("POSIX"), "");
+  EXPECT_EQ(languageTag("en"), "en");
+}
+
+TEST(Languages, fallBackToTheNearestAndThenToEnglish) {
+  const std::vector<std::string> there{"en", "hr", "pt-BR"};
+  const auto pick = [&](std::vector<std::string> wishes) { return pickLanguage(wishes, there); };
+  EXPECT_EQ(pick({"hr-HR"}), "hr");
+  EXPECT_EQ(pick({"hr-Latn-HR"}), "hr");
+  EXPECT_EQ(pick({"pt-br"}), "pt-BR");
+  EXPECT_EQ(pick({"pt"}), "en") << "Brazilian words are not all Portuguese ones";
+  EXPECT_EQ(pick({"", "xx", "hr"}), "hr");
+  EXPECT_EQ(pick({}), "en");
 }
 
 } // namespace

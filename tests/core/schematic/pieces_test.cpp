@@ -74,7 +74,7 @@ TEST(PieceSchematic, MeasuresHalfFrontsFromTheirOwnFrontEdge) {
     for (const Group& g : picture.groups) {
       if (g.piece != PieceId::LeftFront) continue;
       EXPECT_TRUE(std::any_of(g.labels.begin(), g.labels.end(), [&](const Label& l) {
-        return l.text == lengthText(hem, LengthUnit::Centimetre);
+        return l.text == builtinPhrases().length(hem, LengthUnit::Centimetre);
       }));
     }
   }
