@@ -139,10 +139,10 @@ TEST(Wording, AFacingIsMeasuredFromItsFold) {
 TEST(Wording, TermsAreData) {
   EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "uk"}), "cast off 5 sts, work to end");
   Phrases phrases = builtinPhrases();
-  EXPECT_TRUE(
-      phrases
-          .add("dir.de.row.bindOff = {k} {k|M.|M.} abketten\ndir.de.row.toEnd = die R. beenden\n")
-          .empty());
+  EXPECT_TRUE(phrases
+                  .add("dir.de.row.bindOff = {k, plural, one {# M.} other {# M.}} "
+                       "abketten\ndir.de.row.toEnd = die R. beenden\n")
+                  .empty());
   EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "de", .phrases = &phrases}),
             "5 M. abketten, die R. beenden");
   EXPECT_EQ(row({act(kDec, R)}, 17, 30, {.terms = "de", .phrases = &phrases}),
