@@ -1,5 +1,6 @@
 #include "directions/finishing_words.h"
 #include "directions/step_words.h"
+#include "model/plain_text.h"
 
 #include <algorithm>
 #include <cctype>
@@ -46,8 +47,8 @@ private:
 
   void before() {
     const bool jacket = d_.garment == Garment::Jacket;
-    put(LineKind::Title,
-        d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover") : d_.title);
+    put(LineKind::Title, d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover")
+                                          : plainLine(d_.title));
     if (!d_.wearer.empty()) note("for", {textParam("wearer", d_.wearer)});
     heading("before");
     const bool inches = words_.unit() == LengthUnit::Inch;

@@ -1,6 +1,7 @@
 #include "io/design_reader.h"
 
 #include "io/refusal_text.h"
+#include "model/plain_text.h"
 
 #include <algorithm>
 #include <cctype>
@@ -18,9 +19,7 @@ std::string quoted(std::string words) {
       --end;
     words = words.substr(0, end) + "...";
   }
-  for (char& c : words)
-    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = ' ';
-  return words;
+  return plainLine(words);
 }
 
 // The plain texts at the top of the file.
@@ -68,6 +67,12 @@ void DesignReader::refuseAt(const char* at, std::string_view phrase, const Param
 void DesignReader::refuseSyntax(const char* at, std::string_view phrase) {
   syntax_ = !problem_;
   refuseAt(at, phrase);
+}
+
+void DesignReader::refuseSize() {
+  syntax_ = true;
+  refuseAt(text_.data() + kLargestDesign, "file.tooLong",
+           {numberParam("size", double(kLargestDesign >> 20))});
 }
 
 DesignRead DesignReader::result() {
@@ -211,6 +216,19 @@ DesignReader::Place DesignReader::placeOf(const std::string& key) const {
   return Place::Unknown;
 }
 
+// Goes a bracket deeper; false ends the reading.
+bool DesignReader::open(Place next) {
+  // Twice what a design has: a newer one may go a little deeper and be called newer.
+  constexpr std::size_t kDeepest = 8;
+  if (places_.size() == kDeepest) {
+    refuseSyntax(at_, "file.tooDeep");
+    return false;
+  }
+  places_.push_back(next);
+  seen_.emplace_back();
+  return true;
+}
+
 bool DesignReader::start_object(std::size_t) {
   Place next = Place::Unknown;
   if (places_.empty()) {
@@ -219,6 +237,11 @@ bool DesignReader::start_object(std::size_t) {
     next = placeOf(key_);
   } else if (at(Place::Swatches)) {
     next = Place::Swatch;
+    if (design_.swatches.size() == kMostSwatches) {
+      syntax_ = !problem_;
+      refuse("file.tooMany", {numberParam("most", double(kMostSwatches))});
+      return false;
+    }
     design_.swatches.emplace_back();
   } else if (at(Place::Measurements) && known(Place::Measurements, key_)) {
     next = Place::Measurement;
@@ -227,16 +250,14 @@ bool DesignReader::start_object(std::size_t) {
     source_ = Source::Body;
   }
   if (next == Place::Unknown) wrongType();
-  places_.push_back(next);
-  seen_.emplace_back();
-  return true;
+  return open(next);
 }
 
 bool DesignReader::key(string_t& key) {
   key_ = key;
   if (!known(places_.back(), key_))
     refuse("file.unknownKey", {textParam("key", quoted(key_))});
-  else if (!seen_.back().insert(key_).second)
+  else if (!problem_ && !seen_.back().insert(key_).second)
     refuse("file.twice", {textParam("key", quoted(key_))});
   return true;
 }
@@ -256,9 +277,7 @@ bool DesignReader::end_object() {
 bool DesignReader::start_array(std::size_t) {
   const bool swatches = at(Place::Root) && placeOf(key_) == Place::Swatches;
   if (!swatches) wrongType();
-  places_.push_back(swatches ? Place::Swatches : Place::Unknown);
-  seen_.emplace_back();
-  return true;
+  return open(swatches ? Place::Swatches : Place::Unknown);
 }
 
 bool DesignReader::end_array() {

@@ -1,6 +1,7 @@
 #include "io/report.h"
 
 #include "io/json_number.h"
+#include "model/plain_text.h"
 #include "seam/hang.h"
 
 #include <array>
@@ -204,7 +205,7 @@ std::string reportToJson(const Derived& derived, const Phrases& phrases) {
   report["findings"] = Json::array();
   for (const Finding& finding : derived.findings)
     report["findings"].push_back(findingOf(finding, phrases));
-  return report.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return plainJson(report.dump(1, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 } // namespace scye

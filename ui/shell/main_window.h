@@ -6,6 +6,7 @@
 #include "document/document.h"
 #include "document/recovery.h"
 #include "settings/app_paths.h"
+#include "settings/preference_store.h"
 #include "shell/actions.h"
 #include "shell/file_keeper.h"
 #include "wearers/wearer_store.h"
@@ -17,6 +18,7 @@ class QStackedWidget;
 namespace scye {
 
 class Banner;
+class FileNotices;
 class GuideWindow;
 class StartPage;
 class Workbench;
@@ -44,6 +46,7 @@ public:
 
 protected:
   void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
   void connectActions();
@@ -58,16 +61,20 @@ private:
   void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
   void takeState();
+  [[nodiscard]] QByteArray kept(const char* name) const;
 
   AppPaths paths_;
   Settings settings_;
+  PreferenceStore state_; // of the window
   Document document_;
+  FileWatch watch_;
   Attention attention_;
   WearerStore wearers_;
   std::unique_ptr<Actions> actions_;
   FileKeeper* files_;
   Recovery* recovery_;
   Banner* banner_;
+  FileNotices* notices_;
   QStackedWidget* pages_;
   StartPage* start_;
   Workbench* work_ = nullptr;
