@@ -34,7 +34,7 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   if (const KnitPiece* back = garment.piece(PieceId::Back))
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
-  d.armhole = garment.right.armhole, d.cap = garment.right.cap;
+  d.armhole = garment.right.armhole.mean(), d.cap = garment.right.cap.mean();
   d.finishing = finishingOf(draft, garment, makingUp);
   return d;
 }

@@ -64,8 +64,9 @@ private:
 
   [[nodiscard]] int widestStep() const {
     int widest = 0;
-    for (const Run& run : k_.cap.schedule.runs)
-      if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
+    for (const Schedule* half : {&k_.cap.front, &k_.cap.back})
+      for (const Run& run : half->runs)
+        if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
     return widest;
   }
 

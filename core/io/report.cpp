@@ -78,10 +78,30 @@ Json pieceOf(const Piece& piece, const Phrases& phrases) {
   return {{"piece", key}, {"title", phrases.say("piece." + key)}, {"edges", std::move(edges)}};
 }
 
+// By the mean of the three measures of an edge, and by each of them.
 Json armholeFit(const ArmholeFit& fit, double easeWanted) {
-  return {{"armhole", jsonNumber(fit.armhole)},
-          {"cap", jsonNumber(fit.cap)},
-          {"mismatch", jsonNumber(fit.mismatch(easeWanted))}};
+  const auto by = [&](double armhole, double cap) -> Json {
+    return {{"armhole", jsonNumber(armhole)},
+            {"cap", jsonNumber(cap)},
+            {"mismatch", jsonNumber(cap - armhole - easeWanted)}};
+  };
+  Json out = by(fit.armhole.mean(), fit.cap.mean());
+  out["chord"] = by(fit.armhole.chord, fit.cap.chord);
+  out["corner"] = by(fit.armhole.corner, fit.cap.corner);
+  out["middle"] = by(fit.armhole.middle, fit.cap.middle);
+  return out;
+}
+
+Json capCurve(const KnitGarment& k) {
+  const auto half = [](const CapShape& s) -> Json {
+    return {{"halfWidth", jsonNumber(s.halfWidth)},
+            {"underarm", jsonNumber(s.underarm)},
+            {"crownHalf", jsonNumber(s.crownHalf)},
+            {"lean", jsonNumber(s.lean)}};
+  };
+  return {{"height", jsonNumber(k.cap.referenceHeight)},
+          {"back", half(k.cap.referenceBack)},
+          {"front", half(k.cap.referenceFront)}};
 }
 
 Json pinOf(const PinPlace& pin) {
@@ -137,27 +157,29 @@ Json knittedOf(const Derived& derived, const Phrases& phrases) {
                       {"underarmRow", p.underarmRow},
                       {"neckRow", p.neckRow},
                       {"shoulderRow", p.shoulderRow}});
-  return {{"stitchWidth", jsonNumber(k.lattice.size.width)},
-          {"rowHeight", jsonNumber(k.lattice.size.height)},
-          {"cap", k.capKnitted},
-          {"left", armholeFit(k.left, k.easeWanted)},
-          {"right", armholeFit(k.right, k.easeWanted)},
-          {"easeWanted", jsonNumber(k.easeWanted)},
-          {"mismatch", jsonNumber(k.mismatch())},
-          {"largestDeviation", jsonNumber(k.deviation)},
-          {"capRows", k.cap.schedule.rows.value()},
-          {"crownStitches", k.cap.schedule.crown.value()},
-          {"capLines", k.cap.schedule.lines()},
-          {"armholeLines", k.backArmhole.schedule.lines()},
-          {"pieces", std::move(pieces)},
-          {"buttonholes",
-           {{"piece", pieceKey(k.buttonholes.piece)},
-            {"rows", k.buttonholes.rows},
-            {"stitches", k.buttonholes.stitches},
-            {"fromEdge", k.buttonholes.from}}},
-          {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
-          {"pins", seamsOf(derived.makingUp.marks)},
-          {"sizes", std::move(rounded)}};
+  return {
+      {"stitchWidth", jsonNumber(k.lattice.size.width)},
+      {"rowHeight", jsonNumber(k.lattice.size.height)},
+      {"cap", k.capKnitted},
+      {"left", armholeFit(k.left, k.easeWanted)},
+      {"right", armholeFit(k.right, k.easeWanted)},
+      {"easeWanted", jsonNumber(k.easeWanted)},
+      {"mismatch", jsonNumber(k.mismatch())},
+      {"largestDeviation", jsonNumber(k.deviation)},
+      {"capRows", k.cap.front.rows.value()},
+      {"crownStitches", k.cap.front.crown.value()},
+      {"capLines", k.cap.lines()},
+      {"armholeLines", std::max(k.backArmhole.schedule.lines(), k.frontArmhole.schedule.lines())},
+      {"capCurve", k.capKnitted ? capCurve(k) : Json::object()},
+      {"pieces", std::move(pieces)},
+      {"buttonholes",
+       {{"piece", pieceKey(k.buttonholes.piece)},
+        {"rows", k.buttonholes.rows},
+        {"stitches", k.buttonholes.stitches},
+        {"fromEdge", k.buttonholes.from}}},
+      {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
+      {"pins", seamsOf(derived.makingUp.marks)},
+      {"sizes", std::move(rounded)}};
 }
 
 Json remedyOf(const Remedy& remedy, const Phrases& phrases) {

@@ -42,7 +42,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
         (back->rows[row].stitches().value() - seams) * w, 2 * w);
   }
   add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
-      (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
+      (l.back.bust() - 2 * l.back.away - seams) * w, w);
   add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
       (l.back.shoulder - l.selvedge - l.pickUp) * w, w);
   add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm - b.at.fold,
@@ -70,9 +70,9 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
   if (k.capKnitted) {
     // Searched together with the schedule: told, but giving way is what they are for.
-    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, 0);
+    add("capHeight", Field::CapEase, g.cap.height, k.cap.front.rows.value() * h, 0);
     add("crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
-        2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, 0);
+        2 * crownHalfStitches(k.cap.front.crown, Stitches(l.selvedge)) * w, 0);
   }
   return out;
 }

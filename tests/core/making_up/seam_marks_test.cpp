@@ -45,7 +45,7 @@ TEST(SeamMarks, easeBetweenMarksAddsUpToTheWhole) {
         EXPECT_NEAR(sum, all.ease, 1e-9);
       }
       const ArmholeFit& fit = fitOf(m, m.sides[pair]);
-      EXPECT_NEAR(whole, fit.cap - fit.armhole, 1e-6);
+      EXPECT_NEAR(whole, fit.cap.chord - fit.armhole.chord, 1e-6);
       ++checked;
     }
   }
