@@ -23,6 +23,7 @@ double against(Slip slip) {
   case Slip::OtherUnit:
   case Slip::AtElbow:
   case Slip::ScyeGirth:
+  case Slip::FromTip:
     return 5;
   case Slip::AllOtherUnit:
   case Slip::AllHalf:
@@ -43,13 +44,18 @@ double tapeError(Measure m) {
   switch (m) {
   case Measure::CrossShoulder:
   case Measure::ArmholeDepth:
-  case Measure::BackWaistLength:
   case Measure::SleeveToUnderarm:
     return 0.03;
+  case Measure::TipToUnderarm:
+  case Measure::BackWaistLength: // the natural waist, or the dressmakers'
+    return 0.06;
   default:
     return 0.01;
   }
 }
+
+// Halfway from the survey's natural waist to the dressmakers': either may be meant. Of ln(cm).
+constexpr double kWaistsBetween = 0.045;
 
 // Between two readings of one girth, the second by mistake: not quite the same place.
 constexpr double kTwiceTaken = 0.03;
@@ -85,6 +91,7 @@ SlipSearch::SlipSearch(const Body& given, const Moments& moments, LengthUnit typ
     : moments_(moments), typed_(typed) {
   for (int m = 0; m < kMeasureCount; ++m)
     moments_.covariance(m, m) += std::pow(tapeError(Measure(m)), 2);
+  moments_.mean[int(Measure::BackWaistLength)] += kWaistsBetween;
   for (const auto& [field, cm] : given)
     if (const auto m = measureOf(field); m && cm > 0) taken_.push_back({field, *m, cm});
 }
@@ -107,6 +114,8 @@ Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
         state.measure = Measure::Elbow;
       else if (slip.slip == Slip::ScyeGirth)
         state.measure = Measure::ScyeGirth;
+      else if (slip.slip == Slip::FromTip)
+        state.measure = Measure::TipToUnderarm;
       else
         state.cm = slip.corrected[k];
     }
@@ -162,7 +171,9 @@ std::vector<Assumed> SlipSearch::singleSlips() const {
     for (double swapped : swaps(cm, typed_))
       offer(Slip::Digits, swapped);
     if (measure == Measure::UpperArm) out.push_back({Slip::AtElbow, {i}, {}});
-    if (measure == Measure::ArmholeDepth) out.push_back({Slip::ScyeGirth, {i}, {}});
+    if (measure == Measure::ArmholeDepth)
+      for (const Slip slip : {Slip::ScyeGirth, Slip::FromTip})
+        out.push_back({slip, {i}, {}});
     out.push_back({Slip::Unusual, {i}, {}});
   }
   return out;

@@ -24,7 +24,7 @@ struct Given {
   const char* name;
   std::vector<Field> fields;
 };
-const Given kAllGiven{"all 14", surveyFields()}, kFewGiven{"only four", kFew};
+const Given kAllGiven{"all 16", surveyFields()}, kFewGiven{"only four", kFew};
 
 double toHalf(double cm) {
   return std::round(cm * 2) / 2;
@@ -56,6 +56,11 @@ std::optional<double> elbowWritten(const Subject& s, Field f) {
 std::optional<double> roundWritten(const Subject& s, Field f) {
   if (f != Field::ArmholeDepth) return std::nullopt;
   return toHalf(s[std::size_t(Measure::ScyeGirth)]);
+}
+
+std::optional<double> tipWritten(const Subject& s, Field f) {
+  if (f != Field::ArmholeDepth) return std::nullopt;
+  return toHalf(s[std::size_t(Measure::TipToUnderarm)]);
 }
 
 struct Rate {
@@ -148,6 +153,7 @@ TEST_P(BodyDoubtTrial, SingleSlipsAreCaughtAndNamed) {
       {"first two digits swapped", Slip::Digits, digitsWritten, 0.88, 0.80},
       {"upper arm at the elbow", Slip::AtElbow, elbowWritten, 0.97, 0.78},
       {"depth taken round armhole", Slip::ScyeGirth, roundWritten, 0.99, 0.99},
+      {"depth from the shoulder tip", Slip::FromTip, tipWritten, 0.99, 0.95},
   };
   for (const Trial& trial : trials)
     for (const Given* given : {&kAllGiven, &kFewGiven}) {
