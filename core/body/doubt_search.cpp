@@ -23,8 +23,8 @@ double against(Slip slip) {
   case Slip::OtherUnit:
   case Slip::AtElbow:
   case Slip::ScyeGirth:
-  case Slip::FromTip:
     return 5;
+  case Slip::FromTip:
   case Slip::AllOtherUnit:
   case Slip::AllHalf:
     return 6;
@@ -59,6 +59,20 @@ constexpr double kWaistsBetween = 0.045;
 
 // Between two readings of one girth, the second by mistake: not quite the same place.
 constexpr double kTwiceTaken = 0.03;
+
+// What was really taken, where the reading is of another measure.
+std::optional<Measure> measureMeant(Slip slip) {
+  switch (slip) {
+  case Slip::AtElbow:
+    return Measure::Elbow;
+  case Slip::ScyeGirth:
+    return Measure::ScyeGirth;
+  case Slip::FromTip:
+    return Measure::TipToUnderarm;
+  default:
+    return std::nullopt;
+  }
+}
 
 bool stands(Field f, double cm) {
   return !check(f, cm).has_value();
@@ -110,12 +124,8 @@ Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
       State& state = states[slip.at[k]];
       if (slip.slip == Slip::Unusual)
         state.measure.reset();
-      else if (slip.slip == Slip::AtElbow)
-        state.measure = Measure::Elbow;
-      else if (slip.slip == Slip::ScyeGirth)
-        state.measure = Measure::ScyeGirth;
-      else if (slip.slip == Slip::FromTip)
-        state.measure = Measure::TipToUnderarm;
+      else if (const auto other = measureMeant(slip.slip))
+        state.measure = *other;
       else
         state.cm = slip.corrected[k];
     }
@@ -138,10 +148,11 @@ double SlipSearch::score(const std::vector<Assumed>& slips) const {
   for (const Assumed& slip : slips) {
     sum -= against(slip.slip);
     if (slip.slip == Slip::Unusual) sum += kLogFlat;
-    if (slip.slip != Slip::AtElbow) continue;
-    // Where the elbow has a reading of its own, the two must agree.
+    const auto other = measureMeant(slip.slip);
+    if (!other) continue;
+    // Where the measure that was taken has a reading of its own, the two must agree.
     for (const Reading& r : corrected(slips, slip.at[0]))
-      if (r.measure == Measure::Elbow) {
+      if (r.measure == *other) {
         const double apart = (std::log(taken_[slip.at[0]].cm) - r.log) / kTwiceTaken;
         sum -= 0.5 * apart * apart + std::log(kTwiceTaken * std::sqrt(2 * std::numbers::pi));
       }
