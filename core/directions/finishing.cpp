@@ -1,6 +1,6 @@
 #include "directions/finishing.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include <algorithm>
 #include <cmath>

@@ -30,6 +30,7 @@ public:
     front();
     point();
     sleeve();
+    gatheredCuff();
     rounding();
     return std::move(out_);
   }
@@ -123,10 +124,31 @@ private:
           {numberParam("rows", closest)});
   }
 
+  // A full sleeve has the rows between its cuff and its underarm to be gathered in. Where they are
+  // too few, its cuff is not as wide as wanted, and no rounding is to blame.
+  void gatheredCuff() {
+    if (g_.design.as<SleeveLine>(Choice::SleeveLine) != SleeveLine::Full) return;
+    const Rounded* cuff = nullptr;
+    for (const Rounded& r : k_.rounded)
+      if (r.field == Field::CuffGirth) cuff = &r;
+    constexpr double kLeastOff = 0.04; // of the cuff: a stitch or two in any gauge is rounding
+    if (!cuff || std::abs(cuff->knitted - cuff->wanted) <=
+                     std::max(2.5 * g_.sizes.stitch.width, kLeastOff * cuff->wanted))
+      return;
+    cuffMissed_ = true;
+    say(Severity::Blocking, "sleeve.cuffReach",
+        {Field::FullGirth, Field::SleeveLength, Field::CuffDepth, Field::CuffGirth},
+        {lengthParam("above", g_.sleeve.length - g_.sleeve.cuff),
+         lengthParam("full", 2 * g_.sleeve.halfFull), lengthParam("cuff", cuff->wanted),
+         lengthParam("knitted", cuff->knitted), lengthParam("arm", 2 * g_.sleeve.halfWidth)});
+  }
+
   void rounding() {
     const double multiple = g_.sizes[Field::PatternMultiple];
     for (const Rounded& r : k_.rounded) {
-      if (r.grain == 0) continue;
+      if (r.grain == 0 ||
+          (cuffMissed_ && (r.field == Field::CuffGirth || r.field == Field::FullGirth)))
+        continue;
       const double off = std::abs(r.knitted - r.wanted);
       const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
       const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
@@ -140,6 +162,7 @@ private:
   const GarmentDraft& g_;
   const KnitGarment& k_;
   const PickUps& pickUps_;
+  bool cuffMissed_ = false;
   Findings out_;
 };
 

@@ -1,5 +1,6 @@
 #include "io/design_reader.h"
 
+#include "io/design_v1.h"
 #include "io/refusal_text.h"
 #include "model/plain_text.h"
 
@@ -85,7 +86,8 @@ DesignRead DesignReader::result() {
   if (format_ != kDesignFormat && !syntax_)
     return refused(problem_ ? problem_->line : 1, "file.notDesign");
   if (problem_) return {{}, *problem_};
-  if (version_ != kDesignVersion) return refused(1, "file.noVersion");
+  if (version_ == 0) return refused(1, "file.noVersion");
+  if (version_ == 1) return {fromVersion1(design_, fillFromSaid_), {}};
   return {std::move(design_), {}};
 }
 
@@ -113,6 +115,8 @@ bool DesignReader::boolean(bool) {
 }
 
 bool DesignReader::accepted(Field field, double value) {
+  // A flat girth is half of a girth; which of the two it is may stand after its value.
+  if (isMeasurement(field) && !check(field, value, Source::Garment)) return true;
   const auto refusal = check(field, value);
   if (refusal)
     refuse("file.refused", {textParam("reason", refusalText(field, *refusal, phrases_))});
@@ -158,6 +162,7 @@ bool DesignReader::string(string_t& text) {
     const bool before = key_ == kGathersBefore;
     const auto choice = before ? Choice::CapTop : choiceByKey(key_);
     if (!choice) return true; // refused as a key already
+    if (choice == Choice::FillFrom) fillFromSaid_ = true;
     if (const auto option = before ? gathersNow(text) : optionByKey(*choice, text))
       design_.choose(*choice, *option);
     else

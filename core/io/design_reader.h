@@ -14,7 +14,7 @@
 namespace scye {
 
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
-inline constexpr int kDesignVersion = 1;
+inline constexpr int kDesignVersion = 2; // 1 is read too, see design_v1.h
 inline constexpr std::array<std::string_view, 2> kSourceKeys{"body", "garment"};
 inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing",
                                                                 "otherPattern"};
@@ -113,6 +113,7 @@ private:
   std::optional<std::string> format_;
   double version_ = 0;
   int versionLine_ = 0;
+  bool fillFromSaid_ = false;
   bool syntax_ = false; // the problem is one of JSON or of size, not of designs
   std::optional<FileProblem> problem_;
 };

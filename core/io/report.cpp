@@ -3,6 +3,7 @@
 #include "io/json_number.h"
 #include "model/plain_text.h"
 #include "seam/hang.h"
+#include "seam/room.h"
 
 #include <array>
 
@@ -38,8 +39,17 @@ Json valuesOf(const Sizes& sizes) {
     entry = {{"value", jsonNumber(sizes[field])},
              {"origin", kOriginKeys[std::size_t(sizes.origin(field))]}};
     if (isMeasurement(field)) entry["finished"] = jsonNumber(sizes.finished(field));
+    if (const auto& likely = sizes.likely[std::size_t(i)])
+      entry["likely"] = {jsonNumber(likely->low), jsonNumber(likely->high)};
   }
   return out;
+}
+
+Json roomOf(const ArmholeRoom& room) {
+  return {{"edge", jsonNumber(room.edge)},
+          {"girth", jsonNumber(room.girth)},
+          {"room", jsonNumber(room.value())},
+          {"likely", {jsonNumber(room.low), jsonNumber(room.high)}}};
 }
 
 Json sleeveMatch(const GarmentDraft& g) {
@@ -61,6 +71,7 @@ Json sleeveMatch(const GarmentDraft& g) {
           {"crownWidth", jsonNumber(m.back.crownHalf + m.front.crownHalf)},
           {"crownMark", jsonNumber(m.crownMark)},
           {"lean", jsonNumber(m.lean)},
+          {"room", roomOf(armholeRoom(g))},
           {"hang", hangKey(sleeveHang(g).hang)}};
 }
 
@@ -188,10 +199,14 @@ Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
     values[keyOf(field)] = jsonNumber(value);
   for (const auto& [choice, option] : remedy.picks)
     choices[std::string(info(choice).key)] = info(choice).options.begin()[option];
+  Json onGarment = Json::array();
+  for (const Field field : remedy.onGarment)
+    onGarment.push_back(keyOf(field));
   return {{"key", remedy.key},
           {"message", phrases.say("remedy." + remedy.key, remedy.params)},
           {"values", std::move(values)},
-          {"choices", std::move(choices)}};
+          {"choices", std::move(choices)},
+          {"onGarment", std::move(onGarment)}};
 }
 
 Json findingOf(const Finding& finding, const Phrases& phrases) {

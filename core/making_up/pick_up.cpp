@@ -1,6 +1,6 @@
 #include "making_up/pick_up.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "making_up/seam_marks.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // Typing values: in either unit, refused where they cannot be, one step of history each.
 #include "window_fixture.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "look/quiet_button.h"
 #include "panels/fold.h"
 #include "values/field_box.h"

@@ -6,6 +6,7 @@
 #include "look/icons.h"
 #include "schematic/schematic.h"
 #include "seam/hang.h"
+#include "seam/room.h"
 #include "values/value_text.h"
 
 #include <QEvent>
@@ -130,8 +131,10 @@ void FitPanel::refresh() {
     number.knitted->setVisible(knitted);
   knittedName_->setVisible(knitted);
   // A cap that fits nothing hangs nowhere.
-  hang_->setVisible(derived.draft.cap.found);
-  hang_->setText(unbroken(hangText(sleeveHang(derived.draft), builtinPhrases())));
+  std::string words = roomText(armholeRoom(derived.draft), builtinPhrases(), unit);
+  if (derived.draft.cap.found)
+    words = hangText(sleeveHang(derived.draft), builtinPhrases()) + " " + words;
+  hang_->setText(unbroken(words));
   picture_->refresh();
 }
 

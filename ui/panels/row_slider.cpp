@@ -78,17 +78,24 @@ void RowSlider::setField(Field field) {
 void RowSlider::setSpan() {
   const FieldInfo& i = info(field_);
   const LengthUnit unit = context_.settings.unit();
-  const double middle = filledIn(context_.document.design(), field_);
-  const double now = context_.document.derived().draft.sizes[field_];
-  const double low = std::max(i.low, std::min(now, middle - i.span));
-  const double high = std::min(i.high, std::max(now, middle + i.span));
+  const Design& design = context_.document.design();
+  const double middle = filledIn(design, field_), now = shown();
+  const Source where = whereTaken(design, field_);
+  const ValueRange range = rangeOf(field_, where);
+  const double span = flatShare(field_, where) * i.span;
+  const double low = std::max(range.low, std::min(now, middle - span));
+  const double high = std::min(range.high, std::max(now, middle + span));
   slider_->setSpan(low, high, sliderStep(i.kind, unit));
   low_->setText(valueText(i.kind, slider_->low(), styleOf(field_, unit, false)));
   high_->setText(valueText(i.kind, slider_->high(), styleOf(field_, unit, false)));
 }
 
+double RowSlider::shown() const {
+  return shownIn(context_.document.design(), context_.document.derived().draft.sizes, field_);
+}
+
 void RowSlider::refresh() {
-  const double now = context_.document.derived().draft.sizes[field_];
+  const double now = shown();
   if (now < slider_->low() || now > slider_->high()) setSpan();
   slider_->showValue(now);
   const bool workedOut = isWorkedOut(context_.document.design(), field_);
@@ -100,7 +107,9 @@ void RowSlider::refresh() {
 void RowSlider::showLikely() {
   const Sizes& sizes = context_.document.derived().draft.sizes;
   const LengthUnit unit = context_.settings.unit();
-  const auto& likely = sizes.likely[std::size_t(field_)];
+  // Where bodies lie says nothing of a garment's width.
+  const bool body = whereTaken(context_.document.design(), field_) == Source::Body;
+  const auto likely = body ? sizes.likely[std::size_t(field_)] : std::nullopt;
   likely_->setVisible(likely.has_value());
   if (!likely) {
     slider_->setLikely({});
@@ -118,9 +127,10 @@ void RowSlider::showLikely() {
 }
 
 void RowSlider::move(double value) {
-  if (check(field_, value)) return;
   Design next = context_.document.design();
-  next.set(field_, value, next.source(field_));
+  const Source where = whereTaken(next, field_);
+  if (check(field_, value, where)) return;
+  next.set(field_, value, where);
   context_.document.edit(fieldName(field_), next, run_);
 }
 

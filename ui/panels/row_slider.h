@@ -31,6 +31,7 @@ Q_SIGNALS:
 
 private:
   void setSpan();
+  [[nodiscard]] double shown() const;
   void move(double value);
   void showLikely();
 
