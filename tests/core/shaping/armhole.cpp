@@ -134,10 +134,11 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
                         .use = use}
         .run();
     const ArmholeShaping out = cheapest(request);
-    if (best < -1e8)
+    if (best < -1e8) {
       EXPECT_TRUE(out.printedWay) << "case " << i;
-    else if (!out.beyondStyle)
+    } else if (!out.beyondStyle) {
       EXPECT_NEAR(out.cost, best, 1e-6) << "case " << i;
+    }
   }
 }
 

@@ -51,7 +51,9 @@ TEST(EvenShaping, isWithinAStitchOfEvenInOneLineOrFillsTheRangeInTwo) {
       EXPECT_EQ(rows[k] % 2, request.oddRightSide ? 1 : 0);
       gaps.push_back(rows[k] - (k ? rows[k - 1] : out.start));
       // So many stitches an even spread would have by then.
-      if (out.fits) EXPECT_LE(double(k + 1) - (rows[k] - out.start) / even, 1 + 1e-9);
+      if (out.fits) {
+        EXPECT_LE(double(k + 1) - (rows[k] - out.start) / even, 1 + 1e-9);
+      }
     }
     const auto [least, most] = std::minmax_element(gaps.begin(), gaps.end());
     EXPECT_LE(*most - *least, 2);
