@@ -143,19 +143,30 @@ private:
          lengthParam("knitted", cuff->knitted), lengthParam("arm", 2 * g_.sleeve.halfWidth)});
   }
 
+  // Knitted against wanted: a note where something that was set is off by more than a stitch or a
+  // row, a warning where anything is by more than rounding asks for.
   void rounding() {
+    constexpr double kNeverWrong = 1e9; // cm
     const double multiple = g_.sizes[Field::PatternMultiple];
+    const double w = k_.lattice.size.width, h = k_.lattice.size.height;
     for (const Rounded& r : k_.rounded) {
       if (r.grain == 0 ||
           (cuffMissed_ && (r.field == Field::CuffGirth || r.field == Field::FullGirth)))
         continue;
       const double off = std::abs(r.knitted - r.wanted);
-      const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
-      const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
-      if (off > allowed + 1e-6)
-        say(Severity::Warning, "knit.rounded", {r.field},
-            {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
-             lengthParam("knitted", r.knitted)});
+      const bool byPattern = multiple > 1 && r.grain == w;
+      // The cap is searched with its rows and crown: they may give way by one.
+      const bool ofCap = r.field == Field::CapHeight || r.field == Field::CrownWidth;
+      const double allowed = byPattern                ? w * std::max(1.0, 0.5 * multiple)
+                             : r.grain == h && !ofCap ? 2 * h // right-side rows are every other
+                             : ofCap                  ? kNeverWrong
+                                                      : r.grain;
+      const bool set = g_.design.has(r.field);
+      constexpr double kRounding = 1e-6;
+      if (off <= (set ? std::min(allowed, r.grain) : allowed) + kRounding) continue;
+      say(off > allowed + kRounding ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},
+          {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
+           lengthParam("knitted", r.knitted)});
     }
   }
 

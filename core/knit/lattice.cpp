@@ -56,16 +56,24 @@ BodiceLattice wholePiece(const ArmholeShape& a, const Sizes& s, const Widths& w)
   return b;
 }
 
+// Of a band that is knitted on, from the front edge to where neck and pattern begin.
+int bandStitches(double inner, double edge) {
+  return std::max(0, int(std::lround(inner - edge)));
+}
+
 // A jacket front: its front edge stands where the band wants it, its other edge a whole number of
 // stitches further out. Written for the left front (front edge on the left).
 BodiceLattice halfFront(const Bodice& drafted, const Sizes& s, const Widths& w, bool pickedUp,
                         int pickUp) {
   BodiceLattice b;
   b.drafted = drafted.front;
-  const int beside = w.selvedge + (pickedUp ? pickUp : 0);
   const double edge = w.stitches(drafted.openingX) - (pickedUp ? pickUp : 0);
-  const int bust = inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
   b.left = std::round(2 * edge) / 2;
+  // The pattern lies between the selvedge and what the front edge is finished with: the stitch that
+  // is picked up, or the band.
+  const int beside =
+      w.selvedge + (pickedUp ? pickUp : bandStitches(w.stitches(drafted.bandInner), b.left));
+  const int bust = inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
   b.right = b.left + bust;
   const int narrow = int(std::lround(w.stitches(b.drafted.halfCross) + w.selvedge - b.left));
   const int top = int(std::lround(w.stitches(b.drafted.halfShoulder) + w.selvedge - b.left));
@@ -265,7 +273,7 @@ Lattice latticeOf(const GarmentDraft& g) {
   shareArmhole(l, pullover);
   moveUnderarm(l, 0);
   if (!pullover && !pickedUp)
-    l.band = std::max(0, int(std::lround(g.bodice.bandInner / l.size.width - l.front.left)));
+    l.band = bandStitches(g.bodice.bandInner / l.size.width, l.front.left);
   l.back.side =
       placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge, g.sizes);
   l.front.side =

@@ -93,7 +93,7 @@ std::optional<RunsFound> searchFalling(const ArmholeRequest& request,
   constexpr struct {
     double limit;
     int widened;
-  } kLooks[] = {{1.5, 1}, {1.5, 2}, {4, 2}, {1e6, 4}, {1e6, 64}};
+  } kLooks[] = {{1.5, 1}, {1.5, 2}, {4, 2}, {1e6, 2}};
   for (const auto& look : kLooks) {
     const ShapingStyle style = request.style.widened(look.widened);
     const std::vector<StepKind> kinds = fallingKinds(style, request.size, kSparsest);

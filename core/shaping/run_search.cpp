@@ -71,9 +71,13 @@ EdgeLength EdgePieces::toEnd(int from, int rows) const {
 
 namespace {
 
-// On the left edge a bind-off comes a row later: a decrease in the row after it would meet it.
+// On the left edge a bind-off comes a row later: a decrease in the row after it would meet it. And
+// where a cap turns from falling to rising at once, one line is not told as two.
 bool mayFollow(const StepKind& below, const StepKind& above) {
-  return !(below.bindOff() && above.every == 1);
+  const bool meets = below.bindOff() && above.every == 1;
+  const bool same = below.rising != above.rising && below.stitches == above.stitches &&
+                    below.every == above.every;
+  return !meets && !same;
 }
 
 } // namespace

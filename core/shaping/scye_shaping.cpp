@@ -27,8 +27,8 @@ void addPairs(const ScyeRequest& request, std::size_t option, std::vector<Pair>&
   const auto fronts =
       request.oneSchedule ? std::vector<ArmholeShaping>{} : shapeArmholes(asked.front, kKept);
   const auto add = [&](const ArmholeShaping& back, const ArmholeShaping& front) {
-    const bool impossible = back.status == ShapingStatus::TooFewRows ||
-                            front.status == ShapingStatus::TooFewRows;
+    const bool impossible =
+        back.status == ShapingStatus::TooFewRows || front.status == ShapingStatus::TooFewRows;
     constexpr double kImpossible = 1000;
     const double moved = ShapingPrices::kUnderarmMoved * std::abs(asked.moved);
     all.push_back({option, back, front,

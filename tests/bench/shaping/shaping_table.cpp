@@ -35,7 +35,6 @@ struct Table {
     for (const int column : {gauge, 0}) {
       Tally& t = rows[bar][column];
       ++t.of, t.within += value <= limit + 1e-9;
-                    commandLine(design).c_str());
       if (value > t.worst) t.worst = value, t.worstCase = column == 0 ? commandLine(design) : "";
     }
   }

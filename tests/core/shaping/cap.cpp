@@ -30,8 +30,8 @@ CapRequest randomCap(std::mt19937& rng, double low, double high) {
     return std::uniform_real_distribution<double>(a, b)(rng);
   };
   const double width = in(28, 40);
-  CapRequest r = capOf(in(low, high), width, width * in(1.18, 1.35));
-  const double apart = in(0, 0.3); // of the armhole's measures
+  CapRequest r = capOf(in(low, high), width, width * in(1.28, 1.4));
+  const double apart = in(0, 0.15); // of the armhole's measures
   for (EdgeLength& a : r.armholes)
     a.chord -= apart, a.corner += apart;
   return r;
