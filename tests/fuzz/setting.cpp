@@ -1,7 +1,7 @@
 // Settings written NAME=VALUE, a line each.
+#include "io/setting.h"
 #include "fuzz/target.h"
 #include "io/design_file.h"
-#include "io/setting.h"
 #include "model/plain_text.h"
 
 namespace scye::test {

@@ -1,7 +1,7 @@
 // Kept wearers: design files, whose measurements go into other designs.
+#include "model/wearer.h"
 #include "fuzz/design_text.h"
 #include "fuzz/target.h"
-#include "model/wearer.h"
 
 namespace scye::test {
 namespace {
