@@ -28,6 +28,10 @@ constexpr std::string_view kHelp =
       --directions OUT.txt|.html     writes the directions to knit from
       --terms us|uk                  for the directions: bind off, or cast off
       --rows OUT.csv                 writes the row table: every row of every piece
+      --worn OUT.png                 writes a picture of the garment worn by a form
+      --view front|side|back|armhole for the picture worn: from where, front to start with
+      --arm DEGREES                  for the picture worn: how far the arms are lifted, 0 to 90
+      --pulls                        for the picture worn: shows where the cloth pulls
       --unit cm|in                   for what is drawn and told; files are in cm
       --report OUT.json              writes every figure, outline and finding
   scyewright names                   lists the NAMEs, what they mean and what they may be

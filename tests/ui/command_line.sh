@@ -66,6 +66,11 @@ expect 0 '' draft jacket.scye --chart chart.pdf --paper a4
 # Back, two fronts and the sleeve: a page each.
 pdfinfo chart.pdf | grep -q '^Pages: *4$' || wrong 'chart.pdf has not a page a piece'
 pdftotext chart.pdf - | grep -q 'Harbour jacket: Sleeve' || wrong 'a page does not name its piece'
+expect 0 '' draft jacket.scye --worn worn.png --view side --arm 45 --pulls
+[ "$(head -c 4 worn.png | tail -c 3)" = PNG ] || wrong 'worn.png is no PNG'
+rm -f worn.png
+expect 1 'cannot be shown worn' draft jacket.scye --with ease.upperArm=40 --worn worn.png
+[ ! -e worn.png ] || wrong 'a garment that cannot be knitted was worn'
 
 # Every style of the library, all its outputs.
 for style in "$demos"/*.scye; do
@@ -92,6 +97,8 @@ settings=$(sed -n 's/.*Narrow the sleeve[^:]*: //p' out.txt)
 
 # What makes no sense.
 expect 2 'needs a design file' draft
+expect 2 'should be front, side, back, armhole' draft jacket.scye --worn b.png --view above
+expect 2 'a number from 0 to 90' draft jacket.scye --worn b.png --arm 120
 expect 2 '"--rows-of" is no option' draft jacket.scye --rows-of b.csv
 expect 2 'needs a value' draft jacket.scye --report
 expect 2 'one design at a time' draft jacket.scye other.scye
