@@ -142,4 +142,14 @@ cmp -s jacket.scye "$demos/jacket.scye" || wrong 'the design was changed'
 left=$(find . -name '.*' -type f)
 [ -z "$left" ] || wrong "left over: $left"
 
+# The search for remedies is given up after 3 s of processor time, whatever is asked for.
+(
+  ulimit -t 25
+  "$program" draft jacket.scye --with bust=62 --with swatch.stitches=58 --with ease.upperArm=30 \
+    --report slow.json >/dev/null 2>err.txt
+  got=$?
+  [ $got -le 2 ] || exit 1
+) || wrong "a design with much to find takes too long"
+[ -s slow.json ] || wrong 'its report is missing'
+
 exit "$bad"

@@ -1,6 +1,7 @@
 #include "window_fixture.h"
 
 #include <QApplication>
+#include <QEventLoop>
 #include <QFile>
 #include <QSignalSpy>
 #include <QTest>
@@ -40,6 +41,19 @@ void WindowFixture::settle() {
   while (document().isStale())
     ASSERT_TRUE(drawn.wait());
   QApplication::processEvents();
+}
+
+bool WindowFixture::isMade(ExportQueue& exports) {
+  bool made = false;
+  QEventLoop loop;
+  QObject::connect(&exports, &ExportQueue::made, &loop, [&] {
+    made = true;
+    loop.quit();
+  });
+  QObject::connect(&exports, &ExportQueue::failed, &loop, &QEventLoop::quit);
+  QObject::connect(&exports, &ExportQueue::cancelled, &loop, &QEventLoop::quit);
+  if (!exports.isIdle()) loop.exec();
+  return made;
 }
 
 QString demoFile() {

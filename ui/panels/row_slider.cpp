@@ -91,7 +91,7 @@ void RowSlider::setSpan() {
 }
 
 double RowSlider::shown() const {
-  return shownIn(context_.document.design(), context_.document.derived().draft.sizes, field_);
+  return shownIn(context_.document.design(), context_.document.draft().sizes, field_);
 }
 
 void RowSlider::refresh() {
@@ -105,7 +105,7 @@ void RowSlider::refresh() {
 }
 
 void RowSlider::showLikely() {
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const LengthUnit unit = context_.settings.unit();
   // Where bodies lie says nothing of a garment's width.
   const bool body = whereTaken(context_.document.design(), field_) == Source::Body;

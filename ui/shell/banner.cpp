@@ -37,11 +37,11 @@ Banner::Banner(QWidget* parent)
 
 void Banner::say(Severity severity, const QString& title, const QString& text,
                  QList<Offer> offers) {
+  working_ = false;
   severity_ = severity;
   const int size = fontMetrics().height();
   sign_->setPixmap(severityIcon(severity).pixmap(size, size));
-  text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
-  setAccessibleName(title + u' ' + text);
+  setWords(title, text);
   while (QLayoutItem* item = offers_->takeAt(0)) {
     item->widget()->deleteLater();
     delete item;
@@ -55,6 +55,19 @@ void Banner::say(Severity severity, const QString& title, const QString& text,
     offers_->addWidget(button);
   }
   show();
+}
+
+void Banner::sayWorking(const QString& title, const QString& text, Offer offer) {
+  if (working_)
+    setWords(title, text);
+  else
+    say(Severity::Note, title, text, {std::move(offer)});
+  working_ = true;
+}
+
+void Banner::setWords(const QString& title, const QString& text) {
+  text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
+  setAccessibleName(title + u' ' + text);
 }
 
 QString Banner::text() const {

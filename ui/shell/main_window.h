@@ -18,6 +18,7 @@ class QStackedWidget;
 namespace scye {
 
 class Banner;
+class ExportQueue;
 class FileNotices;
 class GuideWindow;
 class StartPage;
@@ -49,6 +50,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  void tellOf(ExportQueue& exports);
   void connectActions();
   void connectFiles();
   void showStart();
