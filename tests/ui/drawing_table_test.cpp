@@ -99,14 +99,14 @@ TEST_F(Table, piecesAreToldToWhoCannotSeeThem) {
     EXPECT_TRUE(text.contains(QString::fromLatin1(name))) << name;
 }
 
-TEST_F(Table, pagesStandBelowTheDrawing) {
+TEST_F(Table, pagesStandBesideTheDrawing) {
   WorkArea& area = window_->workbench().area();
   auto* page = new QLabel(QStringLiteral("Cast on"));
-  area.addPage(QStringLiteral("Another page"), page);
+  area.addPage(Stage::Drafting, QStringLiteral("Another page"), page);
   area.showPage(page);
   QApplication::processEvents();
   EXPECT_TRUE(page->isVisible());
-  EXPECT_LT(table().height(), area.height());
+  EXPECT_LT(table().width(), area.width() / 2);
   EXPECT_TRUE(QRectF(table().rect()).contains(drawn()));
 }
 

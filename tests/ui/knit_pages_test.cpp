@@ -8,7 +8,6 @@
 #include "knitting/piece_list.h"
 #include "shell/knit_pages.h"
 #include "shell/work_area.h"
-#include "values/value_slider.h"
 #include "values/value_text.h"
 
 #include <QAction>
@@ -30,6 +29,8 @@ protected:
   void SetUp() override {
     window_->resize(1600, 1000);
     openDemo();
+    window_->actions().directions->trigger();
+    settle();
   }
   [[nodiscard]] const KnitPages& pages() { return window_->workbench().pages(); }
   [[nodiscard]] LinesView& lines() { return pages().directions->lines(); }
@@ -69,22 +70,16 @@ protected:
     return count;
   }
   void dragBustEase(const std::vector<double>& shares, const std::function<void()>& atEach) {
-    window_->workbench().panel().focusField(Field::EaseBust, false);
-    settle();
-    auto* slider = named<ValueSlider>(QStringLiteral("Bust ease, slider"));
-    const auto at = [&](double share) {
-      return QPoint(int(share * slider->width()), slider->height() / 2);
-    };
-    QTest::mousePress(slider, Qt::LeftButton, {}, at(0.5));
-    settle();
+    // As from a handle of the drawing, which stays beside the page.
+    document().beginGesture(QStringLiteral("Bust ease"));
     QSignalSpy redrawn(&table(), &DrawingTable::redrawn);
     for (const double share : shares) {
       redrawn.clear();
-      QTest::mouseMove(slider, at(share));
+      document().edit({}, Design(document().design()).set(Field::EaseBust, 24 * share - 4));
       ASSERT_TRUE(redrawn.count() > 0 || redrawn.wait());
       atEach();
     }
-    QTest::mouseRelease(slider, Qt::LeftButton, {}, at(shares.back()));
+    document().endGesture();
     settle();
   }
 };
@@ -232,7 +227,7 @@ TEST_F(Pages, wholeStitchesAreDrawnOverTheCurves) {
 TEST_F(Pages, theFitIsToldDraftedAndKnitted) {
   const Derived& derived = document().derived();
   const auto shown = [](double cm) {
-    return valueText(FieldKind::Length, cm, {LengthUnit::Centimetre, true, false, true});
+    return valueText(FieldKind::Length, cm, {LengthUnit::Centimetre, false, false, true});
   };
   EXPECT_EQ(named<QLabel>(QStringLiteral("Armhole"))->text(), shown(derived.draft.cap.armhole()));
   const QString knitted = named<QLabel>(QStringLiteral("Armhole, knitted"))->text();
@@ -248,19 +243,30 @@ TEST_F(Pages, thePageCanTakeTheWholeMiddle) {
   EXPECT_TRUE(table().isVisible());
 }
 
-TEST_F(Pages, aPageIsFoldedAwayByItsTabAndComesBack) {
-  auto* tabs = window_->workbench().area().findChild<QTabBar*>();
-  const int before = table().height();
-  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(0).center());
-  EXPECT_GT(table().height(), before + 100);
-  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(2).center());
+TEST_F(Pages, eachStageOfTheWorkBringsItsPagesForward) {
+  const WorkArea& area = window_->workbench().area();
+  QTest::keyClick(window_.get(), Qt::Key_F2);
+  EXPECT_EQ(area.page(), nullptr);
+  EXPECT_TRUE(window_->workbench().panel().isVisible());
+  const int alone = table().width();
+  QTest::keyClick(window_.get(), Qt::Key_F3);
+  EXPECT_TRUE(pages().directions->isVisible());
+  EXPECT_FALSE(window_->workbench().panel().isVisible());
+  EXPECT_TRUE(table().isVisible()) << "to show where she is";
+  EXPECT_LT(table().width(), alone);
+  auto* tabs = area.findChild<QTabBar*>();
+  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(1).center());
+  EXPECT_TRUE(pages().chart->isVisible());
+  QTest::keyClick(window_.get(), Qt::Key_F4);
   EXPECT_TRUE(pages().sizes->isVisible());
   EXPECT_GT(pages().sizes->height(), 100);
+  QTest::keyClick(window_.get(), Qt::Key_F3);
+  EXPECT_TRUE(pages().chart->isVisible()) << "the page that was there";
 }
 
 TEST_F(Pages, sizesAreToldWantedKnittedAndTheDifference) {
   window_->actions().sizes->trigger();
-  auto* table = named<FigureTable>(QStringLiteral("Sizes"));
+  auto* table = named<FigureTable>(QStringLiteral("Finished sizes"));
   const auto& rounded = document().derived().knit.rounded;
   ASSERT_EQ(table->rows().size(), qsizetype(rounded.size()));
   const auto number = [](QString text) {

@@ -186,6 +186,7 @@ TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
 }
 
 TEST_F(SeamHelpers, thePictureOfTheCapFollowsItsFullness) {
+  window_->workbench().setStage(Stage::Drafting);
   window_->workbench().panel().focusField(Field::LowerFullness, false);
   settle();
   auto* view = named<CapShapeView>(QStringLiteral("Shape of the cap"));
@@ -197,6 +198,7 @@ TEST_F(SeamHelpers, thePictureOfTheCapFollowsItsFullness) {
   EXPECT_EQ(told(), "lower fullness at the underarm, 60 %");
   edit([](Design& d) { d.choose(Choice::CapTop, CapTop::Gathered).set(Field::CapEase, 8); });
   keep(*view->parentWidget(), "cap-shape");
+  window_->actions().sizes->trigger();
   window_->actions().enlarge->trigger();
   auto* area = window_->workbench().pages().sizes->findChild<QScrollArea*>();
   ASSERT_TRUE(area);

@@ -15,10 +15,11 @@ namespace {
 constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
 
 // A little smaller than the desktop's letters: there are many figures, and the pieces matter more.
-constexpr double kLetters = 0.82, kSmallLetters = 0.7;
-// Where letters would be higher than this (cm of the drawing) figures would hide the pieces: from
-// so far away they are left out.
-constexpr double kMostTextHeight = 3.6;
+// Never smaller than can be read.
+constexpr double kLetters = 0.82, kSmallLetters = 0.7, kLeastLetters = 9;
+// The higher letters are (cm of the drawing), the fewer dimensions: first the lesser go, then all
+// but those a garment is told by; from so far away that these would hide the pieces, all.
+constexpr double kAllTextHeight = 2.6, kShapeTextHeight = 3.4, kMostTextHeight = 7;
 
 } // namespace
 
@@ -70,6 +71,8 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.unit = settings_.unit();
   options.textHeight = textHeight;
   options.dimensions = figures && textHeight <= kMostTextHeight;
+  options.detail = textHeight <= kAllTextHeight ? 3 : textHeight <= kShapeTextHeight ? 2 : 1;
+  options.leaveOut = true;
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
@@ -108,7 +111,7 @@ void DrawingTable::fit() {
   double best = 0;
   bool figures = false;
   for (const double share : {kLetters, kSmallLetters}) {
-    const double letters = share * QFontInfo(font()).pixelSize();
+    const double letters = std::max(kLeastLetters, share * QFontInfo(font()).pixelSize());
     for (const int perRow : {2, 0, 1, 3}) {
       const auto pieces = [&](double textHeight) { return make(textHeight, perRow); };
       if (mostScale(pieces, room) <= 1.02 * best) continue;

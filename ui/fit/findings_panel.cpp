@@ -1,5 +1,8 @@
 #include "fit/findings_panel.h"
 
+#include "seam/hang.h"
+#include "values/value_text.h"
+
 #include <QEvent>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -12,14 +15,14 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
                              QWidget* parent)
     : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
       content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel),
-      none_(new QLabel) {
+      none_(new QLabel), hang_(new QLabel) {
   setFrameShape(NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setFocusPolicy(Qt::NoFocus);
   setAccessibleName(tr("Findings"));
   const int gap = fontMetrics().averageCharWidth();
-  column_->setContentsMargins(2 * gap, gap, 2 * gap, 2 * gap);
+  column_->setContentsMargins(gap, gap, gap, gap);
   column_->setSpacing(gap);
   QFont bold = font();
   bold.setBold(true);
@@ -29,6 +32,10 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   none_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(head_);
   column_->addWidget(none_);
+  hang_->setWordWrap(true);
+  hang_->setAccessibleName(tr("How the sleeve hangs"));
+  hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
+  column_->addWidget(hang_);
   column_->addStretch(1);
   setWidget(content_);
 
@@ -50,6 +57,11 @@ void FindingsPanel::refresh() {
                    [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
   head_->setText(findings.empty() ? tr("Findings") : tr("Findings (%1)").arg(findings.size()));
   none_->setVisible(findings.empty());
+  // A cap that fits nothing hangs nowhere.
+  const GarmentDraft& draft = document_.derived().draft;
+  hang_->setVisible(draft.cap.found);
+  hang_->setText(unbroken(hangText(sleeveHang(draft), builtinPhrases())));
+  hang_->setAccessibleDescription(hang_->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();
   while (cards_.size() < qsizetype(findings.size())) {

@@ -1,4 +1,4 @@
-// All findings, gravest first.
+// All findings, gravest first, and how the sleeve hangs.
 #pragma once
 
 #include "fit/finding_card.h"
@@ -30,6 +30,7 @@ private:
   QVBoxLayout* column_;
   QLabel* head_;
   QLabel* none_;
+  QLabel* hang_;
   QList<FindingCard*> cards_;
 };
 

@@ -40,7 +40,8 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   content_->setBackgroundRole(QPalette::Base);
   content_->setAutoFillBackground(true);
   column->addWidget(scroll_);
-  sizes_ = makeTable(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
+  sizes_ =
+      makeTable(tr("Finished sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
   edges_ = makeTable(tr("Armhole and cap"),
                      {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));

@@ -156,7 +156,7 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   setFocusPolicy(Qt::NoFocus);
   auto* column = new QVBoxLayout(content_);
   const int gap = fontMetrics().averageCharWidth();
-  column->setContentsMargins(gap, gap, gap, gap);
+  column->setContentsMargins(gap / 2, gap, 0, gap);
   column->setSpacing(gap / 2);
   setWidget(content_);
 
@@ -283,7 +283,7 @@ bool EditPanel::eventFilter(QObject* watched, QEvent* event) {
 
 QSize EditPanel::sizeHint() const {
   const int width = content_->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
-  return {width + fontMetrics().averageCharWidth(), 100 * fontMetrics().averageCharWidth()};
+  return {width, 100 * fontMetrics().averageCharWidth()};
 }
 
 QSize EditPanel::minimumSizeHint() const {

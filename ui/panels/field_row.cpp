@@ -4,9 +4,9 @@
 #include "fit/severity.h"
 #include "io/refusal_text.h"
 #include "look/quiet_button.h"
+#include "panels/field_slider.h"
 #include "panels/row_slider.h"
 #include "values/field_box.h"
-#include "values/value_slider.h"
 
 #include <QApplication>
 #include <QGridLayout>
@@ -48,7 +48,6 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
   name_->setBuddy(cells_.front().box);
 
   source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  source_->setToolTip(tr("Where the value came from"));
   connect(source_, &QuietButton::clicked, this, &FieldRow::openSourceMenu);
   grid->addWidget(source_, line_, column::kSource);
   refresh();
@@ -60,7 +59,9 @@ void FieldRow::addCell(const CellSpec& spec, const QString& name) {
   box->setAccessibleName(spec.finished ? tr("%1, finished").arg(name)
                          : at == 0     ? name
                                        : fieldName(spec.field));
-  grid_->addWidget(box, line_, spec.column, Qt::AlignRight);
+  // With its unit a figure needs more than its column.
+  const int from = unitInHead_ || spec.column == column::kFirst ? spec.column : spec.column - 1;
+  grid_->addWidget(box, line_, from, 1, spec.column - from + 1, Qt::AlignRight);
   cells_.push_back({spec, box});
   connect(box, &FieldBox::focused, this, [this, at] { take(at); });
   connect(box, &FieldBox::entered, this, [this, at](double v) { enter(at, v, 0); });
@@ -218,6 +219,8 @@ void FieldRow::refresh() {
     cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
     cells_.front().box->setAccessibleDescription(cells_.front().box->toolTip());
   }
+  source_->setSign(isWorkedOut(design, first) ? QStringLiteral("=") : originSign(s, first));
+  source_->setToolTip(tr("Where the value came from: %1").arg(source_->text()));
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
   if (slider_ && slider_->isVisible()) slider_->refresh();
   refreshFinding();

@@ -12,7 +12,7 @@ class QLabel;
 namespace scye {
 
 class QuietButton;
-class ValueSlider;
+class FieldSlider;
 
 class RowSlider : public QWidget {
   Q_OBJECT
@@ -20,26 +20,22 @@ public:
   RowSlider(const PanelContext& context, QWidget* parent);
 
   void setField(Field field); // takes hold of another value
-  [[nodiscard]] Field field() const { return field_; }
+  [[nodiscard]] Field field() const;
   void refresh();
   void say(const QString& refusal);
   void quiet();
-  [[nodiscard]] ValueSlider* slider() const { return slider_; }
+  [[nodiscard]] FieldSlider* slider() const { return slider_; }
 
 Q_SIGNALS:
   void howWanted(scye::Field measurement);
 
 private:
-  void setSpan();
-  void move(double value);
   void showLikely();
 
   PanelContext context_;
-  Field field_ = Field::Bust;
-  int run_ = 0;
   QLabel* name_;
   QLabel* low_;
-  ValueSlider* slider_;
+  FieldSlider* slider_;
   QLabel* high_;
   QuietButton* how_;
   QLabel* likely_; // the slider's band in words

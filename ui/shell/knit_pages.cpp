@@ -11,9 +11,9 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
       chart(new ChartPage(document, attention, settings)),
       sizes(new SizesPage(document, settings)) {
   const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
-  area.addPage(tr("Directions"), directions);
-  area.addPage(tr("Chart"), chart);
-  area.addPage(tr("Sizes"), sizes);
+  area.addPage(Stage::Knitting, tr("Directions"), directions);
+  area.addPage(Stage::Knitting, tr("Chart"), chart);
+  area.addPage(Stage::MakingUp, tr("Finished sizes and pins"), sizes);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
   QObject::connect(&document, &Document::changed, &attention,

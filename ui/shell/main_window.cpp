@@ -6,6 +6,7 @@
 #include "panels/edit_panel.h"
 #include "shell/banner.h"
 #include "shell/export_strip.h"
+#include "shell/head_bar.h"
 #include "shell/start_page.h"
 #include "shell/work_area.h"
 #include "shell/workbench.h"
@@ -25,13 +26,15 @@ MainWindow::MainWindow(const AppPaths& paths)
     : paths_(paths), settings_(paths.settings), wearers_(paths.wearers),
       actions_(std::make_unique<Actions>(*this)),
       files_(new FileKeeper(document_, settings_, this)),
-      recovery_(new Recovery(document_, paths.recovery, this)), banner_(new Banner),
+      recovery_(new Recovery(document_, paths.recovery, this)),
+      head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
       pages_(new QStackedWidget), start_(new StartPage(settings_)) {
   setWindowIcon(appIcon());
   auto* middle = new QWidget;
   auto* column = new QVBoxLayout(middle);
   column->setContentsMargins({});
   column->setSpacing(0);
+  column->addWidget(head_);
   column->addWidget(banner_);
   column->addWidget(pages_, 1);
   pages_->addWidget(start_);
@@ -75,6 +78,10 @@ Workbench& MainWindow::workbench() {
     connect(&work_->knitFiles(), &KnitFiles::failed, this, failed);
     connect(&work_->knitFiles(), &KnitFiles::exported, this, exported);
     connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
+    connect(work_, &Workbench::stageShown, this, [this](Stage stage) {
+      QAction* const actions[] = {actions_->drafting, actions_->knitting, actions_->makingUp};
+      actions[int(stage)]->setChecked(true);
+    });
     connect(&work_->panel(), &EditPanel::howWanted, this, &MainWindow::showGuide);
   }
   return *work_;
@@ -141,6 +148,9 @@ void MainWindow::connectActions() {
   onFiles(a.printDirections, &KnitFiles::printDirections);
   onFiles(a.printChart, &KnitFiles::printChart);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
+  connect(a.drafting, &QAction::triggered, this, [this] { showStage(Stage::Drafting); });
+  connect(a.knitting, &QAction::triggered, this, [this] { showStage(Stage::Knitting); });
+  connect(a.makingUp, &QAction::triggered, this, [this] { showStage(Stage::MakingUp); });
   connect(a.directions, &QAction::triggered, this,
           [this] { showPage(workbench().pages().directions); });
   connect(a.chart, &QAction::triggered, this, [this] { showPage(workbench().pages().chart); });
@@ -191,6 +201,7 @@ void MainWindow::showStart() {
   if (pages_->currentWidget() != start_) banner_->dismiss();
   document_.replace({}, {});
   actions_->setWorking(false);
+  head_->setWorking(false);
   pages_->setCurrentWidget(start_);
   start_->begin();
   refreshTitle();
@@ -200,8 +211,16 @@ void MainWindow::showWork() {
   banner_->dismiss();
   pages_->setCurrentWidget(&workbench());
   actions_->setWorking(true);
+  head_->setWorking(true);
   refreshTitle();
+  workbench().setStage(Stage::Drafting);
   workbench().table().setFocus();
+}
+
+void MainWindow::showStage(Stage stage) {
+  workbench().setStage(stage);
+  QWidget* page = workbench().area().page();
+  (page ? page : &workbench().table())->setFocus();
 }
 
 void MainWindow::showPage(QWidget* page) {

@@ -8,6 +8,7 @@
 #include "settings/app_paths.h"
 #include "shell/actions.h"
 #include "shell/file_keeper.h"
+#include "shell/stage.h"
 #include "wearers/wearer_store.h"
 
 #include <QMainWindow>
@@ -18,6 +19,7 @@ namespace scye {
 
 class Banner;
 class GuideWindow;
+class HeadBar;
 class StartPage;
 class Workbench;
 
@@ -41,6 +43,7 @@ public:
   [[nodiscard]] GuideWindow& guide();   // made when it is first needed
   [[nodiscard]] StartPage& startPage() { return *start_; }
   [[nodiscard]] Banner& banner() { return *banner_; }
+  [[nodiscard]] HeadBar& head() { return *head_; }
 
 protected:
   void closeEvent(QCloseEvent* event) override;
@@ -50,6 +53,7 @@ private:
   void connectFiles();
   void showStart();
   void showWork();
+  void showStage(Stage stage);
   void showPage(QWidget* page);
   void refreshTitle();
   void refreshHistory();
@@ -67,6 +71,7 @@ private:
   std::unique_ptr<Actions> actions_;
   FileKeeper* files_;
   Recovery* recovery_;
+  HeadBar* head_;
   Banner* banner_;
   QStackedWidget* pages_;
   StartPage* start_;

@@ -2,6 +2,7 @@
 // use.
 #pragma once
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QWheelEvent>
 
@@ -11,6 +12,13 @@ class ChoiceBox : public QComboBox {
 public:
   explicit ChoiceBox(QWidget* parent = nullptr) : QComboBox(parent) {
     setFocusPolicy(Qt::StrongFocus);
+    // As wide as its place; the list that opens is as wide as its longest option.
+    setSizeAdjustPolicy(AdjustToMinimumContentsLengthWithIcon);
+    setMinimumContentsLength(8);
+  }
+  void showPopup() override {
+    view()->setMinimumWidth(view()->sizeHintForColumn(0) + 4 * fontMetrics().averageCharWidth());
+    QComboBox::showPopup();
   }
 
 protected:
