@@ -3,6 +3,7 @@
 
 #include "canvas/picture_widget.h"
 #include "fit/verdict_line.h"
+#include "paint/picture_colours.h"
 #include "panels/ease_dial.h"
 #include "panels/ease_strip.h"
 #include "panels/field_slider.h"
@@ -148,6 +149,50 @@ TEST_F(Layout, whatIsWorkedOutIsShownAsSuchAndCannotBeMoved) {
   EXPECT_FALSE(dial(Field::CapEase)->slider()->isEnabled());
   EXPECT_TRUE(dial(Field::CapEase)->box()->isReadOnly());
   EXPECT_TRUE(dial(Field::EaseBust)->slider()->isEnabled());
+}
+
+// WCAG 2.1, success criterion 1.4.3: 4.5 to 1 for text.
+TEST_F(Layout, allTextStandsOutFromItsGround) {
+  // Black on white is 21 to 1, and #767676 on white the lightest grey that is enough, by the
+  // criterion's own note.
+  EXPECT_NEAR(contrast(Qt::black, Qt::white), 21, 0.01);
+  EXPECT_GE(contrast(QColor(0x76, 0x76, 0x76), Qt::white), 4.5);
+  EXPECT_LT(contrast(QColor(0x77, 0x77, 0x77), Qt::white), 4.5);
+  for (const Look look : {Look::Light, Look::Dark}) {
+    window_->settings().setLook(look);
+    settle();
+    const QPalette p = window_->palette();
+    EXPECT_EQ(isDark(p), look == Look::Dark);
+    const auto expectLegible = [&](const QColor& text, const QColor& ground, const char* what) {
+      EXPECT_GE(contrast(text, ground), 4.5) << what << (isDark(p) ? ", dark" : ", light");
+    };
+    expectLegible(p.color(QPalette::PlaceholderText), p.color(QPalette::Window), "hints");
+    expectLegible(p.color(QPalette::PlaceholderText), p.color(QPalette::Base), "hints in boxes");
+    expectLegible(p.color(QPalette::WindowText), p.color(QPalette::Window), "words");
+    expectLegible(p.color(QPalette::ButtonText), p.color(QPalette::Button), "buttons");
+    expectLegible(p.color(QPalette::HighlightedText), p.color(QPalette::Highlight), "chosen");
+    expectLegible(legible(blockingColour(isDark(p)), p.color(QPalette::Window)),
+                  p.color(QPalette::Window), "refusals");
+    const PictureColours colours = screenColours(p);
+    for (const Role role : {Role::Measure, Role::Caption, Role::Note, Role::Notch, Role::Lit,
+                            Role::Armhole, Role::Cap, Role::Short, Role::Knitted, Role::Symbol})
+      for (const QColor& ground : {colours.ground, colours[Role::Fabric]})
+        EXPECT_GE(contrast(colours[role], ground), 4.5)
+            << int(role) << (isDark(p) ? ", dark" : ", light");
+  }
+  window_->settings().setLook(Look::Desktop);
+}
+
+TEST_F(Layout, withLettersTwiceAsLargeEverythingIsInALaptopsScreen) {
+  window_->settings().setTextSize(2);
+  resize(1280, 800);
+  EXPECT_LE(window_->minimumSizeHint().width(), 1280);
+  EXPECT_LE(window_->minimumSizeHint().height(), 800);
+  EXPECT_TRUE(inView(&window_->head().verdict()));
+  EXPECT_TRUE(inView(&table()));
+  for (const EaseDial* d : ease().dials())
+    EXPECT_TRUE(inView(d->slider())) << d->box()->accessibleName().toStdString();
+  window_->settings().setTextSize(1);
 }
 
 } // namespace

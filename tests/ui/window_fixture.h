@@ -38,6 +38,15 @@ protected:
     return nullptr;
   }
 
+  // Of a widget whose name goes on with what it answers.
+  template <class Widget>
+  [[nodiscard]] Widget* beginning(const QString& name) {
+    for (Widget* w : window_->findChildren<Widget*>())
+      if (w->accessibleName().startsWith(name) && w->isVisible()) return w;
+    ADD_FAILURE() << "nothing visible begins " << name.toStdString();
+    return nullptr;
+  }
+
   QTemporaryDir folder_;
   std::unique_ptr<MainWindow> window_;
 };

@@ -25,7 +25,8 @@ constexpr double kAllTextHeight = 2.6, kShapeTextHeight = 3.4, kMostTextHeight =
 
 DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& settings,
                            QWidget* parent)
-    : QWidget(parent), document_(document), attention_(attention), settings_(settings) {
+    : QWidget(parent), document_(document), attention_(attention), settings_(settings),
+      handles_(new HandleHand(document, attention, settings, this)) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -35,6 +36,11 @@ DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& s
   connect(&attention_, &Attention::changed, this, [this] {
     previewDraft_.reset();
     redraw();
+  });
+  connect(handles_, &HandleHand::changed, this, [this] {
+    setToolTip(handles_->tip());
+    describe();
+    update();
   });
   connect(&attention_, &Attention::rowsChanged, this, qOverload<>(&QWidget::update));
   connect(&settings_, &Settings::changed, this, &DrawingTable::redraw);
@@ -84,7 +90,12 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
 
 void DrawingTable::redraw() {
   picture_ = make(letters_ / view_.scale, perRow_);
+  pictureChanged();
+}
+
+void DrawingTable::pictureChanged() {
   hot_.reset();
+  handles_->setPicture(picture_);
   describe();
   update();
   Q_EMIT redrawn();
@@ -129,10 +140,7 @@ void DrawingTable::fit() {
     }
     if (figures) break; // smaller letters only where larger ones leave no room for figures
   }
-  hot_.reset();
-  describe();
-  update();
-  Q_EMIT redrawn();
+  pictureChanged();
 }
 
 QRectF DrawingTable::mappedBox(const Box& box) const {
@@ -141,6 +149,10 @@ QRectF DrawingTable::mappedBox(const Box& box) const {
 
 // The pieces stay where they are unless they would leave the window; once she has let go, also when
 // they have become much smaller than it.
+double DrawingTable::reach() const {
+  return 0.8 * letters_;
+}
+
 bool DrawingTable::fitsWell() const {
   const QRectF box = mappedBox(picture_.box());
   if (!QRectF(rect()).contains(box)) return false;
@@ -205,6 +217,7 @@ void DrawingTable::describe() {
                  QString::fromStdString(builtinPhrases().length(size.x(), settings_.unit())),
                  QString::fromStdString(builtinPhrases().length(size.y(), settings_.unit()))));
   }
+  if (const QString tip = handles_->tip(); !tip.isEmpty()) pieces.prepend(tip);
   setAccessibleDescription(pieces.join(QStringLiteral("; ")));
 }
 
@@ -252,6 +265,7 @@ void DrawingTable::paintEvent(QPaintEvent*) {
   paintPicture(painter, picture_, colours, view_);
   if (attention_.rows())
     paintRowBand(painter, picture_, document_.derived().knit, *attention_.rows(), colours, view_);
+  handles_->paint(painter, colours, view_, letters_);
   if (!ringed_) return;
   painter.setPen(QPen(colours[Role::Lit], 1));
   painter.setBrush(Qt::NoBrush);

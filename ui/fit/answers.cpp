@@ -37,11 +37,11 @@ void Answers::resizeEvent(QResizeEvent*) {
 
 QSize Answers::sizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {34 * em, 100 * em};
+  return {42 * em, 100 * em};
 }
 QSize Answers::minimumSizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {std::max(34 * em, fit_->minimumSizeHint().width()),
+  return {std::max(40 * em, fit_->minimumSizeHint().width()),
           fit_->minimumSizeHint().height() + 10 * em};
 }
 

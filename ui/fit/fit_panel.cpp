@@ -16,7 +16,7 @@ namespace scye {
 namespace {
 
 // Letters high: back and front, one below the other, the curves 180 px at usual letters.
-constexpr int kLeastPicture = 66;
+constexpr int kLeastPicture = 80;
 
 } // namespace
 
@@ -51,8 +51,6 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
       label->setAlignment(Qt::AlignRight);
     for (QLabel* label : {numbers_[i].drafted, numbers_[i].knitted})
       label->setFont(large);
-    numbers_[i].drafted->setAccessibleName(names[i]);
-    numbers_[i].knitted->setAccessibleName(tr("%1, knitted").arg(names[i]));
     row->addWidget(numbers_[i].name, 0, i + 1);
     row->addWidget(numbers_[i].drafted, 1, i + 1);
     row->addWidget(numbers_[i].knitted, 2, i + 1);
@@ -111,21 +109,23 @@ void FitPanel::refresh() {
   const Derived& derived = document_.derived();
   const FitVerdict verdict = fitVerdict(derived, builtinPhrases(), unit);
   unit_->setText(unit == LengthUnit::Inch ? tr("in inches") : tr("in cm"));
-  const auto show = [unit](QLabel* label, double cm, bool signed_) {
+  const auto show = [unit](QLabel* label, const QString& name, double cm, bool signed_) {
     label->setText(valueText(FieldKind::Length, cm, {unit, false, signed_, true}));
+    label->setAccessibleName(
+        name.arg(valueText(FieldKind::Length, cm, {unit, true, signed_, true})));
   };
-  show(numbers_[0].drafted, verdict.armhole, false);
-  show(numbers_[1].drafted, verdict.cap, false);
-  show(numbers_[2].drafted, verdict.ease, true);
+  show(numbers_[0].drafted, tr("Armhole, drafted: %1"), verdict.armhole, false);
+  show(numbers_[1].drafted, tr("Cap, drafted: %1"), verdict.cap, false);
+  show(numbers_[2].drafted, tr("Ease, drafted: %1"), verdict.ease, true);
   // Beside a cap that cannot fit these would read as if it did.
   const bool knitted = verdict.knitted && derived.draft.cap.found;
   if (knitted) {
     const KnitGarment& knit = derived.knit;
     const bool left = verdict.knitted->mismatch == knit.left.mismatch(knit.easeWanted);
     const ArmholeFit& side = left ? knit.left : knit.right;
-    show(numbers_[0].knitted, side.armhole, false);
-    show(numbers_[1].knitted, side.cap, false);
-    show(numbers_[2].knitted, side.cap - side.armhole, true);
+    show(numbers_[0].knitted, tr("Armhole, knitted: %1"), side.armhole, false);
+    show(numbers_[1].knitted, tr("Cap, knitted: %1"), side.cap, false);
+    show(numbers_[2].knitted, tr("Ease, knitted: %1"), side.cap - side.armhole, true);
     for (const Number& number : numbers_)
       number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
   }

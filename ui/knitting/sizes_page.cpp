@@ -45,7 +45,7 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   edges_ = makeTable(tr("Armhole and cap"),
                      {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));
-  shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines")});
+  shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines to knit by")});
   const QStringList marks{tr("Pin"), tr("Armhole"), tr("Cap"), tr("Ease")};
   const QString how =
       tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
@@ -168,9 +168,9 @@ QStringList SizesPage::markFigures(const SeamMark& mark) const {
   const auto place = [&](const PinPlace& p) {
     switch (p.flat) {
     case Flat::Underarm:
-      return tr("underarm, %1 sts").arg(p.stitches);
+      return (p.stitches == 1 ? tr("underarm, %1 st") : tr("underarm, %1 sts")).arg(p.stitches);
     case Flat::Crown:
-      return tr("crown, %1 sts").arg(p.stitches);
+      return (p.stitches == 1 ? tr("crown, %1 st") : tr("crown, %1 sts")).arg(p.stitches);
     case Flat::None:
       break;
     }

@@ -112,6 +112,7 @@ EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name,
   connect(box_, &FieldBox::focused, this, [this] { run_ = context_.document.newRun(); });
   connect(box_, &FieldBox::entered, this, [this](double v) { enter(v, 0); });
   connect(box_, &FieldBox::stepped, this, [this](double v) { enter(v, run_); });
+  connect(box_, &FieldBox::gaveUp, this, &EaseDial::refresh);
   connect(box_, &FieldBox::unreadable, this, [this](const QString& text) {
     if (text.trimmed().isEmpty())
       Q_EMIT slider_->startWanted();
@@ -121,7 +122,10 @@ EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name,
   });
   connect(slider_, &FieldSlider::spanned, scale_, qOverload<>(&QWidget::update));
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.replaced) slider_->setField(ease_);
+    if (event.replaced) {
+      box_->forgive();
+      slider_->setField(ease_);
+    }
     if (event.derived) refresh();
   });
   connect(&context_.settings, &Settings::changed, this, [this] {
@@ -134,6 +138,7 @@ EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name,
 void EaseDial::enter(double value, int run) {
   const Design& design = context_.document.design();
   if (const auto refusal = check(ease_, value)) {
+    box_->refuse();
     say(QString::fromStdString(
         refusalText(ease_, *refusal, builtinPhrases(), context_.settings.unit())));
     return;
@@ -156,6 +161,7 @@ void EaseDial::refresh() {
       worked
           ? workedOutText()
           : tr("Double click: back to %1").arg(shownValue(ease_, filledIn(design, ease_), unit)));
+  if (box_->isRefused()) return; // what is wrong stays told
   scale_->show(easeMarks(design, sizes, ease_), sizes[ease_],
                worked ? tr("worked out for you") : QString(), false);
 }

@@ -66,6 +66,15 @@ void FieldRow::addCell(const CellSpec& spec, const QString& name) {
   connect(box, &FieldBox::focused, this, [this, at] { take(at); });
   connect(box, &FieldBox::entered, this, [this, at](double v) { enter(at, v, 0); });
   connect(box, &FieldBox::stepped, this, [this, at](double v) { enter(at, v, run_); });
+  connect(box, &FieldBox::gaveUp, this, [this] {
+    if (slider_) slider_->quiet();
+    if (slider_ && open_ == false) slider_->setOpen(false);
+  });
+  connect(box, &FieldBox::done, this, [this, column = spec.column] {
+    // Where the figure is questioned, the question comes first.
+    const Finding* worst = worstFinding();
+    if (!worst || !isDoubt(*worst)) Q_EMIT wentDown(this, column);
+  });
   connect(box, &FieldBox::unreadable, this, [this, at](const QString& text) {
     if (text.trimmed().isEmpty())
       clear(target(cells_[at]));
@@ -102,7 +111,7 @@ Field FieldRow::target(const Cell& cell) const {
 void FieldRow::take(std::size_t cell) {
   inHand_ = cell;
   run_ = context_.document.newRun();
-  if (slider_ && slider_->isVisible()) showSlider();
+  if (slider_ && open_) showSlider();
   Q_EMIT inUse(this);
 }
 
@@ -118,12 +127,14 @@ void FieldRow::showSlider() {
   } else if (slider_->isHidden() || slider_->field() != field) {
     slider_->setField(field);
   }
-  slider_->show();
+  open_ = true;
+  slider_->setOpen(true);
   refreshCard(worstFinding());
 }
 
 void FieldRow::close() {
-  if (slider_) slider_->hide();
+  open_ = false;
+  if (slider_) slider_->setOpen(false);
   if (card_) card_->hide();
   asked_ = false;
 }
@@ -141,7 +152,7 @@ void FieldRow::askFinding() {
 
 QWidget* FieldRow::lowest() const {
   if (card_ && !card_->isHidden()) return card_;
-  return slider_ && !slider_->isHidden() ? slider_.data() : nullptr;
+  return slider_ && open_ ? slider_.data() : nullptr;
 }
 
 void FieldRow::enter(std::size_t at, double value, int run) {
@@ -152,6 +163,7 @@ void FieldRow::enter(std::size_t at, double value, int run) {
                           : Design(design).set(spec.field, value, design.source(spec.field));
   const Field written = target(cells_[at]);
   if (const auto refusal = check(written, *next.given(written))) {
+    cells_[at].box->refuse();
     refuse(at, written, *refusal);
     refresh();
     return;
@@ -172,6 +184,17 @@ void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
   slider_->say(QString::fromStdString(
       refusalText(field, refusal, builtinPhrases(), context_.settings.unit())));
   Q_EMIT inUse(this);
+}
+
+bool FieldRow::focusColumn(int column) {
+  FieldBox* best = nullptr;
+  for (const Cell& c : cells_)
+    if (c.box->isVisible() && !c.box->isReadOnly() && (!best || c.spec.column == column))
+      best = c.box;
+  if (!best) return false;
+  best->setFocus(Qt::TabFocusReason);
+  best->selectAll();
+  return true;
 }
 
 void FieldRow::focus(Field field, bool finished) {
@@ -222,7 +245,7 @@ void FieldRow::refresh() {
   source_->setSign(isWorkedOut(design, first) ? QStringLiteral("=") : originSign(s, first));
   source_->setToolTip(tr("Where the value came from: %1").arg(source_->text()));
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
-  if (slider_ && slider_->isVisible()) slider_->refresh();
+  if (slider_ && open_) slider_->refresh();
   refreshFinding();
 }
 
@@ -252,7 +275,7 @@ void FieldRow::refreshMark(const Finding* worst) {
 
 void FieldRow::refreshCard(const Finding* worst) {
   if (context_.document.inGesture()) return; // nothing moves under a held slider
-  const bool open = slider_ && !slider_->isHidden();
+  const bool open = slider_ && open_;
   if (!open || !worst || !(asked_ || isDoubt(*worst))) {
     if (!card_) return;
     if (card_->isAncestorOf(QApplication::focusWidget())) cells_.front().box->setFocus();

@@ -31,6 +31,9 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setColumnMinimumWidth(column::kSecond, box.sizeHint().width());
   grid_->setColumnMinimumWidth(column::kThird, box.sizeHint().width());
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.replaced)
+      for (FieldBox* refused : findChildren<FieldBox*>())
+        refused->forgive(); // what was refused belonged to another design
     if (event.derived) refresh();
     if (event.remedies)
       for (FieldRow* row : rows_)
@@ -60,6 +63,11 @@ void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unit
       new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
   connect(row, &FieldRow::howWanted, this, &FieldTable::howWanted);
+  connect(row, &FieldRow::wentDown, this, [this](FieldRow* from, int column) {
+    const auto at = std::find(rows_.begin(), rows_.end(), from);
+    for (auto next = at == rows_.end() ? at : at + 1; next != rows_.end(); ++next)
+      if ((*next)->focusColumn(column)) return;
+  });
   rows_.push_back(row);
   // The next row begins below the lines of the slider and the finding.
   grid_->setRowMinimumHeight(grid_->rowCount() + 1, 0);

@@ -47,9 +47,6 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     label->setWordWrap(true);
     label->hide();
   }
-  connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.design) quiet();
-  });
   connect(slider_, &FieldSlider::spanned, this, [this] {
     low_->setText(slider_->lowText());
     high_->setText(slider_->highText());
@@ -65,7 +62,6 @@ void RowSlider::setField(Field field) {
   how_->setVisible(isMeasurement(field));
   how_->setAccessibleName(tr("How to measure: %1").arg(fieldName(field)));
   slider_->setField(field);
-  quiet();
   refresh();
 }
 
@@ -97,10 +93,26 @@ void RowSlider::showLikely() {
 
 void RowSlider::say(const QString& refusal) {
   QPalette p;
-  p.setColor(QPalette::WindowText, blockingColour(isDark(p)));
+  p.setColor(QPalette::WindowText, legible(blockingColour(isDark(p)), p.color(QPalette::Window)));
   refusal_->setPalette(p);
   refusal_->setText(refusal);
   refusal_->show();
+}
+
+bool RowSlider::refuses() const {
+  return !refusal_->isHidden();
+}
+
+void RowSlider::setOpen(bool open) {
+  for (QWidget* part : {static_cast<QWidget*>(name_), static_cast<QWidget*>(low_),
+                        static_cast<QWidget*>(slider_), static_cast<QWidget*>(high_)})
+    part->setVisible(open);
+  how_->setVisible(open && isMeasurement(field()));
+  if (open)
+    refresh();
+  else
+    likely_->hide(), worked_->hide();
+  setVisible(open || refuses());
 }
 
 void RowSlider::quiet() {

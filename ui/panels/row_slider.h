@@ -1,5 +1,5 @@
 // What opens under the row in use: a slider for the value in hand, its ends, and room for a
-// refusal, which goes with the next change of the design; of a value that is worked out, why it
+// refusal, which stays until it is put right or given up; of a value that is worked out, why it
 // cannot be set.
 #pragma once
 
@@ -24,6 +24,8 @@ public:
   void refresh();
   void say(const QString& refusal);
   void quiet();
+  void setOpen(bool open); // else only a refusal is left of it
+  [[nodiscard]] bool refuses() const;
   [[nodiscard]] FieldSlider* slider() const { return slider_; }
 
 Q_SIGNALS:

@@ -88,7 +88,15 @@ Actions::Actions(QMainWindow& w) {
     units->addAction(a);
   }
   guide = make(w, nullptr, tr("&Measuring guide"), {QKeySequence::HelpContents});
+  keys = make(w, nullptr, tr("&Keys"), {QKeySequence(Qt::Key_Question)});
   about = make(w, nullptr, tr("&About Scyewright"));
+  before =
+      make(w, nullptr, tr("Lay the state &before under it"), {QKeySequence(Qt::CTRL | Qt::Key_B)});
+  before->setCheckable(true);
+  before->setToolTip(
+      tr("The garment as it was before the last change; Undo takes the change back"));
+  nextPart = make(w, nullptr, tr("Next &part of the window"), {QKeySequence(Qt::Key_F6)});
+  partBefore = make(w, nullptr, tr("Part before"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)});
   makeMenus(w);
 }
 
@@ -111,15 +119,17 @@ void Actions::makeMenus(QMainWindow& w) {
   edit->addActions({undo, redo});
   wearer = w.menuBar()->addMenu(tr("&Wearer"));
   QMenu* view = w.menuBar()->addMenu(tr("&View"));
-  view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches});
+  view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches, before});
   view->addSeparator();
   view->addActions({drafting, knitting, makingUp});
   view->addSeparator();
   view->addActions({directions, chart, sizes, enlarge, answers});
   view->addSeparator();
   view->addActions({centimetres, inches});
+  appearance = view->addMenu(tr("App&earance"));
+  view->addActions({nextPart, partBefore});
   QMenu* help = w.menuBar()->addMenu(tr("&Help"));
-  help->addActions({guide, about});
+  help->addActions({guide, keys, about});
 }
 
 QToolBar* Actions::makeTools(QWidget* parent) {
@@ -145,7 +155,8 @@ void Actions::setWorking(bool working) {
        {save,        saveAs,     exportSvg, exportPng,       exportPdf,  exportDirections,
         exportChart, exportRows, print,     printDirections, printChart, zoomIn,
         zoomOut,     fit,        grid,      wholeStitches,   directions, chart,
-        sizes,       enlarge,    answers,   drafting,        knitting,   makingUp})
+        sizes,       enlarge,    answers,   drafting,        knitting,   makingUp,
+        before,      nextPart,   partBefore})
     a->setEnabled(working);
 }
 

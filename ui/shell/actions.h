@@ -22,8 +22,10 @@ struct Actions {
   QAction *drafting, *knitting, *makingUp;       // the stages of the work
   QAction *directions, *chart, *sizes, *enlarge; // the pages
   QAction* answers;                              // the part at the right: fit and findings
-  QAction *guide, *about;
-  QMenu *recent, *wearer;
+  QAction* before; // the garment before the last change, laid under the present one
+  QAction *nextPart, *partBefore;
+  QAction *guide, *keys, *about;
+  QMenu *recent, *wearer, *appearance;
 
   // What needs a design on the drawing table.
   void setWorking(bool working);

@@ -1,11 +1,13 @@
 #include "shell/head_bar.h"
 
 #include "fit/verdict_line.h"
+#include "paint/picture_colours.h"
 #include "shell/actions.h"
 
 #include <QAction>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QPainter>
 #include <QToolBar>
 #include <QToolButton>
 
@@ -13,6 +15,38 @@ namespace scye {
 namespace {
 
 constexpr int kBesideTools = 60; // letters: with less the answer has a line of its own
+
+// Filled with the accent while its stage is the one in work.
+class StageButton : public QToolButton {
+public:
+  using QToolButton::QToolButton;
+
+  [[nodiscard]] QSize sizeHint() const override {
+    const int em = fontMetrics().averageCharWidth();
+    return {fontMetrics().horizontalAdvance(text().remove(u'&')) + 4 * em,
+            fontMetrics().height() + em};
+  }
+  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QPalette& p = palette();
+    const bool in = isChecked();
+    const QColor ground = p.color(in ? QPalette::Highlight : QPalette::Base),
+                 ink = p.color(in ? QPalette::HighlightedText : QPalette::Text);
+    painter.setPen(QPen(mixed(ground, ink, hasFocus() ? 1 : 0.3), hasFocus() ? 2 : 1));
+    painter.setBrush(underMouse() && !in ? mixed(ground, ink, 0.08) : ground);
+    const double round = 0.6 * fontMetrics().averageCharWidth();
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), round, round);
+    QFont f = font();
+    f.setBold(in);
+    painter.setFont(f);
+    painter.setPen(ink);
+    painter.drawText(rect(), Qt::AlignCenter | Qt::TextShowMnemonic, text());
+  }
+};
 
 } // namespace
 
@@ -23,7 +57,7 @@ HeadBar::HeadBar(Actions& actions, Document& document, Settings& settings, QWidg
   row->setContentsMargins({});
   row->setSpacing(0);
   for (QAction* action : {actions.drafting, actions.knitting, actions.makingUp}) {
-    auto* button = new QToolButton(stages_);
+    auto* button = new StageButton(stages_);
     button->setDefaultAction(action);
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     button->setFocusPolicy(Qt::TabFocus);

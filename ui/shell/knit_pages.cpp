@@ -16,6 +16,12 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
   area.addPage(Stage::MakingUp, tr("Finished sizes and pins"), sizes);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
+  QObject::connect(&attention, &Attention::rowsAsked, directions,
+                   [this, &attention](const PieceRows& rows) {
+                     directions->showRow(rows);
+                     chart->showPiece(rows.piece);
+                     attention.chooseRows(rows);
+                   });
   QObject::connect(&document, &Document::changed, &attention,
                    [&attention](const Document::Event& event) {
                      if (!event.replaced) return;

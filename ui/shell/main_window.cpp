@@ -7,6 +7,7 @@
 #include "shell/banner.h"
 #include "shell/export_strip.h"
 #include "shell/head_bar.h"
+#include "shell/key_list.h"
 #include "shell/start_page.h"
 #include "shell/work_area.h"
 #include "shell/workbench.h"
@@ -23,7 +24,7 @@
 namespace scye {
 
 MainWindow::MainWindow(const AppPaths& paths)
-    : paths_(paths), settings_(paths.settings), wearers_(paths.wearers),
+    : paths_(paths), settings_(paths.settings), appearance_(settings_), wearers_(paths.wearers),
       actions_(std::make_unique<Actions>(*this)),
       files_(new FileKeeper(document_, settings_, this)),
       recovery_(new Recovery(document_, paths.recovery, this)),
@@ -44,6 +45,7 @@ MainWindow::MainWindow(const AppPaths& paths)
   connectFiles();
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.design || event.file) refreshTitle();
+    if (event.derived && actions_->before->isChecked()) refreshBefore();
   });
   connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::refreshHistory);
   connect(&settings_, &Settings::changed, this, &MainWindow::refreshSettings);
@@ -161,6 +163,11 @@ void MainWindow::connectActions() {
           [this](bool shown) { workbench().setAnswersShown(shown); });
   connect(a.guide, &QAction::triggered, this,
           [this] { showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt); });
+  connect(a.keys, &QAction::triggered, this, [this] { showKeyList(*this); });
+  connect(a.before, &QAction::toggled, this, &MainWindow::refreshBefore);
+  connect(a.nextPart, &QAction::triggered, this, [this] { workbench().goToNextPart(1); });
+  connect(a.partBefore, &QAction::triggered, this, [this] { workbench().goToNextPart(-1); });
+  fillAppearanceMenu(*a.appearance, settings_);
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
@@ -182,6 +189,7 @@ void MainWindow::connectFiles() {
   connect(start_, &StartPage::designed, this, [this](const Design& design) {
     document_.replace(design, {}, true);
     showWork();
+    workbench().panel().focusField(Field::Bust, false);
   });
   connect(start_, &StartPage::styleWanted, this, &MainWindow::openStyle);
   connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
@@ -276,6 +284,11 @@ void MainWindow::refreshSettings() {
   actions_->wholeStitches->setChecked(settings_.stitchesShown());
 }
 
+void MainWindow::refreshBefore() {
+  const bool wanted = actions_->before->isChecked();
+  attention_.setPreview(wanted ? document_.designBefore() : std::nullopt);
+}
+
 void MainWindow::fillRecent() {
   actions_->recent->clear();
   for (const QString& path : settings_.recentFiles()) {
@@ -298,6 +311,9 @@ void MainWindow::keepState() {
 void MainWindow::takeState() {
   const QSettings state(paths_.windowState, QSettings::IniFormat);
   if (restoreGeometry(state.value(QStringLiteral("geometry")).toByteArray())) return;
+  // A small screen is filled.
+  constexpr int kSmallScreen = 1366;
+  if (screen()->availableSize().width() <= kSmallScreen) setWindowState(Qt::WindowMaximized);
   const int em = fontMetrics().averageCharWidth();
   resize(QSize(260 * em, 165 * em).boundedTo(0.9 * screen()->availableSize()));
 }

@@ -7,6 +7,7 @@
 #include "document/recovery.h"
 #include "settings/app_paths.h"
 #include "shell/actions.h"
+#include "shell/appearance.h"
 #include "shell/file_keeper.h"
 #include "shell/stage.h"
 #include "wearers/wearer_store.h"
@@ -58,6 +59,7 @@ private:
   void refreshTitle();
   void refreshHistory();
   void refreshSettings();
+  void refreshBefore();
   void fillRecent();
   void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
@@ -65,6 +67,7 @@ private:
 
   AppPaths paths_;
   Settings settings_;
+  Appearance appearance_;
   Document document_;
   Attention attention_;
   WearerStore wearers_;

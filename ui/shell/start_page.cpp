@@ -137,7 +137,7 @@ QWidget* StartPage::makeQuestions() {
       aside(tr("Three things are enough to begin with. Everything else is filled in from the "
                "nearest published size, marked as such, and can be changed at any time."),
             area);
-  why->setMinimumWidth(60 * em);
+  why->setMinimumWidth(50 * em);
   grid->addWidget(why, 1, 0, 1, 3);
 
   auto* complaint = new QLabel(area);
@@ -204,6 +204,7 @@ void StartPage::refresh() {
 
 void StartPage::begin() {
   for (const Question& q : questions_) {
+    q.box->forgive();
     q.box->setBlank();
     q.complaint->clear();
   }
@@ -218,6 +219,7 @@ void StartPage::answer(const Question& question, double value) {
   if (const auto refusal = check(question.field, value)) {
     question.complaint->setText(QString::fromStdString(
         refusalText(question.field, *refusal, builtinPhrases(), settings_.unit())));
+    question.box->refuse();
     return;
   }
   question.complaint->clear();
@@ -246,7 +248,7 @@ void StartPage::keyPressEvent(QKeyEvent* event) {
 void StartPage::draw() {
   Design design;
   for (const Question& q : questions_) {
-    if (!q.box->value()) {
+    if (!q.box->value() || q.box->isRefused()) {
       if (q.complaint->text().isEmpty())
         q.complaint->setText(tr("%1 is still missing.").arg(q.box->accessibleName()));
       q.box->setFocus();

@@ -2,10 +2,13 @@
 
 #include "canvas/drawing_table.h"
 #include "fit/answers.h"
+#include "panels/ease_dial.h"
 #include "panels/ease_strip.h"
 #include "panels/edit_panel.h"
+#include "panels/field_slider.h"
 #include "shell/export_strip.h"
 #include "shell/work_area.h"
+#include "values/field_box.h"
 
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -13,7 +16,7 @@
 namespace scye {
 namespace {
 
-constexpr int kLeastMiddle = 64; // letters: pieces two by two with their figures
+constexpr int kLeastMiddle = 84; // letters: pieces two by two with their figures
 constexpr int kPanel = 48;       // letters: name, three figures, source
 
 } // namespace
@@ -50,6 +53,14 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
   column->addWidget(parts_, 1);
   column->addWidget(exports_);
 
+  // From the drawing it is one step to the first slider.
+  QWidget* before = table_;
+  for (EaseDial* dial : ease_->dials()) {
+    QWidget::setTabOrder(before, dial->slider());
+    QWidget::setTabOrder(dial->slider(), dial->box());
+    before = dial->box();
+  }
+
   connect(area_, &WorkArea::stageChanged, this, &Workbench::takeStage);
   // A value that is asked for is set while drafting.
   connect(&context.attention, &Attention::asked, this, [this] { setStage(Stage::Drafting); });
@@ -64,6 +75,30 @@ void Workbench::takeStage() {
   panel_->setVisible(drafting);
   ease_->setVisible(drafting);
   Q_EMIT stageShown(area_->stage());
+}
+
+void Workbench::goToNextPart(int by) {
+  const QList<QWidget*> all{panel_, table_, area_->page(), ease_, answers_};
+  QList<QWidget*> parts;
+  for (QWidget* part : all)
+    if (part && part->isVisible()) parts.append(part);
+  if (parts.isEmpty()) return;
+  QWidget* focus = window()->focusWidget();
+  qsizetype at = by > 0 ? -1 : 0;
+  for (qsizetype i = 0; i < parts.size(); ++i)
+    if (parts[i] == focus || parts[i]->isAncestorOf(focus)) at = i;
+  QWidget* part = parts[(at + by + parts.size()) % parts.size()];
+  QWidget* first = part;
+  const auto takes = [](const QWidget* w) {
+    return (w->focusPolicy() & Qt::TabFocus) && w->isVisible() && w->isEnabled();
+  };
+  if (!takes(part))
+    for (QWidget* w = part->nextInFocusChain(); w != part; w = w->nextInFocusChain())
+      if (part->isAncestorOf(w) && takes(w)) {
+        first = w;
+        break;
+      }
+  first->setFocus(Qt::TabFocusReason);
 }
 
 QByteArray Workbench::saveState() const {

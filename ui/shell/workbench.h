@@ -38,6 +38,7 @@ public:
   [[nodiscard]] const KnitPages& pages() const { return *pages_; }
   [[nodiscard]] KnitFiles& knitFiles() const { return *knitFiles_; }
   void setAnswersShown(bool shown);
+  void goToNextPart(int by); // with the keyboard: measurements, drawing or page, ease, answers
 
 Q_SIGNALS:
   void answersShown(bool shown);

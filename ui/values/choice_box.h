@@ -1,5 +1,4 @@
-// A box to choose from. The wheel scrolls the panel; it changes a choice only when the box is in
-// use.
+// A box to choose from. The wheel scrolls the panel and never changes a choice.
 #pragma once
 
 #include <QAbstractItemView>
@@ -22,12 +21,7 @@ public:
   }
 
 protected:
-  void wheelEvent(QWheelEvent* event) override {
-    if (hasFocus())
-      QComboBox::wheelEvent(event);
-    else
-      event->ignore();
-  }
+  void wheelEvent(QWheelEvent* event) override { event->ignore(); } // closed it scrolls the panel
 };
 
 } // namespace scye
