@@ -163,10 +163,10 @@ TEST_F(Handles, everyHandleWritesTheValueItStandsFor) {
       return c.finished ? finished(c.field) : document().derived().draft.sizes[c.field];
     };
     const double before = value();
-    const int steps = document().history().count();
+    const int steps = document().history().index();
     drag(at(c.piece, c.key), c.by);
     EXPECT_GT(c.sign * (value() - before), 0) << c.key;
-    EXPECT_EQ(document().history().count(), steps + 1) << c.key << ": one step to undo";
+    EXPECT_EQ(document().history().index(), steps + 1) << c.key << ": one step to undo";
     document().undo();
     settle();
     EXPECT_EQ(document().design(), start) << c.key;
@@ -222,7 +222,8 @@ TEST_F(Handles, aClickGoesToTheBoxAndToTheRow) {
   const auto& lines = window_->workbench().pages().directions->lines();
   ASSERT_NE(lines.current(), nullptr);
   const KnitPiece& back = *document().derived().knit.piece(PieceId::Back);
-  EXPECT_NEAR(lines.current()->first, back.underarmRow, 3);
+  EXPECT_LE(lines.current()->first, back.underarmRow + 1);
+  EXPECT_GE(lines.current()->last, back.underarmRow - 2);
 }
 
 TEST_F(Handles, theStateBeforeLiesUnderTheDrawingWhenAskedFor) {

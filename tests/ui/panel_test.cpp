@@ -215,7 +215,7 @@ TEST_F(Panel, whyAWorkedOutValueCannotBeTypedIsSaidCalmly) {
   EXPECT_EQ(document().design(), before);
   for (const QLabel* label : window_->findChildren<QLabel*>()) {
     if (!label->isVisible() || !label->text().startsWith(why)) continue;
-    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out\""))) << "the choice to change";
+    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out for you\""))) << "the choice to change";
     EXPECT_EQ(label->visibleRegion().boundingRect(), label->rect()) << "all of it is in view";
     EXPECT_EQ(label->palette().color(QPalette::WindowText),
               QApplication::palette().color(QPalette::WindowText));

@@ -18,6 +18,7 @@ CONTROLS = {
     pyatspi.ROLE_PAGE_TAB, pyatspi.ROLE_PAGE_TAB_LIST,
 }
 MOST_TABS = 5
+MOST_CHILDREN = 200  # of a list or a table it is enough to look at the first
 
 
 def application(name, patience=60):
@@ -31,10 +32,17 @@ def application(name, patience=60):
     raise SystemExit("screen_reader: the program is not in the tree")
 
 
+def shown(node):
+    states = node.getState()
+    return states.contains(pyatspi.STATE_SHOWING) and states.contains(pyatspi.STATE_VISIBLE)
+
+
 def walk(node, depth=0):
-    """Everything below a node that is shown; a tree that changes meanwhile loses no more than a branch."""
+    """Everything shown below a node; of a tree that changes meanwhile no more than a branch is lost."""
     try:
-        children = [node[i] for i in range(node.childCount)]
+        if depth > 0 and not shown(node):
+            return
+        children = [node[i] for i in range(min(node.childCount, MOST_CHILDREN))]
     except (LookupError, RuntimeError):
         return
     yield node
@@ -42,11 +50,6 @@ def walk(node, depth=0):
         for child in children:
             if child is not None:
                 yield from walk(child, depth + 1)
-
-
-def shown(node):
-    states = node.getState()
-    return states.contains(pyatspi.STATE_SHOWING) and states.contains(pyatspi.STATE_VISIBLE)
 
 
 def inner(node):
@@ -69,7 +72,7 @@ def key(name):
 
 
 def problems_of(app):
-    nodes = [n for n in walk(app) if shown(n)]
+    nodes = list(walk(app))
     found = []
     for node in nodes:
         if node.getRole() in CONTROLS and not node.name and not inner(node):
