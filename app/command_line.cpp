@@ -3,9 +3,9 @@
 #include "draft_command.h"
 #include "model/design.h"
 #include "model/phrases.h"
+#include "terminal.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <cstdlib>
 #include <span>
 #include <string_view>
@@ -45,11 +45,17 @@ std::string rangeText(const FieldInfo& f) {
   return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : weight ? " g" : "");
 }
 
+std::string padded(std::string_view words, std::size_t width) {
+  std::string text(words);
+  text.resize(std::max(width, text.size()), ' ');
+  return text;
+}
+
 int listNames() {
   const Phrases& phrases = builtinPhrases();
   const auto line = [&](std::string_view key, std::string_view kind, const std::string& may) {
     const std::string name = phrases.say(std::string(kind) + "." + std::string(key));
-    std::printf("%-22.*s%-44s%s\n", int(key.size()), key.data(), name.c_str(), may.c_str());
+    tellLine(padded(key, 22) + padded(name, 44) + may);
   };
   for (int i = 0; i < kChoiceCount; ++i) {
     std::string options;
@@ -96,7 +102,7 @@ std::optional<int> windowRefused(int argc, char** argv) {
 } // namespace
 
 std::optional<int> runCommandLine(int argc, char** argv) {
-  const std::vector<std::string> arguments(argv + 1, argv + argc);
+  const std::vector<std::string> arguments(argv + std::min(argc, 1), argv + argc);
   if (arguments.empty()) return windowRefused(argc, argv);
   const std::string& first = arguments.front();
   if (first == "draft") {
@@ -105,12 +111,12 @@ std::optional<int> runCommandLine(int argc, char** argv) {
   } else if (first == "names") {
     return listNames();
   } else if (first == "--version") {
-    std::printf("scyewright %s\n", SCYEWRIGHT_VERSION);
+    tellLine("scyewright " SCYEWRIGHT_VERSION);
     return kDrafted;
   } else if (first != "--help" && first != "-h") {
     return windowRefused(argc, argv);
   }
-  std::fwrite(kHelp.data(), 1, kHelp.size(), stdout);
+  tell(kHelp);
   return kDrafted;
 }
 

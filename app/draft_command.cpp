@@ -10,13 +10,13 @@
 #include "io/setting.h"
 #include "knitting/knit_export.h"
 #include "schematic/schematic.h"
+#include "terminal.h"
 
 #include <QFile>
 #include <QGuiApplication>
 
 #include <algorithm>
 #include <charconv>
-#include <cstdio>
 #include <filesystem>
 #include <set>
 #include <system_error>
@@ -53,6 +53,17 @@ struct Job {
   Derived derived;
 };
 
+std::optional<std::string> writeText(const std::string& path, std::string_view text) {
+  const auto problem = writeWhole(path, text);
+  if (!problem) return std::nullopt;
+  return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
+}
+
+std::optional<std::string> writeDrawn(const std::string& path, const Rendered& drawn) {
+  if (drawn.problem) return drawn.problem->toStdString();
+  return writeText(path, {drawn.bytes.constData(), std::size_t(drawn.bytes.size())});
+}
+
 std::optional<std::string> writeSchematic(const Job& job, const std::string& path) {
   const auto picture = [&job](double textHeight) {
     SchematicOptions options;
@@ -60,14 +71,7 @@ std::optional<std::string> writeSchematic(const Job& job, const std::string& pat
     options.textHeight = textHeight;
     return pieceSchematic(job.derived.draft, phrases(), options);
   };
-  const auto problem = exportPicture(picture, QFile::decodeName(path.c_str()), job.page);
-  return problem ? std::optional(problem->toStdString()) : std::nullopt;
-}
-
-std::optional<std::string> writeText(const std::string& path, std::string_view text) {
-  const auto problem = writeWhole(path, text);
-  if (!problem) return std::nullopt;
-  return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
+  return writeDrawn(path, renderPicture(picture, QFile::decodeName(path.c_str()), job.page));
 }
 
 std::optional<std::string> writeReport(const Job& job, const std::string& path) {
@@ -91,9 +95,8 @@ std::optional<std::string> writeDirections(const Job& job, const std::string& pa
 }
 
 std::optional<std::string> writeChart(const Job& job, const std::string& path) {
-  const auto problem = exportChart(job.derived.knit, job.derived.draft.design.title,
-                                   QFile::decodeName(path.c_str()), job.page);
-  return problem ? std::optional(problem->toStdString()) : std::nullopt;
+  return writeDrawn(path, renderChart(job.derived.knit, job.derived.draft.design.title,
+                                      QFile::decodeName(path.c_str()), job.page));
 }
 
 // Everything that can be asked for beside the findings: another kind of file is another line.
@@ -210,7 +213,9 @@ private:
     std::set<fs::path> paths;
     const auto isNew = [&](const std::string& path) {
       std::error_code error;
-      return paths.insert(fs::weakly_canonical(fs::absolute(path, error), error)).second;
+      fs::path whole = fs::absolute(path, error);
+      if (fs::path followed = fs::weakly_canonical(whole, error); !error) whole = followed;
+      return paths.insert(std::move(whole)).second;
     };
     isNew(job_.file);
     for (const Output& output : job_.outputs)
@@ -222,7 +227,8 @@ private:
 };
 
 std::optional<int> readDesign(const Job& job, Design& design) {
-  const FileText file = readWhole(job.file);
+  // No more than the reader needs to name the line where it is too long.
+  const FileText file = readFirst(job.file, kLargestDesign + 1);
   if (!file.text)
     return failed(kFileFailed, phrases().say("cli.read", {textParam("file", job.file),
                                                           textParam("reason", file.problem)}));
@@ -243,8 +249,7 @@ std::optional<int> writeOutputs(const Job& job) {
   int argc = 1;
   char name[] = "scyewright";
   char* argv[] = {name, nullptr};
-  // Qt's remarks on fonts and folders are no errors of the knitter's.
-  qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+  guardQt(true); // its remarks on fonts and folders are no errors of the knitter's
   std::optional<QGuiApplication> drawing;
   if (std::any_of(job.outputs.begin(), job.outputs.end(),
                   [](const Output& o) { return o.kind->draws; })) {
@@ -270,10 +275,10 @@ std::string asSettings(const Remedy& remedy) {
 
 // The verdict and the findings with their remedies on stdout; what blocks, being an error, on
 // stderr.
-void tell(const Job& job) {
+void tellFindings(const Job& job) {
   const FitVerdict verdict = fitVerdict(job.derived, phrases(), job.unit);
-  std::printf("%s\n", verdict.sentence.c_str());
-  if (verdict.knitted) std::printf("%s\n", verdict.knitted->sentence.c_str());
+  tellLine(verdict.sentence);
+  if (verdict.knitted) tellLine(verdict.knitted->sentence);
   for (const Finding& finding : job.derived.findings) {
     static constexpr std::string_view kSeverities[] = {"severity.note", "severity.warning",
                                                        "severity.blocking"};
@@ -282,22 +287,14 @@ void tell(const Job& job) {
     if (finding.severity == Severity::Blocking)
       failed(kBlocked, line);
     else
-      std::printf("%s\n", line.c_str());
+      tellLine(line);
     for (const Remedy& remedy : finding.remedies)
-      std::printf("  %s:%s\n",
-                  phrases().say("remedy." + remedy.key, remedy.params, job.unit).c_str(),
-                  asSettings(remedy).c_str());
+      tellLine("  " + phrases().say("remedy." + remedy.key, remedy.params, job.unit) + ":" +
+               asSettings(remedy));
   }
 }
 
 } // namespace
-
-int failed(int code, std::string message) {
-  for (char& c : message)
-    if (static_cast<unsigned char>(c) < 0x20) c = ' ';
-  std::fprintf(stderr, "scyewright: %s\n", message.c_str());
-  return code;
-}
 
 int runDraft(std::span<const std::string> arguments) {
   Job job;
@@ -308,7 +305,7 @@ int runDraft(std::span<const std::string> arguments) {
   job.derived = derive(design);
   deriveRemedies(design, job.derived);
   if (const auto code = writeOutputs(job)) return *code;
-  tell(job);
+  tellFindings(job);
   return anyBlocking(job.derived.findings) ? kBlocked : kDrafted;
 }
 

@@ -9,7 +9,4 @@ namespace scye {
 // The arguments behind "draft". Returns the exit code (see command_line.h).
 [[nodiscard]] int runDraft(std::span<const std::string> arguments);
 
-// One error, as one plain line on stderr; returns `code`.
-int failed(int code, std::string message);
-
 } // namespace scye

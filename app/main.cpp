@@ -1,19 +1,38 @@
 #include "command_line.h"
+#include "model/phrases.h"
 #include "shell/main_window.h"
 #include "shell/start_up.h"
+#include "terminal.h"
 
 #include <QApplication>
+#include <QFile>
 
-int main(int argc, char** argv) {
-  if (const auto code = scye::runCommandLine(argc, argv)) return *code;
+namespace scye {
+namespace {
+
+int runWindow(int argc, char** argv) {
+  guardQt(false);
   QApplication app(argc, argv);
-  const scye::WindowArguments wanted = scye::windowArguments(argc, argv);
+  const WindowArguments wanted = windowArguments(argc, argv);
   if (wanted.exitCode) return *wanted.exitCode;
-  scye::startUp(app);
-  scye::MainWindow window(scye::standardPaths());
-  const QString file = QString::fromLocal8Bit(wanted.file.c_str());
+  const QString file = QFile::decodeName(wanted.file.c_str());
+  if (QFile::encodeName(file).toStdString() != wanted.file)
+    return failed(kFileFailed, builtinPhrases().say("cli.name", {textParam("file", wanted.file)}));
+  startUp(app);
+  MainWindow window(standardPaths());
   if (!file.isEmpty()) wanted.copy ? window.openStyle(file) : window.openFile(file);
   window.show();
   window.offerRecovered();
-  return QApplication::exec();
+  return QApplication::exec() == 0 ? kDrafted : kFileFailed;
+}
+
+} // namespace
+} // namespace scye
+
+int main(int argc, char** argv) {
+  scye::guardTheEnd();
+  return scye::guarded([&] {
+    if (const auto code = scye::runCommandLine(argc, argv)) return scye::finished(*code);
+    return scye::runWindow(argc, argv);
+  });
 }

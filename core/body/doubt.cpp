@@ -13,7 +13,7 @@ constexpr double kEstimateStep = 0.5;
 
 // The reading is of another measure, so the right value can only be estimated.
 bool tellsOfAnother(Slip slip) {
-  return slip == Slip::AtElbow || slip == Slip::ScyeGirth;
+  return slip == Slip::AtElbow || slip == Slip::ScyeGirth || slip == Slip::FromTip;
 }
 
 Doubt doubtOf(const SlipSearch& search, const std::vector<Assumed>& slips, const Assumed& slip) {
@@ -43,11 +43,24 @@ Param fieldParam(std::string name, Field f) {
 }
 
 const char* remedyKey(Slip slip) {
-  if (slip == Slip::AllOtherUnit || slip == Slip::AllHalf) return "doubt.correctSet";
+  if (slip == Slip::AllOtherUnit) return "doubt.correctSet";
+  if (slip == Slip::AllHalf) return "doubt.double";
+  if (slip == Slip::Half) return "doubt.half";
   return tellsOfAnother(slip) ? "doubt.estimate" : "doubt.correct";
 }
 
-Finding findingOf(const Doubt& doubt, LengthUnit typed) {
+// A flat garment gives half girths, and its lengths as they are. Where all girths are half, all
+// that was measured was measured there.
+Remedy measuredOnGarment(const Doubt& doubt, const Design& design) {
+  if (doubt.slip == Slip::Half) return {"doubt.onGarment", {}, {}, {}, {doubt.field}};
+  Remedy out{"doubt.allOnGarment", {}, {}, {{Choice::TakenOn, int(Source::Garment)}}, {}};
+  for (int i = 0; i < kFieldCount; ++i)
+    if (const Field f = Field(i); design.has(f) && canTakeOn(f, Source::Garment))
+      out.onGarment.push_back(f);
+  return out;
+}
+
+Finding findingOf(const Doubt& doubt, const Design& design, LengthUnit typed) {
   Finding out{Severity::Warning, std::string(doubtCode(doubt.slip, typed)), {doubt.field}, {}, {}};
   out.params = {fieldParam("measure", doubt.field), lengthParam("given", doubt.given),
                 lengthParam("low", doubt.low), lengthParam("high", doubt.high)};
@@ -56,7 +69,12 @@ Finding findingOf(const Doubt& doubt, LengthUnit typed) {
   for (const auto& change : doubt.changes)
     out.fields.push_back(change.field);
   out.params.push_back(lengthParam("likely", doubt.changes.front().value));
+  const bool both = doubt.changes.size() == 2;
   out.params.push_back(numberParam("count", double(doubt.changes.size())));
+  out.params.push_back(phraseParam("all", both ? "doubt.both" : "doubt.all"));
+  out.params.push_back(phraseParam("them", both ? "doubt.them.both" : "doubt.them.all"));
+  if (doubt.slip == Slip::Half || doubt.slip == Slip::AllHalf)
+    out.remedies.push_back(measuredOnGarment(doubt, design));
   out.remedies.push_back({remedyKey(doubt.slip), out.params, doubt.changes, {}});
   return out;
 }
@@ -77,6 +95,8 @@ std::string_view doubtCode(Slip slip, LengthUnit typed) {
     return "doubt.elbow";
   case Slip::ScyeGirth:
     return "doubt.scyeGirth";
+  case Slip::FromTip:
+    return "doubt.fromTip";
   case Slip::AllOtherUnit:
     return inches ? "doubt.allCentimetres" : "doubt.allInches";
   case Slip::AllHalf:
@@ -106,7 +126,7 @@ Findings doubts(const Design& design, LengthUnit typed) {
   Findings out;
   Remedy all{"doubt.correctAll", {}, {}, {}};
   for (const Doubt& doubt : doubted(bodyMeasurements(design), *moments, typed)) {
-    out.push_back(findingOf(doubt, typed));
+    out.push_back(findingOf(doubt, design, typed));
     all.changes.insert(all.changes.end(), doubt.changes.begin(), doubt.changes.end());
   }
   const auto correctable =

@@ -24,6 +24,7 @@ double against(Slip slip) {
   case Slip::AtElbow:
   case Slip::ScyeGirth:
     return 5;
+  case Slip::FromTip:
   case Slip::AllOtherUnit:
   case Slip::AllHalf:
     return 6;
@@ -43,16 +44,35 @@ double tapeError(Measure m) {
   switch (m) {
   case Measure::CrossShoulder:
   case Measure::ArmholeDepth:
-  case Measure::BackWaistLength:
   case Measure::SleeveToUnderarm:
     return 0.03;
+  case Measure::TipToUnderarm:
+  case Measure::BackWaistLength: // the natural waist, or the dressmakers'
+    return 0.06;
   default:
     return 0.01;
   }
 }
 
+// Halfway from the survey's natural waist to the dressmakers': either may be meant. Of ln(cm).
+constexpr double kWaistsBetween = 0.045;
+
 // Between two readings of one girth, the second by mistake: not quite the same place.
 constexpr double kTwiceTaken = 0.03;
+
+// What was really taken, where the reading is of another measure.
+std::optional<Measure> measureMeant(Slip slip) {
+  switch (slip) {
+  case Slip::AtElbow:
+    return Measure::Elbow;
+  case Slip::ScyeGirth:
+    return Measure::ScyeGirth;
+  case Slip::FromTip:
+    return Measure::TipToUnderarm;
+  default:
+    return std::nullopt;
+  }
+}
 
 bool stands(Field f, double cm) {
   return !check(f, cm).has_value();
@@ -85,6 +105,7 @@ SlipSearch::SlipSearch(const Body& given, const Moments& moments, LengthUnit typ
     : moments_(moments), typed_(typed) {
   for (int m = 0; m < kMeasureCount; ++m)
     moments_.covariance(m, m) += std::pow(tapeError(Measure(m)), 2);
+  moments_.mean[int(Measure::BackWaistLength)] += kWaistsBetween;
   for (const auto& [field, cm] : given)
     if (const auto m = measureOf(field); m && cm > 0) taken_.push_back({field, *m, cm});
 }
@@ -103,10 +124,8 @@ Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
       State& state = states[slip.at[k]];
       if (slip.slip == Slip::Unusual)
         state.measure.reset();
-      else if (slip.slip == Slip::AtElbow)
-        state.measure = Measure::Elbow;
-      else if (slip.slip == Slip::ScyeGirth)
-        state.measure = Measure::ScyeGirth;
+      else if (const auto other = measureMeant(slip.slip))
+        state.measure = *other;
       else
         state.cm = slip.corrected[k];
     }
@@ -129,10 +148,11 @@ double SlipSearch::score(const std::vector<Assumed>& slips) const {
   for (const Assumed& slip : slips) {
     sum -= against(slip.slip);
     if (slip.slip == Slip::Unusual) sum += kLogFlat;
-    if (slip.slip != Slip::AtElbow) continue;
-    // Where the elbow has a reading of its own, the two must agree.
+    const auto other = measureMeant(slip.slip);
+    if (!other) continue;
+    // Where the measure that was taken has a reading of its own, the two must agree.
     for (const Reading& r : corrected(slips, slip.at[0]))
-      if (r.measure == Measure::Elbow) {
+      if (r.measure == *other) {
         const double apart = (std::log(taken_[slip.at[0]].cm) - r.log) / kTwiceTaken;
         sum -= 0.5 * apart * apart + std::log(kTwiceTaken * std::sqrt(2 * std::numbers::pi));
       }
@@ -162,7 +182,9 @@ std::vector<Assumed> SlipSearch::singleSlips() const {
     for (double swapped : swaps(cm, typed_))
       offer(Slip::Digits, swapped);
     if (measure == Measure::UpperArm) out.push_back({Slip::AtElbow, {i}, {}});
-    if (measure == Measure::ArmholeDepth) out.push_back({Slip::ScyeGirth, {i}, {}});
+    if (measure == Measure::ArmholeDepth)
+      for (const Slip slip : {Slip::ScyeGirth, Slip::FromTip})
+        out.push_back({slip, {i}, {}});
     out.push_back({Slip::Unusual, {i}, {}});
   }
   return out;

@@ -22,7 +22,9 @@ constexpr std::array<std::optional<Field>, kMeasureCount> kFields{
     Field::SleeveToShoulder,
     Field::ShoulderLength,
     Field::NeckBase,
-    std::nullopt, // the scye girth
+    Field::ScyeGirth,
+    Field::TipToUnderarm,
+    std::nullopt, // the shoulder's fall
 };
 
 std::vector<std::string_view> cells(std::string_view line) {
@@ -76,23 +78,30 @@ Subject subjectOf(Row& row) {
   put(Measure::Bust, row.cm("bust_girth"));
   put(Measure::Waist, row.cm("waist_girth"));
   put(Measure::Hip, row.cm("hip_girth"));
-  put(Measure::CrossShoulder, row.cm("biacromial_breadth"));
+  put(Measure::CrossShoulder, row.cm("biacromial_breadth") + kStraightAcross);
   put(Measure::CrossBack, row.cm("interscye_mid"));
-  put(Measure::ArmholeDepth, row.cm("scye_depth") + kSurveyBackNeckDrop - kSurveyShoulderDrop);
+  put(Measure::ArmholeDepth, row.cm("scye_depth"));
   put(Measure::UpperArm, row.cm("upper_arm_girth"));
   put(Measure::Elbow, row.cm("elbow_girth"));
   put(Measure::Wrist, row.cm("wrist_girth"));
   put(Measure::BackWaistLength, row.cm("back_waist_length"));
   const double outseam = row.cm("sleeve_outseam");
-  put(Measure::SleeveToUnderarm, outseam - (row.cm("acromion_height") - row.cm("axilla_height")));
+  const double acromion = row.cm("acromion_height"), tip = acromion - row.cm("axilla_height");
+  put(Measure::SleeveToUnderarm, outseam - tip);
   put(Measure::SleeveToShoulder, outseam);
   put(Measure::ShoulderLength, row.cm("shoulder_length"));
   put(Measure::NeckBase, row.cm("neck_base_girth"));
   put(Measure::ScyeGirth, row.cm("scye_girth"));
+  put(Measure::TipToUnderarm, tip);
+  put(Measure::ShoulderFall, row.cm("lateral_neck_height") - acromion);
   return s;
 }
 
 } // namespace
+
+double dressmakersWaist(Figure figure) {
+  return figure == Figure::Man ? 3 : 3.8;
+}
 
 std::optional<Measure> measureOf(Field f) {
   for (int m = 0; m < kMeasureCount; ++m)

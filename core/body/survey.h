@@ -14,19 +14,18 @@
 //   CrossBack         the same: interscye at mid-scye, since ours lies between the armhole lines
 //                     halfway down. (The other interscye is taken lower.) The arms hanging, the
 //                     tape follows the back, so it exceeds the biacromial breadth.
-//   CrossShoulder     nearly: biacromial breadth, a caliper's straight line between the shoulder
-//                     points. A tape over the back runs longer; published tables print 2 to 6 cm
-//                     more (women XS to XL, same bust). No offset, for want of a source.
-//   BackWaistLength   nearly: cervicale to natural waist, the narrowest and so a high one;
-//                     published tables print some 7 cm more for women. No offset.
-//   ArmholeDepth      derived: scye depth + back neck drop - shoulder drop, with the drops of a
-//                     knitted garment (2 and 2.5 cm, common practice), because the knitter's depth
-//                     hangs from the garment's shoulder tip, not from the acromion.
+//   CrossShoulder     derived: biacromial breadth, a caliper's straight line between the shoulder
+//                     points, + 1 cm for a tape laid straight across below the nape (judgement;
+//                     over the nape it would be + 3).
+//   BackWaistLength   nearly: cervicale to natural waist, the narrowest and so a high one. What is
+//                     filled in lies kDressmakersWaist lower, see below.
+//   ArmholeDepth      the same on the body: scye depth, from the cervicale to the scye level
+//   TipToUnderarm     derived: acromion height - axilla height
 //   SleeveToUnderarm  derived: sleeve outseam - (acromion height - axilla height), no offset
-//   ScyeGirth         the same: over the acromion, through the armpit. No field of ours; known
-//                     here to recognise an armhole depth that was measured round.
-// Not in the survey: cross-front, hem to underarm, neck width, head, hand. Its shoulder drop (neck
-// side to acromion, 6 cm) is not the garment's and is left out.
+//   ScyeGirth         the same: over the acromion, through the armpit
+//   ShoulderFall      derived: lateral neck height - acromion height. No field of ours: it tells
+//                     how far a body's shoulder runs across (a garment's shoulder is flatter).
+// Not in the survey: cross-front, hem to underarm, neck width, head, hand.
 #pragma once
 
 #include "model/field.h"
@@ -56,11 +55,16 @@ enum class Measure : std::uint8_t {
   ShoulderLength,
   NeckBase,
   ScyeGirth,
+  TipToUnderarm,
+  ShoulderFall,
 };
-inline constexpr int kMeasureCount = int(Measure::ScyeGirth) + 1;
+inline constexpr int kMeasureCount = int(Measure::ShoulderFall) + 1;
 
-inline constexpr double kSurveyBackNeckDrop = 2;   // cm, common practice
-inline constexpr double kSurveyShoulderDrop = 2.5; // cm, common practice
+inline constexpr double kStraightAcross = 1; // cm, a tape below the nape over biacromial breadth
+
+// cm that the waist of dressmakers' tables lies below the survey's natural waist: they give women
+// about 40-41 at a bust of 90, men about 44 at 100 (from memory), and the size tables more still.
+[[nodiscard]] double dressmakersWaist(Figure figure);
 
 [[nodiscard]] std::optional<Measure> measureOf(Field f);
 [[nodiscard]] std::optional<Field> fieldOf(Measure m);

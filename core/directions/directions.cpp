@@ -1,5 +1,6 @@
 #include "directions/directions.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scye {
@@ -14,6 +15,32 @@ std::vector<FinishedSize> finishedSizes(const KnitGarment& garment) {
     sizes.push_back({r.key, r.knitted});
   }
   return sizes;
+}
+
+// A repeat begins beside the selvedge, or beside the band or the picked-up stitch of a front, where
+// the pattern is whole: a bodice piece at the bust, a sleeve above its cuff. What the side seam has
+// there more or less shifts it.
+Stitches patternAfter(const KnitGarment& garment, const KnitPiece& piece, int multiple) {
+  const Lattice& l = garment.lattice;
+  int before = l.selvedge;
+  switch (piece.id) {
+  case PieceId::Back:
+    before += (piece.castOn().value() - l.back.bust()) / 2;
+    break;
+  case PieceId::Front:
+    before += (piece.castOn().value() - l.front.bust()) / 2;
+    break;
+  case PieceId::LeftFront:
+    before += piece.castOn().value() - l.front.bust();
+    break;
+  case PieceId::RightFront:
+    before = l.band > 0 ? l.band : l.pickUp;
+    break;
+  case PieceId::Sleeve:
+  case PieceId::LeftSleeve:
+    break;
+  }
+  return Stitches((before % multiple + multiple) % multiple);
 }
 
 } // namespace
@@ -31,10 +58,13 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   for (const KnitPiece& piece : garment.pieces)
     d.pieces.push_back(stepsOf(piece, l.size));
   d.bandStitches = Stitches(l.band);
+  d.patternMultiple = std::max(1, int(draft.sizes[Field::PatternMultiple]));
+  for (const KnitPiece& piece : garment.pieces)
+    d.patternAfter.push_back(patternAfter(garment, piece, d.patternMultiple));
   if (const KnitPiece* back = garment.piece(PieceId::Back))
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
-  d.armhole = garment.right.armhole, d.cap = garment.right.cap;
+  d.armhole = garment.right.armhole.mean(), d.cap = garment.right.cap.mean();
   d.finishing = finishingOf(draft, garment, makingUp);
   return d;
 }

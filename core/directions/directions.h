@@ -24,8 +24,11 @@ struct Directions {
   StitchSize size;
   std::vector<FinishedSize> finished;
   std::vector<PieceSteps> pieces;
-  Stitches bandStitches{0}; // of a button band that is knitted on
-  bool slit = false;        // the back neck is divided first
+  Stitches bandStitches{0};           // of a button band that is knitted on
+  int patternMultiple = 1;            // stitches of a stitch pattern's repeat; 1: none
+  std::vector<Stitches> patternAfter; // by piece: so many stitches come before its first whole
+                                      // repeat in the first right-side row in pattern
+  bool slit = false;                  // the back neck is divided first
   bool capKnitted = false;
   double armhole = 0, cap = 0; // cm, the edges of the right armhole and of its cap as knitted
   Finishing finishing;

@@ -1,5 +1,6 @@
 #include "directions/finishing_words.h"
 #include "directions/step_words.h"
+#include "model/plain_text.h"
 
 #include <algorithm>
 #include <cctype>
@@ -46,8 +47,8 @@ private:
 
   void before() {
     const bool jacket = d_.garment == Garment::Jacket;
-    put(LineKind::Title,
-        d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover") : d_.title);
+    put(LineKind::Title, d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover")
+                                          : plainLine(d_.title));
     if (!d_.wearer.empty()) note("for", {textParam("wearer", d_.wearer)});
     heading("before");
     const bool inches = words_.unit() == LengthUnit::Inch;
@@ -140,7 +141,16 @@ private:
     return id == PieceId::Sleeve ? words_.say("piece.two", {textParam("piece", name)}) : name;
   }
 
+  void patternNote(PieceId id) {
+    if (d_.patternMultiple < 2) return;
+    for (std::size_t i = 0; i < d_.pieces.size(); ++i)
+      if (d_.pieces[i].id == id)
+        note(d_.patternAfter[i] > Stitches(0) ? "piece.pattern" : "piece.pattern.atOnce",
+             {countParam("m", d_.patternMultiple), countParam("k", d_.patternAfter[i].value())});
+  }
+
   void pieceNotes(PieceId id) {
+    patternNote(id);
     if (id == PieceId::LeftSleeve) note("piece.leftSleeve.front");
     if (id == PieceId::Sleeve && twoSleeves()) note("piece.rightSleeve.front");
     if (id == PieceId::Back && d_.slit) note("piece.slit");

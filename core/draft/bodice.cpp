@@ -1,8 +1,9 @@
 #include "draft/bodice.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "draft/neckline.h"
 #include "draft/side.h"
+#include "draft/starting.h"
 
 #include <algorithm>
 
@@ -13,8 +14,9 @@ ArmholeShape armhole(const Sizes& s, double share, Field cross, Field underarm, 
   ArmholeShape a;
   a.halfBust = 0.5 * share * s.finished(Field::Bust);
   a.underarm = s[underarm];
-  a.halfCross = 0.5 * s.finished(cross);
   a.halfShoulder = 0.5 * s.finished(Field::CrossShoulder);
+  // Over the armhole a piece does not widen again: see the finding "cross.wider".
+  a.halfCross = std::min(0.5 * s.finished(cross), a.halfShoulder);
   a.depth = s.finished(Field::ArmholeDepth);
   a.rise = s[Field::RiseShare];
   a.scoop = s[scoop];
@@ -131,11 +133,8 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
     b.frontHalf.push_back({EdgeKind::Opening, Path(neck.end()).lineTo(Vec2(b.openingX, 0))});
 
   // The finished neck edge lies one band inside the knitted one; a standing band has its length.
-  NeckHalf innerFront = front, innerBack = back;
-  innerFront.halfWidth = innerBack.halfWidth = b.halfNeck - band;
-  innerFront.low += band;
-  innerFront.from = 0;
-  b.neckEdge = 2 * (frontNeck(shape, innerFront).length() + backNeck(innerBack).length());
+  b.neckEdge = neckEdge({shape, design.as<BackNeck>(Choice::BackNeck), s[Field::NeckWidth],
+                         s[Field::FrontNeckDrop], s[Field::BackNeckDrop]});
   return b;
 }
 

@@ -30,6 +30,7 @@ public:
     front();
     point();
     sleeve();
+    gatheredCuff();
     rounding();
     return std::move(out_);
   }
@@ -64,8 +65,9 @@ private:
 
   [[nodiscard]] int widestStep() const {
     int widest = 0;
-    for (const Run& run : k_.cap.schedule.runs)
-      if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
+    for (const Schedule* half : {&k_.cap.front, &k_.cap.back})
+      for (const Run& run : half->runs)
+        if (run.kind == ShapingKind::BindOff) widest = std::max(widest, run.stitches.value());
     return widest;
   }
 
@@ -122,23 +124,56 @@ private:
           {numberParam("rows", closest)});
   }
 
+  // A full sleeve has the rows between its cuff and its underarm to be gathered in. Where they are
+  // too few, its cuff is not as wide as wanted, and no rounding is to blame.
+  void gatheredCuff() {
+    if (g_.design.as<SleeveLine>(Choice::SleeveLine) != SleeveLine::Full) return;
+    const Rounded* cuff = nullptr;
+    for (const Rounded& r : k_.rounded)
+      if (r.field == Field::CuffGirth) cuff = &r;
+    constexpr double kLeastOff = 0.04; // of the cuff: a stitch or two in any gauge is rounding
+    if (!cuff || std::abs(cuff->knitted - cuff->wanted) <=
+                     std::max(2.5 * g_.sizes.stitch.width, kLeastOff * cuff->wanted))
+      return;
+    cuffMissed_ = true;
+    say(Severity::Blocking, "sleeve.cuffReach",
+        {Field::FullGirth, Field::SleeveLength, Field::CuffDepth, Field::CuffGirth},
+        {lengthParam("above", g_.sleeve.length - g_.sleeve.cuff),
+         lengthParam("full", 2 * g_.sleeve.halfFull), lengthParam("cuff", cuff->wanted),
+         lengthParam("knitted", cuff->knitted), lengthParam("arm", 2 * g_.sleeve.halfWidth)});
+  }
+
+  // Knitted against wanted: a note where something that was set is off by more than a stitch or a
+  // row, a warning where anything is by more than rounding asks for.
   void rounding() {
+    constexpr double kNeverWrong = 1e9; // cm
     const double multiple = g_.sizes[Field::PatternMultiple];
+    const double w = k_.lattice.size.width, h = k_.lattice.size.height;
     for (const Rounded& r : k_.rounded) {
-      if (r.grain == 0) continue;
+      if (r.grain == 0 ||
+          (cuffMissed_ && (r.field == Field::CuffGirth || r.field == Field::FullGirth)))
+        continue;
       const double off = std::abs(r.knitted - r.wanted);
-      const bool byPattern = multiple > 1 && r.grain == k_.lattice.size.width;
-      const double allowed = r.grain * (byPattern ? std::max(1.0, 0.5 * multiple) : 1);
-      if (off > allowed + 1e-6)
-        say(Severity::Warning, "knit.rounded", {r.field},
-            {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
-             lengthParam("knitted", r.knitted)});
+      const bool byPattern = multiple > 1 && r.grain == w;
+      // The cap is searched with its rows and crown: they may give way by one.
+      const bool ofCap = r.field == Field::CapHeight || r.field == Field::CrownWidth;
+      const double allowed = byPattern                ? w * std::max(1.0, 0.5 * multiple)
+                             : r.grain == h && !ofCap ? 2 * h // right-side rows are every other
+                             : ofCap                  ? kNeverWrong
+                                                      : r.grain;
+      const bool set = g_.design.has(r.field);
+      constexpr double kRounding = 1e-6;
+      if (off <= (set ? std::min(allowed, r.grain) : allowed) + kRounding) continue;
+      say(off > allowed + kRounding ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},
+          {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
+           lengthParam("knitted", r.knitted)});
     }
   }
 
   const GarmentDraft& g_;
   const KnitGarment& k_;
   const PickUps& pickUps_;
+  bool cuffMissed_ = false;
   Findings out_;
 };
 

@@ -15,19 +15,21 @@ std::optional<std::string> blockingText(const Findings& findings, const Phrases&
 }
 
 KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit unit) {
-  KnittedFit fit{k.left.armhole, k.right.armhole, k.left.cap, k.right.cap, k.mismatch(), {}};
+  KnittedFit fit{k.left.armhole.mean(), k.right.armhole.mean(), k.left.cap.mean(),
+                 k.right.cap.mean(),    k.mismatch(),           {}};
   constexpr double kAlike = 0.05; // cm
-  const bool one = std::abs(k.left.armhole - k.right.armhole) < kAlike &&
-                   std::abs(k.left.cap - k.right.cap) < kAlike;
+  const bool one = std::abs(fit.armholeLeft - fit.armholeRight) < kAlike &&
+                   std::abs(fit.capLeft - fit.capRight) < kAlike;
   // The side where it is worse is told.
   const bool left = fit.mismatch == k.left.mismatch(k.easeWanted);
   const ArmholeFit& side = left ? k.left : k.right;
-  fit.sentence = phrases.say(one    ? "fit.knitted"
-                             : left ? "fit.knitted.left"
-                                    : "fit.knitted.right",
-                             {lengthParam("armhole", side.armhole), lengthParam("cap", side.cap),
-                              lengthParam("ease", side.cap - side.armhole)},
-                             unit);
+  fit.sentence =
+      phrases.say(one    ? "fit.knitted"
+                  : left ? "fit.knitted.left"
+                         : "fit.knitted.right",
+                  {lengthParam("armhole", side.armhole.mean()), lengthParam("cap", side.cap.mean()),
+                   lengthParam("ease", (side.cap - side.armhole).mean())},
+                  unit);
   return fit;
 }
 

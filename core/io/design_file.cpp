@@ -2,6 +2,7 @@
 
 #include "io/design_reader.h"
 #include "io/json_number.h"
+#include "model/plain_text.h"
 
 namespace scye {
 
@@ -39,14 +40,16 @@ std::string designToJson(const Design& design) {
       entry[std::string(number.key)] = jsonNumber(swatch.*number.value);
     file["swatches"].push_back(std::move(entry));
   }
-  return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return plainJson(file.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 DesignRead designFromJson(std::string_view text, const Phrases& phrases) {
   // The parser takes a zero byte for the end and would not look at what follows.
   const auto zero = text.find('\0');
   DesignReader reader(text, phrases);
-  if (zero == std::string_view::npos)
+  if (text.size() > kLargestDesign)
+    reader.refuseSize();
+  else if (zero == std::string_view::npos)
     nlohmann::json::sax_parse(reader.begin(), reader.end(), &reader);
   else
     reader.refuseSyntax(text.data() + zero, "file.notJson");

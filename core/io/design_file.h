@@ -1,7 +1,7 @@
 // The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it;
 // whatever she has not touched is filled in afresh when it is opened.
 //
-//   {"format": "scyewright-design", "version": 1,
+//   {"format": "scyewright-design", "version": 2,
 //    "title": "...", "wearer": "...", "notes": "...",
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
 //    also
@@ -13,10 +13,15 @@
 //    "swatches": [{"label": "...", "use": "same", "stitches": 23, "width": 10,
 //                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //
+// Version 1 is read too: what had another meaning in it, or started with another value, is set so
+// that the garment stays the same (design_v1.h).
+//
 // Lengths are cm. Reading back what was written gives an equal design, to the last bit of every
 // number. A file is taken whole or refused: an unknown or doubled key, a wrong type, a value
 // outside its range, a newer version, broken or truncated JSON are each refused with a line and a
-// plain reason. Nothing throws. Cost: about 10 us a file.
+// plain reason. So is a file beyond kLargestDesign or with more than kMostSwatches, and brackets
+// nested deeper than any design has them: memory stays within a few times the file's size. Nothing
+// throws. Cost: about 10 us a file.
 #pragma once
 
 #include "model/design.h"
@@ -26,6 +31,9 @@
 #include <string_view>
 
 namespace scye {
+
+inline constexpr std::size_t kLargestDesign = std::size_t(4) << 20; // bytes
+inline constexpr std::size_t kMostSwatches = 1000;
 
 struct FileProblem {
   int line = 0; // from 1; 0 when it is not a matter of one line
@@ -37,6 +45,7 @@ struct DesignRead {
   FileProblem problem;
 };
 
+// Control characters and those that turn the direction of writing stand as \u escapes.
 [[nodiscard]] std::string designToJson(const Design& design);
 [[nodiscard]] DesignRead designFromJson(std::string_view text,
                                         const Phrases& phrases = builtinPhrases());

@@ -1,6 +1,8 @@
 #include "io/design_reader.h"
 
+#include "io/design_v1.h"
 #include "io/refusal_text.h"
+#include "model/plain_text.h"
 
 #include <algorithm>
 #include <cctype>
@@ -18,9 +20,7 @@ std::string quoted(std::string words) {
       --end;
     words = words.substr(0, end) + "...";
   }
-  for (char& c : words)
-    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = ' ';
-  return words;
+  return plainLine(words);
 }
 
 // The plain texts at the top of the file.
@@ -70,6 +70,12 @@ void DesignReader::refuseSyntax(const char* at, std::string_view phrase) {
   refuseAt(at, phrase);
 }
 
+void DesignReader::refuseSize() {
+  syntax_ = true;
+  refuseAt(text_.data() + kLargestDesign, "file.tooLong",
+           {numberParam("size", double(kLargestDesign >> 20))});
+}
+
 DesignRead DesignReader::result() {
   const auto refused = [&](int line, std::string_view phrase, const Params& params = {}) {
     return DesignRead{{}, {line, phrases_.say(phrase, params)}};
@@ -80,7 +86,8 @@ DesignRead DesignReader::result() {
   if (format_ != kDesignFormat && !syntax_)
     return refused(problem_ ? problem_->line : 1, "file.notDesign");
   if (problem_) return {{}, *problem_};
-  if (version_ != kDesignVersion) return refused(1, "file.noVersion");
+  if (version_ == 0) return refused(1, "file.noVersion");
+  if (version_ == 1) return {fromVersion1(design_, fillFromSaid_), {}};
   return {std::move(design_), {}};
 }
 
@@ -108,6 +115,8 @@ bool DesignReader::boolean(bool) {
 }
 
 bool DesignReader::accepted(Field field, double value) {
+  // A flat girth is half of a girth; which of the two it is may stand after its value.
+  if (isMeasurement(field) && !check(field, value, Source::Garment)) return true;
   const auto refusal = check(field, value);
   if (refusal)
     refuse("file.refused", {textParam("reason", refusalText(field, *refusal, phrases_))});
@@ -153,6 +162,7 @@ bool DesignReader::string(string_t& text) {
     const bool before = key_ == kGathersBefore;
     const auto choice = before ? Choice::CapTop : choiceByKey(key_);
     if (!choice) return true; // refused as a key already
+    if (choice == Choice::FillFrom) fillFromSaid_ = true;
     if (const auto option = before ? gathersNow(text) : optionByKey(*choice, text))
       design_.choose(*choice, *option);
     else
@@ -211,6 +221,19 @@ DesignReader::Place DesignReader::placeOf(const std::string& key) const {
   return Place::Unknown;
 }
 
+// Goes a bracket deeper; false ends the reading.
+bool DesignReader::open(Place next) {
+  // Twice what a design has: a newer one may go a little deeper and be called newer.
+  constexpr std::size_t kDeepest = 8;
+  if (places_.size() == kDeepest) {
+    refuseSyntax(at_, "file.tooDeep");
+    return false;
+  }
+  places_.push_back(next);
+  seen_.emplace_back();
+  return true;
+}
+
 bool DesignReader::start_object(std::size_t) {
   Place next = Place::Unknown;
   if (places_.empty()) {
@@ -219,6 +242,11 @@ bool DesignReader::start_object(std::size_t) {
     next = placeOf(key_);
   } else if (at(Place::Swatches)) {
     next = Place::Swatch;
+    if (design_.swatches.size() == kMostSwatches) {
+      syntax_ = !problem_;
+      refuse("file.tooMany", {numberParam("most", double(kMostSwatches))});
+      return false;
+    }
     design_.swatches.emplace_back();
   } else if (at(Place::Measurements) && known(Place::Measurements, key_)) {
     next = Place::Measurement;
@@ -227,16 +255,14 @@ bool DesignReader::start_object(std::size_t) {
     source_ = Source::Body;
   }
   if (next == Place::Unknown) wrongType();
-  places_.push_back(next);
-  seen_.emplace_back();
-  return true;
+  return open(next);
 }
 
 bool DesignReader::key(string_t& key) {
   key_ = key;
   if (!known(places_.back(), key_))
     refuse("file.unknownKey", {textParam("key", quoted(key_))});
-  else if (!seen_.back().insert(key_).second)
+  else if (!problem_ && !seen_.back().insert(key_).second)
     refuse("file.twice", {textParam("key", quoted(key_))});
   return true;
 }
@@ -256,9 +282,7 @@ bool DesignReader::end_object() {
 bool DesignReader::start_array(std::size_t) {
   const bool swatches = at(Place::Root) && placeOf(key_) == Place::Swatches;
   if (!swatches) wrongType();
-  places_.push_back(swatches ? Place::Swatches : Place::Unknown);
-  seen_.emplace_back();
-  return true;
+  return open(swatches ? Place::Swatches : Place::Unknown);
 }
 
 bool DesignReader::end_array() {

@@ -14,7 +14,7 @@
 namespace scye {
 
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
-inline constexpr int kDesignVersion = 1;
+inline constexpr int kDesignVersion = 2; // 1 is read too, see design_v1.h
 inline constexpr std::array<std::string_view, 2> kSourceKeys{"body", "garment"};
 inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing",
                                                                 "otherPattern"};
@@ -56,6 +56,8 @@ public:
   [[nodiscard]] TracedIterator end() { return {text_.data() + text_.size(), &at_}; }
   // What stands at `at` is not JSON.
   void refuseSyntax(const char* at, std::string_view phrase);
+  // The text is larger than any design.
+  void refuseSize();
   [[nodiscard]] DesignRead result();
 
   bool null() override;
@@ -89,6 +91,7 @@ private:
   [[nodiscard]] bool at(Place p) const { return !places_.empty() && places_.back() == p; }
   [[nodiscard]] bool known(Place p, const std::string& key) const;
   [[nodiscard]] Place placeOf(const std::string& key) const;
+  bool open(Place next);
   bool wrongType();
   bool accepted(Field field, double value);
   [[nodiscard]] int line(const char* at) const;
@@ -110,7 +113,8 @@ private:
   std::optional<std::string> format_;
   double version_ = 0;
   int versionLine_ = 0;
-  bool syntax_ = false; // the problem is one of JSON, not of designs
+  bool fillFromSaid_ = false;
+  bool syntax_ = false; // the problem is one of JSON or of size, not of designs
   std::optional<FileProblem> problem_;
 };
 

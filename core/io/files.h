@@ -1,5 +1,5 @@
-// Files read and written whole. Nothing throws; a problem is told in a few plain words ("No such
-// file or directory"), without the path.
+// Files read and written whole; every file that the program makes is written here. Nothing throws;
+// a problem is told in a few plain words ("No such file or directory"), without the path. POSIX.
 #pragma once
 
 #include <filesystem>
@@ -9,16 +9,30 @@
 
 namespace scye {
 
+inline constexpr std::size_t kLargestRead = std::size_t(64) << 20; // bytes
+
 struct FileText {
   std::optional<std::string> text; // absent: see the problem
   std::string problem;
 };
-// At most 64 MiB: whatever is larger is none of our files.
-[[nodiscard]] FileText readWhole(const std::filesystem::path& path);
+// Refused where it is larger than `most` bytes.
+[[nodiscard]] FileText readWhole(const std::filesystem::path& path,
+                                 std::size_t most = kLargestRead);
+// Its first bytes, at most so many. A reader that names the line where a file grows too large needs
+// no more of it.
+[[nodiscard]] FileText readFirst(const std::filesystem::path& path, std::size_t bytes);
 
-// The file stands there complete, or as it was before: the text goes to another file beside it,
-// which then takes its place. Returns the problem, or nothing.
+// What a pipe is that nobody reads from yet: waited for, or refused.
+enum class Pipe { Wait, Refuse };
+
+// The file stands there complete, or as it was before, even if the program or the machine stops in
+// between: the text goes to another file in the same folder, reaches the disk, and then takes the
+// name. Every step is checked. Returns the problem, or nothing.
+//  - A link is followed and stays; one that leads nowhere, or to itself, is refused.
+//  - A device or a pipe is written into, and never replaced.
+//  - A file that must not be written (no permission, or nobody may) is refused.
+//  - Permissions stay, and the owner where that is allowed. A second hard link keeps the old text.
 [[nodiscard]] std::optional<std::string> writeWhole(const std::filesystem::path& path,
-                                                    std::string_view text);
+                                                    std::string_view text, Pipe pipe = Pipe::Wait);
 
 } // namespace scye

@@ -12,13 +12,15 @@ Param bound(Field field, std::string name, double value) {
 
 } // namespace
 
-std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, LengthUnit unit) {
+std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, LengthUnit unit,
+                        Source where) {
   static constexpr std::string_view kKeys[] = {"refusal.notANumber", "refusal.tooSmall",
                                                "refusal.tooLarge", "refusal.notWhole"};
   const FieldInfo& i = info(field);
+  const ValueRange range = rangeOf(field, where);
   return phrases.say(kKeys[int(refusal)],
                      {phraseParam("what", "field." + std::string(i.key)),
-                      bound(field, "low", i.low), bound(field, "high", i.high)},
+                      bound(field, "low", range.low), bound(field, "high", range.high)},
                      unit);
 }
 

@@ -9,7 +9,8 @@
 namespace scye {
 
 [[nodiscard]] std::string refusalText(Field field, Refusal refusal, const Phrases& phrases,
-                                      LengthUnit unit = LengthUnit::Centimetre);
+                                      LengthUnit unit = LengthUnit::Centimetre,
+                                      Source where = Source::Body);
 
 // The same for a word that is none of a choice's options; it lists them.
 [[nodiscard]] std::string noOptionText(Choice choice, std::string option, const Phrases& phrases);

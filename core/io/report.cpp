@@ -1,7 +1,9 @@
 #include "io/report.h"
 
 #include "io/json_number.h"
+#include "model/plain_text.h"
 #include "seam/hang.h"
+#include "seam/room.h"
 
 #include <array>
 
@@ -37,8 +39,17 @@ Json valuesOf(const Sizes& sizes) {
     entry = {{"value", jsonNumber(sizes[field])},
              {"origin", kOriginKeys[std::size_t(sizes.origin(field))]}};
     if (isMeasurement(field)) entry["finished"] = jsonNumber(sizes.finished(field));
+    if (const auto& likely = sizes.likely[std::size_t(i)])
+      entry["likely"] = {jsonNumber(likely->low), jsonNumber(likely->high)};
   }
   return out;
+}
+
+Json roomOf(const ArmholeRoom& room) {
+  return {{"edge", jsonNumber(room.edge)},
+          {"girth", jsonNumber(room.girth)},
+          {"room", jsonNumber(room.value())},
+          {"likely", {jsonNumber(room.low), jsonNumber(room.high)}}};
 }
 
 Json sleeveMatch(const GarmentDraft& g) {
@@ -60,6 +71,7 @@ Json sleeveMatch(const GarmentDraft& g) {
           {"crownWidth", jsonNumber(m.back.crownHalf + m.front.crownHalf)},
           {"crownMark", jsonNumber(m.crownMark)},
           {"lean", jsonNumber(m.lean)},
+          {"room", roomOf(armholeRoom(g))},
           {"hang", hangKey(sleeveHang(g).hang)}};
 }
 
@@ -77,10 +89,30 @@ Json pieceOf(const Piece& piece, const Phrases& phrases) {
   return {{"piece", key}, {"title", phrases.say("piece." + key)}, {"edges", std::move(edges)}};
 }
 
+// By the mean of the three measures of an edge, and by each of them.
 Json armholeFit(const ArmholeFit& fit, double easeWanted) {
-  return {{"armhole", jsonNumber(fit.armhole)},
-          {"cap", jsonNumber(fit.cap)},
-          {"mismatch", jsonNumber(fit.mismatch(easeWanted))}};
+  const auto by = [&](double armhole, double cap) -> Json {
+    return {{"armhole", jsonNumber(armhole)},
+            {"cap", jsonNumber(cap)},
+            {"mismatch", jsonNumber(cap - armhole - easeWanted)}};
+  };
+  Json out = by(fit.armhole.mean(), fit.cap.mean());
+  out["chord"] = by(fit.armhole.chord, fit.cap.chord);
+  out["corner"] = by(fit.armhole.corner, fit.cap.corner);
+  out["middle"] = by(fit.armhole.middle, fit.cap.middle);
+  return out;
+}
+
+Json capCurve(const KnitGarment& k) {
+  const auto half = [](const CapShape& s) -> Json {
+    return {{"halfWidth", jsonNumber(s.halfWidth)},
+            {"underarm", jsonNumber(s.underarm)},
+            {"crownHalf", jsonNumber(s.crownHalf)},
+            {"lean", jsonNumber(s.lean)}};
+  };
+  return {{"height", jsonNumber(k.cap.referenceHeight)},
+          {"back", half(k.cap.referenceBack)},
+          {"front", half(k.cap.referenceFront)}};
 }
 
 Json pinOf(const PinPlace& pin) {
@@ -136,27 +168,29 @@ Json knittedOf(const Derived& derived, const Phrases& phrases) {
                       {"underarmRow", p.underarmRow},
                       {"neckRow", p.neckRow},
                       {"shoulderRow", p.shoulderRow}});
-  return {{"stitchWidth", jsonNumber(k.lattice.size.width)},
-          {"rowHeight", jsonNumber(k.lattice.size.height)},
-          {"cap", k.capKnitted},
-          {"left", armholeFit(k.left, k.easeWanted)},
-          {"right", armholeFit(k.right, k.easeWanted)},
-          {"easeWanted", jsonNumber(k.easeWanted)},
-          {"mismatch", jsonNumber(k.mismatch())},
-          {"largestDeviation", jsonNumber(k.deviation)},
-          {"capRows", k.cap.schedule.rows.value()},
-          {"crownStitches", k.cap.schedule.crown.value()},
-          {"capLines", k.cap.schedule.lines()},
-          {"armholeLines", k.backArmhole.schedule.lines()},
-          {"pieces", std::move(pieces)},
-          {"buttonholes",
-           {{"piece", pieceKey(k.buttonholes.piece)},
-            {"rows", k.buttonholes.rows},
-            {"stitches", k.buttonholes.stitches},
-            {"fromEdge", k.buttonholes.from}}},
-          {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
-          {"pins", seamsOf(derived.makingUp.marks)},
-          {"sizes", std::move(rounded)}};
+  return {
+      {"stitchWidth", jsonNumber(k.lattice.size.width)},
+      {"rowHeight", jsonNumber(k.lattice.size.height)},
+      {"cap", k.capKnitted},
+      {"left", armholeFit(k.left, k.easeWanted)},
+      {"right", armholeFit(k.right, k.easeWanted)},
+      {"easeWanted", jsonNumber(k.easeWanted)},
+      {"mismatch", jsonNumber(k.mismatch())},
+      {"largestDeviation", jsonNumber(k.deviation)},
+      {"capRows", k.cap.front.rows.value()},
+      {"crownStitches", k.cap.front.crown.value()},
+      {"capLines", k.cap.lines()},
+      {"armholeLines", std::max(k.backArmhole.schedule.lines(), k.frontArmhole.schedule.lines())},
+      {"capCurve", k.capKnitted ? capCurve(k) : Json::object()},
+      {"pieces", std::move(pieces)},
+      {"buttonholes",
+       {{"piece", pieceKey(k.buttonholes.piece)},
+        {"rows", k.buttonholes.rows},
+        {"stitches", k.buttonholes.stitches},
+        {"fromEdge", k.buttonholes.from}}},
+      {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
+      {"pins", seamsOf(derived.makingUp.marks)},
+      {"sizes", std::move(rounded)}};
 }
 
 Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
@@ -165,10 +199,14 @@ Json remedyOf(const Remedy& remedy, const Phrases& phrases) {
     values[keyOf(field)] = jsonNumber(value);
   for (const auto& [choice, option] : remedy.picks)
     choices[std::string(info(choice).key)] = info(choice).options.begin()[option];
+  Json onGarment = Json::array();
+  for (const Field field : remedy.onGarment)
+    onGarment.push_back(keyOf(field));
   return {{"key", remedy.key},
           {"message", phrases.say("remedy." + remedy.key, remedy.params)},
           {"values", std::move(values)},
-          {"choices", std::move(choices)}};
+          {"choices", std::move(choices)},
+          {"onGarment", std::move(onGarment)}};
 }
 
 Json findingOf(const Finding& finding, const Phrases& phrases) {
@@ -204,7 +242,7 @@ std::string reportToJson(const Derived& derived, const Phrases& phrases) {
   report["findings"] = Json::array();
   for (const Finding& finding : derived.findings)
     report["findings"].push_back(findingOf(finding, phrases));
-  return report.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return plainJson(report.dump(1, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 } // namespace scye

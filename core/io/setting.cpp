@@ -50,7 +50,7 @@ std::optional<std::string> applySetting(Design& design, std::string_view setting
 
   const auto field = fieldByKey(name);
   if (!field) return phrases.say("setting.unknown", {textParam("name", std::string(name))});
-  Source source = design.source(*field);
+  Source source = whereTaken(design, *field);
   if (isMeasurement(*field)) {
     if (cut(value, "@body"))
       source = Source::Body;
@@ -69,8 +69,8 @@ std::optional<std::string> applySetting(Design& design, std::string_view setting
     return phrases.say("setting.noNumber",
                        {textParam("name", std::string(name)),
                         textParam("value", std::string(setting.substr(equals + 1)))});
-  if (const auto refusal = check(*field, *number * unit))
-    return refusalText(*field, *refusal, phrases);
+  if (const auto refusal = check(*field, *number * unit, source))
+    return refusalText(*field, *refusal, phrases, LengthUnit::Centimetre, source);
   design.set(*field, *number * unit, source);
   return std::nullopt;
 }

@@ -1,6 +1,6 @@
 #include "knit/buttonholes.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include <algorithm>
 #include <cmath>

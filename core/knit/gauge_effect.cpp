@@ -7,10 +7,11 @@ namespace {
 
 double capMinusArmhole(const KnitGarment& k, const StitchSize& size) {
   const Stitches selvedge(k.lattice.selvedge);
-  return edgeLength(k.right.capRight, EdgeSide::Right, size, selvedge) +
-         edgeLength(k.right.capLeft, EdgeSide::Left, size, selvedge) -
-         edgeLength(k.backArmhole.schedule, EdgeSide::Right, size) -
-         edgeLength(k.frontArmhole.schedule, EdgeSide::Left, size);
+  const EdgeLength over = edgeLength(k.right.capRight, EdgeSide::Right, size, selvedge) +
+                          edgeLength(k.right.capLeft, EdgeSide::Left, size, selvedge) -
+                          edgeLength(k.backArmhole.schedule, EdgeSide::Right, size) -
+                          edgeLength(k.frontArmhole.schedule, EdgeSide::Left, size);
+  return over.mean();
 }
 
 } // namespace

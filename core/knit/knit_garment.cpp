@@ -16,22 +16,16 @@ ShapingStyle styleOf(const GarmentDraft& g) {
   return style;
 }
 
-// The drafted armhole with its measures on the lattice.
-ArmholeShaping armholeOf(const Lattice& l, const BodiceLattice& counts, const ShapingStyle& style) {
-  ArmholeShape a = counts.drafted;
-  const double w = l.size.width;
-  a.halfBust = counts.right * w;
-  a.underarm = counts.underarm * w;
-  a.halfCross = (counts.right - counts.underarm - counts.taken) * w;
-  a.halfShoulder = a.halfCross + counts.grown * w;
-  a.depth = l.armholeRows() * l.size.height;
-  return shapeArmhole({.curve = armholeCurve(a),
-                       .size = l.size,
-                       .underarm = Stitches(counts.underarm),
-                       .taken = Stitches(counts.taken),
-                       .grown = Stitches(counts.grown),
-                       .rows = Rows(l.armholeRows()),
-                       .style = style});
+ArmholeRequest armholeRequest(const Lattice& l, const BodiceLattice& counts,
+                              const ShapingStyle& style) {
+  return {.curves = {armholeCurve(armholeOnStitches(l, counts)),
+                     armholeCurve(armholeOnStitches(l, counts, CrossWidths::Whole))},
+          .size = l.size,
+          .underarm = Stitches(counts.underarm),
+          .taken = Stitches(counts.taken),
+          .grown = Stitches(counts.grown),
+          .rows = Rows(l.armholeRows()),
+          .style = style};
 }
 
 // Whether a row's shaping finds its stitches: two for each decrease, one for each increase.
@@ -73,14 +67,11 @@ public:
     if (!k_.gaugeUsable) return std::move(k_);
     const Lattice& l = k_.lattice;
     const ShapingStyle style = styleOf(g_);
-    k_.backArmhole = armholeOf(l, l.back, style);
-    const bool alike = l.front.drafted == l.back.drafted && l.front.taken == l.back.taken &&
-                       l.front.grown == l.back.grown && l.front.underarm == l.back.underarm;
-    k_.frontArmhole = alike ? k_.backArmhole : armholeOf(l, l.front, style);
+    shape(style);
     k_.left.armhole = k_.backArmhole.left + k_.frontArmhole.right;
     k_.right.armhole = k_.backArmhole.right + k_.frontArmhole.left;
     bodice(style);
-    sleeves(style);
+    sleeves();
     k_.deviation =
         std::max({k_.backArmhole.deviation, k_.frontArmhole.deviation, k_.cap.deviation});
     if (const KnitPiece* front = k_.piece(PieceId::RightFront))
@@ -108,68 +99,61 @@ private:
       add(jacketFront(plan, id, k_.frontArmhole.schedule));
   }
 
-  void sleeves(const ShapingStyle& style) {
-    const Lattice& l = k_.lattice;
-    CapRequest request{.size = l.size,
-                       .width = Stitches(l.sleeveWidth),
-                       .underarm = Stitches(l.back.underarm),
-                       .selvedge = Stitches(l.selvedge),
-                       .crown = g_.sizes[Field::CrownWidth],
-                       .lowerFullness = g_.cap.back.lowerFullness,
-                       .upperFullness = g_.cap.back.upperFullness,
-                       .target = 0.5 * (k_.left.armhole + k_.right.armhole) + k_.easeWanted,
-                       .armhole = k_.backArmhole.schedule.runs,
-                       .style = style};
-    const bool halvesDiffer = g_.cap.lean != 0 || l.back.underarm != l.front.underarm;
-    if (halvesDiffer ? !twoSleeves(request) : !oneSleeve(request)) add(caplessSleeve(l));
+  [[nodiscard]] bool underarmSet() const {
+    return g_.design.has(Field::UnderarmBack) || g_.design.has(Field::UnderarmFront);
   }
 
-  bool oneSleeve(const CapRequest& request) {
-    k_.cap = shapeCap(request);
-    if (!k_.cap.knittable()) return false;
-    k_.capKnitted = true;
-    for (ArmholeFit* fit : {&k_.left, &k_.right}) {
-      fit->cap = k_.cap.right + k_.cap.left;
-      fit->capRight = fit->capLeft = k_.cap.schedule;
+  // Armholes and cap together; they settle the underarm bind-off and the sleeve's width.
+  void shape(const ShapingStyle& style) {
+    Lattice& l = k_.lattice;
+    ScyeRequest request{.oneSchedule = l.oneArmhole};
+    for (const int moved : {0, 1, -1, 2, -2}) {
+      // What was set is kept to the stitch.
+      if (std::abs(moved) > 1 && underarmSet()) continue;
+      Lattice other = l;
+      moveUnderarm(other, moved);
+      const int least = std::min(l.back.underarm, l.front.underarm);
+      if (moved != 0 && (least == 0 || least + moved < 1 || other.back.underarm >= l.back.away ||
+                         other.front.underarm >= l.front.away))
+        continue;
+      UnderarmOption option{moved, armholeRequest(other, other.back, style),
+                            armholeRequest(other, other.front, style)};
+      if (l.oneArmhole)
+        option.back.curves.insert(option.back.curves.end(), option.front.curves.begin(),
+                                  option.front.curves.end());
+      request.options.push_back(std::move(option));
     }
-    add(sleevePiece(k_.lattice, PieceId::Sleeve, k_.cap.schedule, k_.cap.schedule));
-    return true;
+    request.cap = {.size = l.size,
+                   .widths = sleeveWidths(l, g_),
+                   .selvedge = Stitches(l.selvedge),
+                   .crown = 2 * g_.cap.back.crownHalf,
+                   .lowerFullness = g_.cap.back.lowerFullness,
+                   .upperFullness = g_.cap.back.upperFullness,
+                   .front = {.lean = -g_.cap.lean},
+                   .back = {.lean = g_.cap.lean},
+                   .ease = k_.easeWanted,
+                   .style = style};
+    if (const double total = g_.cap.cap(); g_.cap.lean == 0 && total > 0)
+      request.backShare = (g_.cap.capBack - g_.cap.crownMark) / total;
+    ScyeShaping shaping = shapeScye(request);
+    k_.backArmhole = std::move(shaping.back), k_.frontArmhole = std::move(shaping.front);
+    k_.cap = std::move(shaping.cap);
+    moveUnderarm(l, request.options[shaping.option].moved);
+    if (k_.cap.knittable()) setSleeveWidth(l, g_, k_.cap.width);
   }
 
-  // Right sleeve: its right edge is sewn to the front. Left sleeve: its left edge.
-  bool twoSleeves(const CapRequest& base) {
+  // The left sleeve is the right one's mirror image; where front and back half are alike they are
+  // the same piece.
+  void sleeves() {
     const Lattice& l = k_.lattice;
-    const double ease = k_.easeWanted, total = g_.cap.capBack + g_.cap.capFront;
-    const double backShare = total > 0 ? g_.cap.capBack / total : 0.5;
-    const auto request = [&](const ArmholeFit& fit, double back, double front, bool right) {
-      HalvesRequest h{base, 0, 0, right ? -g_.cap.lean : g_.cap.lean, {}};
-      const bool leans = g_.cap.lean != 0;
-      // A leaning cap fits each half to its own side; an upright one moves only the shoulder mark.
-      const double backTarget =
-          leans ? back + ease * back / (back + front) : backShare * (fit.armhole + ease);
-      const double frontTarget = fit.armhole + ease - backTarget;
-      h.rightTarget = right ? frontTarget : backTarget;
-      h.leftTarget = right ? backTarget : frontTarget;
-      h.cap.underarm = Stitches(right ? l.front.underarm : l.back.underarm);
-      h.leftUnderarm = Stitches(right ? l.back.underarm : l.front.underarm);
-      return h;
-    };
-    const HalvesShaping r =
-        shapeCapHalves(request(k_.right, k_.backArmhole.right, k_.frontArmhole.left, true));
-    const HalvesShaping s =
-        shapeCapHalves(request(k_.left, k_.backArmhole.left, k_.frontArmhole.right, false));
-    k_.cap = r.right;
-    if (!r.knittable() || !s.knittable()) return false;
-    k_.capKnitted = true;
-    k_.cap.deviation =
-        std::max({r.right.deviation, r.left.deviation, s.right.deviation, s.left.deviation});
-    k_.right.cap = r.right.right + r.left.left;
-    k_.left.cap = s.right.right + s.left.left;
-    k_.right.capRight = r.right.schedule, k_.right.capLeft = r.left.schedule;
-    k_.left.capRight = s.right.schedule, k_.left.capLeft = s.left.schedule;
-    add(sleevePiece(l, PieceId::Sleeve, r.right.schedule, r.left.schedule));
-    add(sleevePiece(l, PieceId::LeftSleeve, s.right.schedule, s.left.schedule));
-    return true;
+    k_.capKnitted = k_.cap.knittable();
+    if (!k_.capKnitted) return add(caplessSleeve(l));
+    k_.left.cap = k_.cap.leftSleeve(), k_.right.cap = k_.cap.rightSleeve();
+    k_.right.capRight = k_.left.capLeft = k_.cap.front;
+    k_.right.capLeft = k_.left.capRight = k_.cap.back;
+    add(sleevePiece(l, PieceId::Sleeve, k_.cap.front, k_.cap.back));
+    if (k_.cap.front != k_.cap.back)
+      add(sleevePiece(l, PieceId::LeftSleeve, k_.cap.back, k_.cap.front));
   }
 
   const GarmentDraft& g_;

@@ -6,7 +6,7 @@
 #include "knit/buttonholes.h"
 #include "knit/lattice.h"
 #include "knit/row_table.h"
-#include "shaping/cap_shaping.h"
+#include "shaping/scye_shaping.h"
 
 namespace scye {
 
@@ -40,9 +40,10 @@ struct Rounded {
 
 struct ArmholeFit {
   Schedule capRight, capLeft; // the sleeve's two edges
-  double armhole = 0;         // cm, back and front edge of one armhole, as knitted
-  double cap = 0;             // cm, both edges of the cap that is sewn into it
-  [[nodiscard]] double mismatch(double ease) const { return cap - armhole - ease; }
+  EdgeLength armhole;         // cm, back and front edge of one armhole, as knitted
+  EdgeLength cap;             // cm, both edges of the cap that is sewn into it
+  // By the mean of the three measures of an edge.
+  [[nodiscard]] double mismatch(double ease) const { return (cap - armhole).mean() - ease; }
 };
 
 struct KnitGarment {
@@ -51,7 +52,7 @@ struct KnitGarment {
   ArmholeShaping backArmhole, frontArmhole;
   Buttonholes buttonholes; // of a jacket whose band is knitted on
   bool capKnitted = false;
-  CapShaping cap;         // of the (right) sleeve; of its right edge where the halves differ
+  CapShaping cap;         // of both sleeves, which are mirror images
   ArmholeFit left, right; // the wearer's armholes
   double easeWanted = 0;
   double deviation = 0; // stitches, the largest of armholes and cap

@@ -1,6 +1,7 @@
 #include "knit/lattice.h"
 
 #include "knit/acts.h"
+#include "shaping/corridor.h"
 
 #include <algorithm>
 #include <cmath>
@@ -43,35 +44,41 @@ struct Widths {
   [[nodiscard]] double across(double halfCm) const { return 2 * (stitches(halfCm) + selvedge); }
 };
 
-BodiceLattice wholePiece(const ArmholeShape& a, const Sizes& s, const Widths& w, int underarm) {
+BodiceLattice wholePiece(const ArmholeShape& a, const Sizes& s, const Widths& w) {
   BodiceLattice b;
   b.drafted = a;
   const int bust = inPattern(w.across(a.halfBust), 2 * w.selvedge, s);
   b.right = 0.5 * bust, b.left = -b.right;
   const int narrow = nearestOfParity(w.across(a.halfCross), bust);
   const int top = nearestOfParity(w.across(a.halfShoulder), bust);
-  b.underarm = underarm;
   b.grown = std::max(0, (top - narrow) / 2);
-  b.taken = std::max(0, (bust - std::min(narrow, top)) / 2 - underarm);
+  b.away = std::max(0, (bust - std::min(narrow, top)) / 2);
   return b;
+}
+
+// Of a band that is knitted on, from the front edge to where neck and pattern begin.
+int bandStitches(double inner, double edge) {
+  return std::max(0, int(std::lround(inner - edge)));
 }
 
 // A jacket front: its front edge stands where the band wants it, its other edge a whole number of
 // stitches further out. Written for the left front (front edge on the left).
-BodiceLattice halfFront(const Bodice& drafted, const Sizes& s, const Widths& w, int underarm,
-                        bool pickedUp, int pickUp) {
+BodiceLattice halfFront(const Bodice& drafted, const Sizes& s, const Widths& w, bool pickedUp,
+                        int pickUp) {
   BodiceLattice b;
   b.drafted = drafted.front;
-  const int beside = w.selvedge + (pickedUp ? pickUp : 0);
   const double edge = w.stitches(drafted.openingX) - (pickedUp ? pickUp : 0);
-  const int bust = inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
   b.left = std::round(2 * edge) / 2;
+  // The pattern lies between the selvedge and what the front edge is finished with: the stitch that
+  // is picked up, or the band.
+  const int beside =
+      w.selvedge + (pickedUp ? pickUp : bandStitches(w.stitches(drafted.bandInner), b.left));
+  const int bust = inPattern(w.stitches(b.drafted.halfBust) + w.selvedge - edge, beside, s);
   b.right = b.left + bust;
   const int narrow = int(std::lround(w.stitches(b.drafted.halfCross) + w.selvedge - b.left));
   const int top = int(std::lround(w.stitches(b.drafted.halfShoulder) + w.selvedge - b.left));
-  b.underarm = underarm;
   b.grown = std::max(0, top - narrow);
-  b.taken = std::max(0, bust - std::min(narrow, top) - underarm);
+  b.away = std::max(0, bust - std::min(narrow, top));
   return b;
 }
 
@@ -80,7 +87,7 @@ void shoulders(Lattice& l, const GarmentDraft& g) {
   const double seam = g.bodice.back.halfShoulder - g.bodice.halfNeck;
   const int wanted = int(std::lround(seam / l.size.width)) + l.selvedge + l.pickUp;
   const auto room = [](const BodiceLattice& b, bool whole) {
-    const int top = b.bust() - (whole ? 2 : 1) * (b.underarm + b.taken - b.grown);
+    const int top = b.bust() - (whole ? 2 : 1) * (b.away - b.grown);
     return whole ? (top - 1) / 2 : top - 1;
   };
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
@@ -113,39 +120,110 @@ void bustRows(Lattice& l, const BustWedge& wedge, bool wholeFront) {
     f.bustTurns.insert(f.bustTurns.end(), std::size_t(run.times), run.stitches.value());
 }
 
-void sleeve(Lattice& l, const GarmentDraft& g, const Widths& w) {
+void sleeveRows(Lattice& l, const GarmentDraft& g) {
   const SleeveBody& sl = g.sleeve;
   l.sleeveUnderarmRow = std::max(2, nearestEven(sl.length / l.size.height)) + 1;
   l.cuffRows = std::min(nearestEven(sl.cuff / l.size.height), l.sleeveUnderarmRow - 1);
+}
+
+// Stitches of a sleeve in pattern where it is whole: at the cast-on, of a full sleeve above its
+// cuff.
+int patternedCuff(const Lattice& l, const GarmentDraft& g) {
+  const Widths w{l.size, l.selvedge};
+  return inPattern(w.across(g.sleeve.halfFull), 2 * w.selvedge, g.sizes);
+}
+
+// How far a piece's cross and shoulder widths would be off the drafted ones, in stitches, if its
+// armholes took away `away` and added `grown`.
+double widthsOff(const Lattice& l, const BodiceLattice& b, bool whole, int away, int grown) {
+  const auto off = [&](double half, int taken) {
+    const double drafted = half / l.size.width + l.selvedge, knitted = b.right - taken;
+    return (whole ? 2 : 1) * std::abs(knitted - drafted);
+  };
+  return std::max(off(b.drafted.halfCross, away), off(b.drafted.halfShoulder, away - grown));
+}
+
+// One schedule for back and front wherever their curves lie within a stitch: then both take away
+// the same, if that leaves every width within a stitch of the drafted one.
+void shareArmhole(Lattice& l, bool wholeFront) {
+  BodiceLattice &back = l.back, &front = l.front;
+  if (back.underarm != front.underarm) return;
+  const auto bands = [&](const BodiceLattice& b) {
+    return stepBands(armholeCurve(armholeOnStitches(l, b)), l.size, (l.armholeRows() + 1) / 2);
+  };
+  const std::vector<StepBand> ofBack = bands(back), ofFront = bands(front);
+  for (std::size_t i = 0; i < ofBack.size(); ++i)
+    if (std::max(std::abs(ofBack[i].low - ofFront[i].low),
+                 std::abs(ofBack[i].high - ofFront[i].high)) >= 1)
+      return;
+  double least = 1 + 1e-9;
+  std::pair<int, int> best{-1, 0};
+  for (const auto& [away, grown] :
+       {std::pair(back.away, back.grown), std::pair(front.away, front.grown)}) {
+    const double off = back.away == front.away && back.grown == front.grown
+                           ? 0
+                           : std::max(widthsOff(l, back, true, away, grown),
+                                      widthsOff(l, front, wholeFront, away, grown));
+    if (off < least) least = off, best = {away, grown};
+  }
+  if (best.first < 0) return;
+  back.away = front.away = best.first, back.grown = front.grown = best.second;
+  l.oneArmhole = true;
+}
+
+} // namespace
+
+void moveUnderarm(Lattice& l, int by) {
+  for (BodiceLattice* b : {&l.back, &l.front}) {
+    b->underarm = std::max(0, b->underarm + by);
+    b->taken = std::max(0, b->away - b->underarm);
+  }
+}
+
+std::vector<Stitches> sleeveWidths(const Lattice& l, const GarmentDraft& g) {
+  constexpr int kLeast = 4;
+  const Widths w{l.size, l.selvedge};
+  const double wanted = w.across(g.sleeve.halfWidth);
+  // The pattern is whole at the cuff; the upper arm keeps the parity.
+  if (g.sizes[Field::PatternMultiple] > 1)
+    return {Stitches(std::max(kLeast, nearestOfParity(wanted, patternedCuff(l, g))))};
+  const int nearest = std::max(kLeast, int(std::lround(wanted)));
+  return {Stitches(nearest),
+          Stitches(wanted > nearest ? nearest + 1 : std::max(kLeast + 1, nearest - 1))};
+}
+
+void setSleeveWidth(Lattice& l, const GarmentDraft& g, Stitches width) {
+  const SleeveBody& sl = g.sleeve;
+  const Widths w{l.size, l.selvedge};
   SleeveBody above = sl; // of a full sleeve the seam begins above the cuff
   above.halfCuff = sl.halfFull;
-  const Path seam = sleeveSeam(g.design, g.sizes, above);
-  // The pattern is whole where the sleeve is cast on, of a full one above its cuff; the upper arm
-  // keeps the parity.
-  const double wanted = w.across(sl.halfWidth);
-  const auto seamUpTo = [&](int width) {
-    return placesOf(seam, l.size, l.sleeveUnderarmRow - 1, 0.5 * width - w.selvedge, g.sizes);
-  };
+  l.sleeveWidth = width.value();
+  l.sleeveSeam = placesOf(sleeveSeam(g.design, g.sizes, above), l.size, l.sleeveUnderarmRow - 1,
+                          0.5 * l.sleeveWidth - w.selvedge, g.sizes);
   if (g.sizes[Field::PatternMultiple] > 1) {
-    const int cuff = inPattern(w.across(sl.halfFull), 2 * w.selvedge, g.sizes);
-    l.sleeveWidth = nearestOfParity(wanted, cuff);
-    l.sleeveSeam = seamUpTo(l.sleeveWidth);
-    const int off = (cuff - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
+    const int off = (patternedCuff(l, g) - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
     for (SeamPlace& p : l.sleeveSeam)
       if (p.outward == l.sleeveSeam.front().outward && &p != &l.sleeveSeam.front())
         p.outward += off;
     l.sleeveSeam.front().outward += off;
-  } else {
-    l.sleeveWidth = std::max(4, int(std::lround(wanted)));
-    l.sleeveSeam = seamUpTo(l.sleeveWidth);
   }
+  l.cuffSpread = 0;
   if (sl.halfFull <= sl.halfCuff) return;
   const int full = l.sleeveWidth + 2 * l.sleeveSeam.front().outward;
   const int cuff = std::max(kLeastCuff - full % 2, nearestOfParity(w.across(sl.halfCuff), full));
   l.cuffSpread = std::max(0, full - cuff);
 }
 
-} // namespace
+ArmholeShape armholeOnStitches(const Lattice& l, const BodiceLattice& counts, CrossWidths cross) {
+  ArmholeShape a = counts.drafted;
+  a.halfBust = (counts.right - l.selvedge) * l.size.width;
+  a.underarm = counts.underarm * l.size.width;
+  if (cross == CrossWidths::Whole) {
+    a.halfCross = a.halfBust - counts.away * l.size.width;
+    a.halfShoulder = a.halfCross + counts.grown * l.size.width;
+  }
+  return a;
+}
 
 int nearestEven(double x) {
   return std::max(0, 2 * int(std::lround(0.5 * x)));
@@ -161,8 +239,7 @@ int BodiceLattice::bust() const {
 }
 
 int BodiceLattice::neck(bool whole) const {
-  const int away = underarm + taken - grown + shoulder;
-  return bust() - (whole ? 2 : 1) * away;
+  return bust() - (whole ? 2 : 1) * (away - grown + shoulder);
 }
 
 Lattice latticeOf(const GarmentDraft& g) {
@@ -186,21 +263,25 @@ Lattice latticeOf(const GarmentDraft& g) {
   const auto stitches = [&](Field f) {
     return std::max(0, int(std::lround(g.sizes[f] / l.size.width)));
   };
-  l.back = wholePiece(g.bodice.back, g.sizes, w, stitches(Field::UnderarmBack));
-  const int underarmFront = stitches(Field::UnderarmFront);
+  l.back = wholePiece(g.bodice.back, g.sizes, w);
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
   const bool pickedUp = g.design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
-  l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w, underarmFront)
-                     : halfFront(g.bodice, g.sizes, w, underarmFront, pickedUp, l.pickUp);
+  l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w)
+                     : halfFront(g.bodice, g.sizes, w, pickedUp, l.pickUp);
+  l.back.underarm = stitches(Field::UnderarmBack),
+  l.front.underarm = stitches(Field::UnderarmFront);
+  shareArmhole(l, pullover);
+  moveUnderarm(l, 0);
   if (!pullover && !pickedUp)
-    l.band = std::max(0, int(std::lround(g.bodice.bandInner / l.size.width - l.front.left)));
+    l.band = bandStitches(g.bodice.bandInner / l.size.width, l.front.left);
   l.back.side =
       placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge, g.sizes);
   l.front.side =
       placesOf(g.bodice.frontSide, l.size, l.underarmRow - 1, l.front.right - l.selvedge, g.sizes);
   if (g.bodice.bust.depth > 0) bustRows(l, g.bodice.bust, pullover);
   shoulders(l, g);
-  sleeve(l, g, w);
+  sleeveRows(l, g);
+  setSleeveWidth(l, g, sleeveWidths(l, g).front());
   return l;
 }
 

@@ -16,10 +16,13 @@ struct SeamPlace {
 
 struct BodiceLattice {
   ArmholeShape drafted;
-  double right = 0, left = 0;             // edges in stitches at the bust; a back has left = -right
-  std::vector<SeamPlace> side;            // from the cast-on up to the underarm
-  int underarm = 0, taken = 0, grown = 0; // stitches at each armhole edge
-  int shoulder = 0;                       // stitches
+  double right = 0, left = 0;  // edges in stitches at the bust; a back has left = -right
+  std::vector<SeamPlace> side; // from the cast-on up to the underarm
+  int away = 0;                // stitches at each armhole edge, down to the narrowest place;
+  int underarm = 0;            //   of them bound off at once, and
+  int taken = 0;               //   by the shaping
+  int grown = 0;               // stitches added again up to the shoulder
+  int shoulder = 0;            // stitches
   // Short rows over the bust: so many rows more than the back from row `bustRow` on (RS, the first
   // that is turned at a left edge; a right edge follows a row later), and the stitches left at each
   // turn.
@@ -46,6 +49,7 @@ struct Lattice {
   int neckTop = 0;       // first row above the piece
   int band = 0;          // stitches of a button band that is knitted on
   BodiceLattice back, front;
+  bool oneArmhole = false; // back and front take away the same and are shaped by one schedule
   // Sleeve
   int cuffRows = 0;
   int cuffSpread = 0; // stitches added evenly above the cuff of a full sleeve; even
@@ -59,7 +63,23 @@ struct Lattice {
 inline constexpr int kLeastCuff =
     4; // stitches of a full sleeve's cuff, so that there are some to increase between
 
+// As drafted; the underarm bind-off and the sleeve's width may then move by a stitch.
 [[nodiscard]] Lattice latticeOf(const GarmentDraft& draft);
+
+// The counts that follow from another underarm bind-off (a stitch more or less at back and front).
+void moveUnderarm(Lattice& lattice, int by);
+// The widths that the sleeve may have at the upper arm, selvedges included: the whole numbers on
+// both sides of the drafted one, nearest first; of a pattern with repeats one.
+[[nodiscard]] std::vector<Stitches> sleeveWidths(const Lattice& lattice, const GarmentDraft& draft);
+void setSleeveWidth(Lattice& lattice, const GarmentDraft& draft, Stitches width);
+
+// The drafted armhole on the piece's whole-stitch width at the bust, with its whole-stitch underarm
+// bind-off: the curve that its edge is shaped after and that is drawn beside it. It ends where it
+// is drafted; or, `whole`, at the piece's own whole-stitch cross and shoulder widths. A schedule is
+// held to both, so that rounding of the cross width is no part of its shape.
+enum class CrossWidths { Drafted, Whole };
+[[nodiscard]] ArmholeShape armholeOnStitches(const Lattice& lattice, const BodiceLattice& counts,
+                                             CrossWidths cross = CrossWidths::Drafted);
 
 [[nodiscard]] int nearestEven(double x);               // never negative
 [[nodiscard]] int nearestOfParity(double x, int like); // same parity as `like`

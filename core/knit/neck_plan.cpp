@@ -50,7 +50,7 @@ NeckShape shapeOf(Neckline kind, bool back, const NeckHalf& half, double rowHeig
 // Stitches that can be taken away on every second row with the steps allowed.
 int mostTaken(int rows, const ShapingStyle& style, const StitchSize& size) {
   const int events = std::max(0, (rows - 1) / 2), wide = std::min(events, style.maxSteps);
-  return wide * style.widestStep(size) + (events - wide);
+  return wide * style.widestBindOff(size) + (events - wide);
 }
 
 struct NeckCounts {

@@ -14,14 +14,20 @@ int aboveCuff(const KnitPiece& sleeve) {
   return stitches;
 }
 
+// The row in which a place on a side or sleeve seam lies: the seam is drafted up to `end`, and its
+// corners are spread over the rows of the piece as they are over its length (lattice.cpp).
+int rowOf(double y, double end, int lastRow) {
+  return end > 0 ? std::clamp(int(std::lround(y / end * lastRow)), 0, lastRow) : 0;
+}
+
 } // namespace
 
 std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const Lattice& l = k.lattice;
   const Bodice& b = g.bodice;
-  const double w = l.size.width, h = l.size.height,
-               rows = 2 * h; // right-side rows force even counts
+  const double w = l.size.width, h = l.size.height;
   const int seams = 2 * l.selvedge;
+  const double band = b.halfNeck - 0.5 * g.sizes[Field::NeckWidth]; // lies within the knitted neck
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
   std::vector<Rounded> out;
   const auto add = [&](const char* key, Field field, double wanted, double knitted, double grain) {
@@ -36,23 +42,37 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const bool waisted = g.design.as<Side>(Choice::Side) == Side::Shaped && b.at.waist >= b.at.fold &&
                        b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
   if (back && waisted) {
-    const std::size_t row =
-        std::size_t(std::clamp(int(std::lround(b.at.waist / h)), 0, l.underarmRow - 1));
+    const std::size_t row = std::size_t(rowOf(b.at.waist, b.at.underarm, l.underarmRow - 1));
     add("waist", Field::EaseWaist, g.sizes[Field::BackShare] * g.sizes.finished(Field::Waist),
         (back->rows[row].stitches().value() - seams) * w, 2 * w);
   }
   add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
-      (l.back.bust() - 2 * (l.back.underarm + l.back.taken) - seams) * w, w);
+      (l.back.bust() - 2 * l.back.away - seams) * w, w);
   add("shoulder", Field::ShoulderLength, b.back.halfShoulder - b.halfNeck,
       (l.back.shoulder - l.selvedge - l.pickUp) * w, w);
   add("hemToUnderarm", Field::HemToUnderarm, b.at.underarm - b.at.fold,
-      (l.underarmRow - std::max(l.foldRow, 1)) * h, rows);
+      (l.underarmRow - std::max(l.foldRow, 1)) * h, h);
   if (g.bodice.bust.depth > 0 && l.front.longer > 0)
-    add("bustDepth", Field::BustDepth, g.bodice.bust.depth, l.front.longer * h, rows);
+    add("bustDepth", Field::BustDepth, g.bodice.bust.depth, l.front.longer * h, h);
   if (const KnitPiece* front = k.piece(pullover ? PieceId::Front : PieceId::RightFront))
-    add("neckDrop", Field::FrontNeckDrop, b.frontAt.neckPoint - b.frontAt.neckLow,
-        (l.neckTop + l.front.longer - front->neckRow) * h, rows);
-  add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, rows);
+    add("neckDrop", Field::FrontNeckDrop, g.sizes[Field::FrontNeckDrop],
+        (l.neckTop + l.front.longer - front->neckRow) * h - band, h);
+  if (back && g.design.has(Field::BackNeckDrop) &&
+      g.design.as<BackNeck>(Choice::BackNeck) != BackNeck::Straight)
+    add("backNeckDrop", Field::BackNeckDrop, g.sizes[Field::BackNeckDrop],
+        (l.neckTop - back->neckRow) * h, h);
+  if (g.design.has(Field::NeckWidth))
+    add("neckWidth", Field::NeckWidth, g.sizes[Field::NeckWidth],
+        (l.back.neck(true) + 2 * l.pickUp) * w - 2 * band, w);
+  if (pullover && g.design.has(Field::CrossFront))
+    add("crossFront", Field::CrossFront, 2 * b.front.halfCross,
+        (l.front.bust() - 2 * l.front.away - seams) * w, w);
+  if (g.design.has(Field::UnderarmBack))
+    add("underarmBack", Field::UnderarmBack, g.sizes[Field::UnderarmBack], l.back.underarm * w, w);
+  if (g.design.has(Field::UnderarmFront))
+    add("underarmFront", Field::UnderarmFront, g.sizes[Field::UnderarmFront], l.front.underarm * w,
+        w);
+  add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, h);
   add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
     const SleeveLine line = g.design.as<SleeveLine>(Choice::SleeveLine);
@@ -62,17 +82,16 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
     if (l.cuffSpread > 0)
       add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (aboveCuff(*sleeve) - seams) * w, w);
     const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
-    const int row = int(std::lround(elbowY / h));
+    const int row = rowOf(elbowY, g.sleeve.length, l.sleeveUnderarmRow - 1);
     if (line == SleeveLine::Fitted && row > l.cuffRows && row < l.sleeveUnderarmRow)
       add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
           (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
   }
-  add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, rows);
+  add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, h);
   if (k.capKnitted) {
-    // Searched together with the schedule: told, but giving way is what they are for.
-    add("capHeight", Field::CapEase, k.cap.referenceHeight, k.cap.schedule.rows.value() * h, 0);
+    add("capHeight", Field::CapHeight, g.cap.height, k.cap.front.rows.value() * h, h);
     add("crown", Field::CrownWidth, g.sizes[Field::CrownWidth],
-        2 * crownHalfStitches(k.cap.schedule.crown, Stitches(l.selvedge)) * w, 0);
+        2 * crownHalfStitches(k.cap.front.crown, Stitches(l.selvedge)) * w, w);
   }
   return out;
 }

@@ -1,6 +1,6 @@
 #include "making_up/pick_up.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "making_up/seam_marks.h"
 
 #include <algorithm>
@@ -70,7 +70,7 @@ double neckEdgeLength(const KnitPiece& piece, SectionId id, const StitchSize& si
     const EventKind kind = a.row == edge.begin ? EventKind::Underarm : EventKind::BindOff;
     edge.events.push_back({a.row, a.stitches, kind});
   }
-  return edgeLength(edge, size);
+  return edgeLength(edge, size).chord;
 }
 
 BandButtonholes bandButtonholes(int band, int wanted, double stitchWidth) {

@@ -135,8 +135,8 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide
   const EdgeChain armholeChain(a, l.size), capChain(c, l.size);
   const SeamWalk walk(draft, bodySide);
   // Each side gets its share of what the whole cap is longer, as the shoulder mark is set.
-  const double capEase = fit.cap - fit.armhole;
-  const double ease = armholeChain.length() * capEase / fit.armhole;
+  const double capEase = fit.cap.chord - fit.armhole.chord;
+  const double ease = armholeChain.length() * capEase / fit.armhole.chord;
   const double underarm = armhole.underarm.value() * l.size.width;
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
   const Side side{walk,     armholeChain, capChain, a.begin, c.begin, armhole.underarm,

@@ -21,11 +21,53 @@ Design& Design::choose(Choice c, int option) {
   return *this;
 }
 
-std::optional<Refusal> check(Field f, double value) {
+bool canTakeOn(Field f, Source where) {
+  if (!isMeasurement(f)) return false;
+  if (where == Source::Body) return true;
+  switch (f) {
+  case Field::TipToUnderarm:
+  case Field::ScyeGirth:
+  case Field::NeckBase:
+  case Field::HeadGirth:
+  case Field::HandGirth:
+    return false;
+  default:
+    return true;
+  }
+}
+
+Source whereTaken(const Design& design, Field f) {
+  if (design.has(f)) return design.source(f);
+  const Source usual = design.option(Choice::TakenOn) == 0 ? Source::Body : Source::Garment;
+  return canTakeOn(f, usual) ? usual : Source::Body;
+}
+
+Design takenOn(const Design& design, Source where) {
+  Design out = design;
+  out.choose(Choice::TakenOn, where == Source::Body ? 0 : 1);
+  for (int i = 0; i < kFieldCount; ++i) {
+    const Field f = Field(i);
+    if (design.has(f) && canTakeOn(f, where) && !check(f, *design.given(f), where))
+      out.set(f, *design.given(f), where);
+  }
+  return out;
+}
+
+double flatShare(Field f, Source where) {
+  return where == Source::Garment && isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
+}
+
+ValueRange rangeOf(Field f, Source where) {
+  const double share = flatShare(f, where);
+  return {share * info(f).low, share * info(f).high};
+}
+
+std::optional<Refusal> check(Field f, double value, Source where) {
   const FieldInfo& i = info(f);
+  const ValueRange range = rangeOf(f, where);
   if (!std::isfinite(value)) return Refusal::NotANumber;
-  if (value < i.low) return Refusal::TooSmall;
-  if (value > i.high) return Refusal::TooLarge;
+  if (value < range.low) return Refusal::TooSmall;
+  if (value > range.high) return Refusal::TooLarge;
   // Swatch counts may be quarters; all other counts are whole.
   const double grain = i.group == FieldGroup::Swatch ? 4 : 1;
   if (i.kind == FieldKind::Count && value * grain != std::floor(value * grain))

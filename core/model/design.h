@@ -65,8 +65,23 @@ private:
   std::array<int, kChoiceCount> options_{};
 };
 
+// False for what a flat garment does not show, and for what is no measurement.
+[[nodiscard]] bool canTakeOn(Field measurement, Source where);
+// Where a measurement was taken, or would be if it were set now: Choice::TakenOn.
+[[nodiscard]] Source whereTaken(const Design& design, Field measurement);
+// The design with everything that can be taken there taken there; what was typed stays as typed. A
+// value that cannot stand there keeps its place.
+[[nodiscard]] Design takenOn(const Design& design, Source where);
+
+// A girth of a garment laid flat is half of it; everything else is whole.
+[[nodiscard]] double flatShare(Field f, Source where);
+// What may stand in a field: half of it for a flat girth.
+struct ValueRange {
+  double low, high;
+};
+[[nodiscard]] ValueRange rangeOf(Field f, Source where = Source::Body);
 // Why a value cannot stand in a field, or nothing: outside its range, not finite, not whole.
 enum class Refusal : std::uint8_t { NotANumber, TooSmall, TooLarge, NotWhole };
-[[nodiscard]] std::optional<Refusal> check(Field f, double value);
+[[nodiscard]] std::optional<Refusal> check(Field f, double value, Source where = Source::Body);
 
 } // namespace scye

@@ -17,6 +17,8 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::CrossFront, "crossFront", Length, Measure, 12, 70, 8},
     {Field::CrossBack, "crossBack", Length, Measure, 12, 70, 8},
     {Field::ArmholeDepth, "armholeDepth", Length, Measure, 5, 50, 6},
+    {Field::TipToUnderarm, "tipToUnderarm", Length, Measure, 3, 40, 4},
+    {Field::ScyeGirth, "scyeGirth", Girth, Measure, 10, 110, 12},
     {Field::UpperArm, "upperArm", Girth, Measure, 6, 80, 10},
     {Field::Elbow, "elbow", Girth, Measure, 6, 70, 10},
     {Field::Wrist, "wrist", Girth, Measure, 6, 40, 6},
@@ -86,6 +88,8 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::LimitShoulderHigh, "limit.shoulderHigh", Length, Limits, 5, 30, 6},
     {Field::LimitDepthEase, "limit.depthEase", Length, Limits, 0, 20, 4},
     {Field::LimitUnderarm, "limit.underarm", Share, Limits, 0.4, 1, 0.2},
+    {Field::LimitRoomLow, "limit.roomLow", Length, Limits, -10, 20, 4},
+    {Field::LimitRoomHigh, "limit.roomHigh", Length, Limits, 0, 60, 6},
     {Field::LimitNeckStretch, "limit.neckStretch", Share, Limits, 1, 2.5, 0.5},
     {Field::LimitHandStretch, "limit.handStretch", Share, Limits, 1, 2.5, 0.5},
 }};
@@ -113,11 +117,12 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
       {Choice::BustShaping, "bustShaping", {"none", "shortRows"}},
       {Choice::ButtonSide, "buttonSide", {"usual", "right", "left"}},
       {Choice::CapRise, "capRise", {"usual", "shallow", "high"}},
-      {Choice::FillFrom, "fillFrom", {"size", "survey"}},
+      {Choice::FillFrom, "fillFrom", {"survey", "size"}},
       {Choice::YarnClass,
        "yarnClass",
        {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky",
         "jumbo"}},
+      {Choice::TakenOn, "takenOn", {"body", "garment"}},
   }};
   return table;
 }

@@ -17,7 +17,11 @@ enum class Field : std::uint8_t {
   CrossShoulder,
   CrossFront,
   CrossBack,
-  ArmholeDepth, // shoulder tip straight down to the underarm line
+  ArmholeDepth,  // on the body from the nape, down the middle of the back, to the underarm line; on
+                 // a
+                 // garment from the shoulder tip straight down to it
+  TipToUnderarm, // the body's, plumb from the shoulder tip to the underarm line
+  ScyeGirth,     // round the armhole: over the shoulder tip and through the armpit
   UpperArm,
   Elbow,
   Wrist,
@@ -27,12 +31,15 @@ enum class Field : std::uint8_t {
   SleeveToUnderarm, // wrist to underarm
   SleeveToShoulder, // wrist to shoulder tip
   NeckWidth,        // finished, inside the band
-  ShoulderLength,   // neck point to shoulder tip along the seam
-  ShoulderDrop,     // how far the tip lies below the neck point
+  ShoulderLength,   // on the body from the side of the neck, on a garment from the neckband, to the
+                    // tip
+  ShoulderDrop,     // of the garment: how far the tip lies below the neck point
   NeckBase,
   HeadGirth,
   HandGirth,
-  // Ease: finished minus body, may be negative.
+  // Ease: finished minus body, may be negative; of what was measured on a garment, how much more
+  // the
+  // new one is to measure than that garment.
   EaseBust,
   EaseWaist,
   EaseHip,
@@ -93,6 +100,8 @@ enum class Field : std::uint8_t {
   LimitShoulderHigh,
   LimitDepthEase,
   LimitUnderarm, // how far down the back waist length the underarm may lie
+  LimitRoomLow,
+  LimitRoomHigh, // of the armhole's edge over the girth that it goes round
   LimitNeckStretch,
   LimitHandStretch,
 };
@@ -142,10 +151,11 @@ enum class Choice : std::uint8_t {
   BustShaping,
   ButtonSide,
   CapRise,
-  FillFrom,  // what fills in the measurements she has not taken
+  FillFrom,  // what fills in an adult's measurements that were not taken
   YarnClass, // as printed on the label
+  TakenOn,   // where measurements are taken, unless a row says otherwise
 };
-inline constexpr int kChoiceCount = int(Choice::YarnClass) + 1;
+inline constexpr int kChoiceCount = int(Choice::TakenOn) + 1;
 
 struct ChoiceInfo {
   Choice id;
@@ -180,7 +190,7 @@ enum class BustShaping : int { None, ShortRows };
 enum class ButtonSide : int { Usual, Right, Left }; // of the wearer; usual: women right, men left
 enum class CapRise : int { Usual, Shallow, High };  // what the starting values aim at
 enum class YesNo : int { No, Yes };
-enum class FillFrom : int { Size, Survey };
+enum class FillFrom : int { Survey, Size };
 // Choice::YarnClass: option 0 is "not named", option n + 1 the published class n
 // (body/yarn_classes.h).
 [[nodiscard]] inline std::optional<int> namedYarnClass(int option) {

@@ -8,6 +8,8 @@ Design applied(const Design& design, const Remedy& remedy) {
   Design out = design;
   for (const auto& [field, value] : remedy.changes)
     out.set(field, value, design.source(field));
+  for (const Field field : remedy.onGarment)
+    if (const auto typed = out.given(field)) out.set(field, *typed, Source::Garment);
   for (const auto& [choice, option] : remedy.picks)
     out.choose(choice, option);
   return out;

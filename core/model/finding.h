@@ -28,6 +28,7 @@ struct Remedy {
   Params params;
   std::vector<Change> changes;
   std::vector<Pick> picks;
+  std::vector<Field> onGarment = {}; // these were measured on a garment; what was typed stays
   bool operator==(const Remedy&) const = default;
 };
 

@@ -1,5 +1,6 @@
 #include "model/phrases.h"
 
+#include "model/plain_text.h"
 #include "model/units.h"
 
 #include <algorithm>
@@ -215,7 +216,7 @@ std::string Phrases::paramText(const Param& param, const Filling& filling) const
   case Param::Kind::Text:
     break;
   }
-  return param.text;
+  return plainLines(param.text); // it may come from a file
 }
 
 } // namespace scye

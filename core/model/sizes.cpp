@@ -2,37 +2,56 @@
 
 namespace scye {
 
+namespace {
+
+// How much lower on the body than on the garment the nape lies over the shoulder tip.
+double napeOverTip(const Sizes& s) {
+  return s[Field::ShoulderDrop] - s[Field::BackNeckDrop];
+}
+
+} // namespace
+
 double Sizes::finished(Field m) const {
-  const double value = (*this)[m];
-  if (fromGarment(m)) return info(m).kind == FieldKind::Girth ? 2 * value : value;
+  const bool garment = fromGarment(m), body = !garment;
+  const double value = (*this)[m] / flatShare(m, garment ? Source::Garment : Source::Body);
+  if (m == Field::ArmholeDepth)
+    return value - (body ? napeOverTip(*this) : 0) + (*this)[Field::EaseArmholeDepth];
   if (const auto ease = easeOf(m)) return value + (*this)[*ease];
-  // Depth ease lowers the underarm line; it is taken off below so that hem and wrist stay in place.
-  if ((m == Field::HemToUnderarm || m == Field::SleeveToUnderarm) &&
-      !fromGarment(Field::ArmholeDepth))
-    return value - (*this)[Field::EaseArmholeDepth];
+  // Depth ease lowers the underarm line; it is taken off below so that hem and wrist stay in place,
+  // but not off a garment's length, which was taken to that garment's own underarm.
+  if (m == Field::HemToUnderarm || m == Field::SleeveToUnderarm)
+    return garment && !fromGarment(Field::ArmholeDepth) ? value
+                                                        : value - (*this)[Field::EaseArmholeDepth];
+  if (m == Field::ShoulderLength && body) return shoulderSeam;
   return value;
 }
 
 double Sizes::body(Field m) const {
   if (!fromGarment(m)) return (*this)[m];
+  const double whole = (*this)[m] / flatShare(m, Source::Garment);
   const auto ease = easeOf(m);
-  return finished(m) - (ease ? (*this)[*ease] : 0);
+  return whole - (ease ? usualEase[std::size_t(*ease)] : 0) +
+         (m == Field::ArmholeDepth ? napeOverTip(*this) : 0);
+}
+
+double asTaken(const Sizes& sizes, Field m, Source where) {
+  return where == Source::Body ? sizes.body(m) : flatShare(m, where) * sizes.finished(m);
 }
 
 Design withFinished(const Design& design, const Sizes& sizes, Field m, double value) {
   Design next = design;
   const double more = value - sizes.finished(m);
-  const bool garment = sizes.fromGarment(m);
-  if (const auto ease = easeOf(m); ease && !garment) return next.set(*ease, sizes[*ease] + more);
-  const double share = garment && info(m).kind == FieldKind::Girth ? 0.5 : 1;
-  return next.set(m, sizes[m] + share * more, garment ? Source::Garment : Source::Body);
+  if (const auto ease = easeOf(m)) return next.set(*ease, sizes[*ease] + more);
+  // The seam is the garment's: a body's shoulder is longer and steeper.
+  if (m == Field::ShoulderLength) return next.set(m, value, Source::Garment);
+  const Source where = sizes.fromGarment(m) ? Source::Garment : Source::Body;
+  return next.set(m, sizes[m] + flatShare(m, where) * more, where);
 }
 
 Design withSource(const Design& design, const Sizes& sizes, Field m, Source source) {
   Design next = design;
-  if (source == Source::Body) return next.set(m, sizes.body(m), source);
-  const double flat = info(m).kind == FieldKind::Girth ? 0.5 : 1;
-  return next.set(m, flat * sizes.finished(m), source);
+  const bool stands = design.has(m) && !check(m, *design.given(m), source);
+  return next.set(m, stands ? *design.given(m) : asTaken(sizes, m, source), source);
 }
 
 Field workedField(WorkedOut unknown) {

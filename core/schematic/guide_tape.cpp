@@ -85,10 +85,17 @@ public:
     case Field::CrossBack:
       return fromBehind(betweenFolds());
     case Field::ArmholeDepth: {
+      const Vec2 foot(0, p_.armpit.y);
+      return fromBehind(length(straight(f_.nape, foot), {{f_.nape, "nape"}, {foot, "underarm"}},
+                               {levelAcross()}));
+    }
+    case Field::TipToUnderarm: {
       const Vec2 foot(p_.tip.x(), p_.armpit.y);
       return length(straight(p_.tip, foot), {{p_.tip, "shoulderTip"}, {foot, "underarm"}},
                     {underarmLine()});
     }
+    case Field::ScyeGirth:
+      return roundArmhole();
     case Field::BackWaistLength: {
       const Vec2 waist(0, p_.waist.y);
       return fromBehind(
@@ -125,6 +132,22 @@ private:
   [[nodiscard]] Path underarmLine() const {
     const double out = p_.tip.x() + 1.6 * p_.armHalf;
     return straight({p_.armpit.half - 1.2 * p_.armHalf, p_.armpit.y}, {out, p_.armpit.y});
+  }
+  // A ruler or card held level across the back, from under one arm to under the other.
+  [[nodiscard]] Path levelAcross() const {
+    const double out = p_.tip.x() + 1.2 * p_.armHalf;
+    return straight({-out, p_.armpit.y}, {out, p_.armpit.y});
+  }
+  // Over the shoulder tip and down in front of the arm; the rest is out of sight behind it.
+  [[nodiscard]] Tape roundArmhole() const {
+    const Vec2 &top = p_.tip, low = f_.armpit;
+    const Vec2 down = low - top, in(-0.42 * p_.armHalf, 0), out(0.25 * p_.armHalf, 0);
+    Tape tape;
+    tape.way = Path(top).cubicTo(top + 0.35 * down + in, top + 0.75 * down + in, low);
+    tape.behind = {Path(top).cubicTo(top + 0.3 * down + out, top + 0.7 * down + out, low)};
+    tape.marks = {{top, "shoulderTip"}, {low, "armpit"}};
+    tape.girth = true;
+    return tape;
   }
   [[nodiscard]] Tape overTheBust() const {
     // From the bust point, over the middle of one side, the tape hangs straight down.
@@ -292,12 +315,6 @@ private:
 };
 
 } // namespace
-
-bool canTakeOn(Field f, Source where) {
-  if (!isMeasurement(f)) return false;
-  return where == Source::Body ||
-         (f != Field::NeckBase && f != Field::HeadGirth && f != Field::HandGirth);
-}
 
 Tape tapeOn(Source where, Figure figure, Field f) {
   Tape tape = where == Source::Body ? OnBody(figure).tape(f) : OnGarment(figure).tape(f);

@@ -24,10 +24,6 @@ struct Tape {
   bool girth = false; // goes round; otherwise its ends are marked with bars
 };
 
-// False for what a flat garment does not show: neck base, head, hand, and for what is no
-// measurement.
-[[nodiscard]] bool canTakeOn(Field measurement, Source where);
-
 [[nodiscard]] Tape tapeOn(Source where, Figure figure, Field measurement);
 
 } // namespace scye

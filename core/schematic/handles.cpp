@@ -132,13 +132,14 @@ double handleValue(const GarmentDraft& draft, const HandleAxis& axis) {
 std::optional<Design> withHandleValue(const Design& design, const GarmentDraft& draft,
                                       const HandleAxis& axis, double value) {
   if (!axis.finished) {
-    if (check(axis.field, value)) return std::nullopt;
-    return Design(design).set(axis.field, value, design.source(axis.field));
+    const Source where = whereTaken(design, axis.field);
+    if (check(axis.field, value, where)) return std::nullopt;
+    return Design(design).set(axis.field, value, where);
   }
   Design next = withFinished(design, draft.sizes, axis.field, value);
   const auto refused = [&](Field f) {
     const auto given = next.given(f);
-    return given && check(f, *given);
+    return given && check(f, *given, next.source(f));
   };
   const auto ease = easeOf(axis.field);
   if (refused(axis.field) || (ease && refused(*ease))) return std::nullopt;

@@ -1,3 +1,4 @@
+#include "model/plain_text.h"
 #include "schematic/dimension.h"
 #include "schematic/edges_shaped.h"
 #include "schematic/knitted.h"
@@ -371,7 +372,7 @@ std::vector<Group> finished(std::deque<PieceDrawer>& row) {
 Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases,
                        const SchematicOptions& o) {
   Picture picture;
-  picture.title = draft.design.title;
+  picture.title = plainLine(draft.design.title);
   picture.textHeight = o.textHeight;
   std::vector<Group> groups;
   // The right front lies on the left, as the garment is seen from the front.

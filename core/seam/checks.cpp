@@ -1,7 +1,8 @@
 #include "seam/checks.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "seam/garment_draft.h"
+#include "seam/room.h"
 #include "seam/walk.h"
 
 #include <algorithm>
@@ -50,6 +51,8 @@ public:
   Findings run() {
     vanished();
     armhole();
+    room();
+    widths();
     match();
     cap();
     drawnIn();
@@ -64,6 +67,7 @@ private:
   void say(Severity severity, std::string code, std::vector<Field> fields, Params params = {}) {
     out_.push_back({severity, std::move(code), std::move(fields), std::move(params), {}});
   }
+  static constexpr double kLeastAway = 1.5; // cm
   [[nodiscard]] double depth() const { return s_.finished(Field::ArmholeDepth); }
 
   // Negative ease may eat up a measurement; half of what can be entered at all must be left.
@@ -82,7 +86,6 @@ private:
 
   void armhole() {
     const ArmholeShape &back = g_.bodice.back, &front = g_.bodice.front;
-    constexpr double kLeastAway = 1.5; // cm
     const double away = std::min(back.away(), front.away());
     const Field cross = back.away() <= front.away() ? Field::CrossBack : Field::CrossFront;
     if (away < kLeastAway)
@@ -97,16 +100,48 @@ private:
     if (s_[Field::RiseShare] > kHighestRise)
       say(Severity::Warning, "armhole.shapingHigh", {Field::RiseShare},
           {percentParam("rise", s_[Field::RiseShare])});
-    const double below = depth() + s_[Field::ShoulderDrop] - s_[Field::BackNeckDrop];
+    const double below = depth() + s_[Field::ShoulderDrop] - s_[Field::BackNeckDrop]; // the nape
     if (below > s_[Field::LimitUnderarm] * s_[Field::BackWaistLength])
       say(Severity::Warning, "underarm.low", {Field::EaseArmholeDepth, Field::ArmholeDepth},
           {lengthParam("below", below), percentParam("limit", s_[Field::LimitUnderarm]),
            lengthParam("waist", s_[Field::BackWaistLength])});
-    if (!s_.fromGarment(Field::ArmholeDepth) &&
-        s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase])
+    if (s_[Field::EaseArmholeDepth] > s_[Field::LimitDepthEase] &&
+        !s_.fromGarment(Field::ArmholeDepth))
       say(Severity::Warning, "depth.ease", {Field::EaseArmholeDepth},
           {lengthParam("ease", s_[Field::EaseArmholeDepth]),
            lengthParam("limit", s_[Field::LimitDepthEase])});
+  }
+
+  // Whether an arm and its shoulder have room. A garment's armhole that fits is taken as it is.
+  void room() {
+    const ArmholeRoom room = armholeRoom(g_);
+    if (s_.fromGarment(Field::ArmholeDepth) || g_.bodice.back.away() < kLeastAway ||
+        g_.bodice.front.away() < kLeastAway)
+      return;
+    const bool tight = room.value() < s_[Field::LimitRoomLow];
+    if (!tight && room.value() <= s_[Field::LimitRoomHigh]) return;
+    const Field limit = tight ? Field::LimitRoomLow : Field::LimitRoomHigh;
+    say(Severity::Warning, tight ? "armhole.tight" : "armhole.roomy",
+        {Field::EaseArmholeDepth, Field::ScyeGirth, Field::ArmholeDepth},
+        {lengthParam("edge", room.edge), lengthParam("girth", room.girth),
+         lengthParam("room", room.value()), lengthParam("limit", s_[limit]),
+         phraseParam("known", room.measured ? "room.measured" : "room.estimated")});
+  }
+
+  // Over the armhole a piece cannot widen again, so a cross width ends at the shoulders.
+  void widths() {
+    const double shoulder = s_.finished(Field::CrossShoulder);
+    for (const auto& [cross, ease] : {std::pair{Field::CrossBack, Field::EaseCrossBack},
+                                      {Field::CrossFront, Field::EaseCrossFront}}) {
+      const bool garment = s_.fromGarment(cross);
+      const double wanted = garment || g_.design.has(ease) ? s_.finished(cross) : s_[cross];
+      constexpr double kAlike = 0.1; // cm, as a tape is read
+      if (g_.design.has(cross) || g_.design.has(ease))
+        if (wanted > shoulder + kAlike)
+          say(Severity::Warning, "cross.wider", {cross, Field::CrossShoulder, ease},
+              {phraseParam("what", "field." + std::string(info(cross).key)),
+               lengthParam("cross", wanted), lengthParam("shoulder", shoulder)});
+    }
   }
 
   void match() {
@@ -215,10 +250,11 @@ private:
   void sleeve() {
     const double arm = s_.finished(Field::UpperArm), body = s_.body(Field::UpperArm);
     constexpr double kStretch = 1.25; // of knitted fabric about an arm: common practice
-    if (!s_.fromGarment(Field::UpperArm) && kStretch * arm < body)
+    const bool bodyKnown = !s_.fromGarment(Field::UpperArm);
+    if (bodyKnown && kStretch * arm < body)
       say(Severity::Blocking, "upperArm.closed", {Field::EaseUpperArm, Field::UpperArm},
           {lengthParam("finished", arm), lengthParam("body", body)});
-    else if (!s_.fromGarment(Field::UpperArm) && arm < body + s_[Field::LimitUpperArm])
+    else if (bodyKnown && arm < body + s_[Field::LimitUpperArm])
       say(Severity::Warning, "upperArm.tight", {Field::EaseUpperArm, Field::UpperArm},
           {lengthParam("finished", arm), lengthParam("body", body)});
     const double cuff = 2 * g_.sleeve.halfCuff;
@@ -256,21 +292,29 @@ private:
     if (b.frontAt.neckLow < b.frontAt.hem + 2)
       say(Severity::Blocking, "neck.deep", {Field::FrontNeckDrop},
           {lengthParam("drop", s_[Field::FrontNeckDrop])});
-    if (g_.design.has(Field::NeckWidth) && g_.design.has(Field::ShoulderLength) &&
+    if (g_.design.has(Field::NeckWidth) && s_.fromGarment(Field::ShoulderLength) &&
         std::abs(seam - s_[Field::ShoulderLength]) > 0.5)
       say(Severity::Warning, "shoulder.differs", {Field::ShoulderLength, Field::NeckWidth},
           {lengthParam("seam", seam), lengthParam("given", s_[Field::ShoulderLength])});
-    if (g_.design.as<Garment>(Choice::Garment) == Garment::Pullover) head();
+    constexpr double kMuchNarrower = 1; // cm
+    if (g_.design.has(Field::ShoulderLength) && !s_.fromGarment(Field::ShoulderLength) &&
+        !g_.design.has(Field::NeckWidth) && s_[Field::NeckWidth] > s_.neckAsked + kMuchNarrower)
+      say(Severity::Note, "shoulder.neck", {Field::ShoulderLength, Field::CrossShoulder},
+          {lengthParam("length", s_[Field::ShoulderLength]), lengthParam("asked", s_.neckAsked),
+           lengthParam("neck", s_[Field::NeckWidth])});
+    head();
   }
 
   void head() {
-    const double edge = g_.bodice.neckEdge + 2 * s_[Field::BackOpening];
+    const bool pullover = g_.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+    const double edge = g_.bodice.neckEdge + (pullover ? 2 * s_[Field::BackOpening] : 0);
     const double stretched = edge * s_[Field::LimitNeckStretch], girth = s_[Field::HeadGirth];
-    if (stretched < girth)
+    if (pullover && stretched < girth)
       say(Severity::Blocking, "neck.head",
           {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
           {lengthParam("stretched", stretched), lengthParam("head", girth)});
-    else if (edge < s_[Field::NeckBase])
+    else if (edge < s_[Field::NeckBase] &&
+             (pullover || g_.design.as<Figure>(Choice::Figure) != Figure::Baby))
       say(Severity::Warning, "neck.base", {Field::NeckWidth, Field::NeckBase},
           {lengthParam("edge", edge), lengthParam("base", s_[Field::NeckBase])});
   }

@@ -1,6 +1,6 @@
 #include "seam/garment_draft.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "seam/checks.h"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "seam/hang.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include <algorithm>
 #include <array>

@@ -27,14 +27,9 @@ struct Unknown {
   double low, high;
 };
 
-// An unknown finished measure, written to its ease, or on a garment that fits to the measurement
-// itself.
+// An unknown finished measure, written to its ease: what was typed stays.
 Unknown unknownFinished(const Sizes& s, Field measurement, double low, double high) {
   const double now = s.finished(measurement);
-  if (s.fromGarment(measurement)) {
-    const double half = info(measurement).kind == FieldKind::Girth ? 0.5 : 1;
-    return {measurement, half * low, half * high};
-  }
   const Field ease = *easeOf(measurement);
   return {ease, s[ease] + low - now, s[ease] + high - now};
 }

@@ -1,125 +1,279 @@
 #include "shaping/armhole_shaping.h"
 
-#include "shaping/even_shaping.h"
 #include "shaping/run_search.h"
 
 #include <limits>
+#include <optional>
 
 namespace scye {
-
 namespace {
 
-// The deviation allowed in the first, second ... look; each look is exact within its allowance.
-constexpr double kLooks[] = {1, 2, 4, 1e9};
-constexpr double kTooFar = 1.5; // stitches: the style gives way
-constexpr int kBeyond = 2;      // times as many stepped bind-offs, and as wide
+constexpr double kNear = 1, kTooFar = 1.5; // stitches
+constexpr int kSparsest = 12;              // rows between decreases of a neck
+constexpr long kMostWork = 60000;          // of one search, see run_search.h
+constexpr double kNone = std::numeric_limits<double>::infinity();
 
-// A drag waits for the search: after so many climbs it makes do with what it has, after more it
-// gives up. Counted, not timed. Usual armholes need some hundreds.
-constexpr long kMostClimbs = 200000, kGivesUp = 5 * kMostClimbs;
-
-struct Found {
-  double cost = std::numeric_limits<double>::infinity();
-  double deviation = std::numeric_limits<double>::infinity();
-  std::vector<Run> runs{};
-};
-
-Found search(const ArmholeRequest& request, const ShapingStyle& style, int shapingRows) {
-  const ShapingPrices prices = ShapingPrices::at(style.fidelity);
-  const std::vector<Rung> ladder = shapingLadder(style, request.size);
-  const Chords chords(request.size, AskedEdges::Both, style.widestStep(request.size));
-  const int rows = request.rows.value(), taken = request.taken.value();
-  const std::vector<StepBand> bands = stepBands(request.curve, request.size, (rows + 1) / 2);
-  // What can still be taken away in a row from a rung on: no step grows.
-  std::vector<double> rate(ladder.size());
-  for (std::size_t i = ladder.size(); i-- > 0;)
-    rate[i] = std::max(double(ladder[i].stitches) / ladder[i].every,
-                       i + 1 < ladder.size() ? rate[i + 1] : 0);
-  Found best;
-  long climbs = 0;
-  for (const double limit : kLooks) {
-    const Corridor corridor(bands, limit, taken);
-    const auto visit = [&](const Climb& climb, const std::vector<RungRun>& runs) {
-      if (++climbs > (best.runs.empty() ? kGivesUp : kMostClimbs)) return false;
-      if (climb.taken + rate[std::size_t(climb.rung)] * (shapingRows - climb.row) < taken)
-        return false;
-      if (prices.line * climb.lines + prices.near(climb.deviation) >= best.cost) return false;
-      if (climb.taken < taken) return true;
-      double deviation = climb.deviation;
-      if (corridor.stands(climb.row, shapingRows, climb.taken, deviation)) {
-        const double cost = prices.line * climb.lines + prices.near(deviation);
-        if (cost < best.cost) best = {cost, deviation, toRuns(ladder, runs)};
-      }
-      return false;
-    };
-    Climber(ladder, chords, corridor, request.underarm.value(), style.maxSteps, taken,
-            shapingRows - 1, visit)
-        .run();
-    if (best.cost <= prices.line + prices.near(limit + 1e-6)) break;
+// The bands of all curves in one: what an edge is off it, it is off the farther of them.
+std::vector<StepBand> bandsOf(const ArmholeRequest& request) {
+  const int steps = (request.rows.value() + 1) / 2;
+  std::vector<StepBand> bands;
+  for (const Path& curve : request.curves) {
+    const std::vector<StepBand> more = stepBands(curve, request.size, steps);
+    if (bands.empty()) bands = more;
+    for (std::size_t i = 0; i < bands.size(); ++i)
+      bands[i].low = std::max(bands[i].low, more[i].low),
+      bands[i].high = std::min(bands[i].high, more[i].high);
   }
-  return best;
+  return bands;
 }
 
 // Rows from the start to where the curve is narrowest and slopes out again.
 int rowsToNarrowest(const ArmholeRequest& request) {
   if (request.grown <= Stitches(0)) return request.rows.value();
-  Vec2 narrowest = request.curve.start();
-  for (const Cubic& c : request.curve.segments())
+  const Path& curve = request.curves.front();
+  Vec2 narrowest = curve.start();
+  for (const Cubic& c : curve.segments())
     if (c.end().x() <= narrowest.x() + 1e-9) narrowest = c.end();
-  const int steps = int((narrowest.y() - request.curve.start().y()) / (2 * request.size.height));
+  const int steps = int((narrowest.y() - curve.start().y()) / (2 * request.size.height));
   return std::min(2 * steps, request.rows.value());
 }
 
-void slopeOut(const ArmholeRequest& request, int narrowest, ArmholeShaping& shaping) {
-  const int last = shaping.schedule.shapedRows().value();
-  const EvenShaping out = shapeEvenly({.kind = ShapingKind::Increase,
-                                       .changes = request.grown.value(),
-                                       .firstRow = std::max(narrowest, last) + 1,
-                                       .lastRow = request.rows.value() - 2,
-                                       .oddRightSide = false,
-                                       .atLeast = Rows(4)});
-  if (!out.fits) shaping.status = ShapingStatus::TooFewRows;
-  std::vector<Run> runs = out.runs;
-  if (!runs.empty()) runs.front().rest = Rows(out.start - last);
-  shaping.schedule.runs.insert(shaping.schedule.runs.end(), runs.begin(), runs.end());
+Run bindOff(int stitches, int times) {
+  return {ShapingKind::BindOff, Stitches(stitches), Rows(2), times};
 }
+Run decrease(int every, int times) {
+  return {ShapingKind::Decrease, Stitches(1), Rows(every), times};
+}
+
+// How far an edge shaped by `runs` is off the bands.
+double offBands(const std::vector<Run>& runs, const std::vector<StepBand>& bands) {
+  std::size_t step = 0;
+  int taken = 0;
+  double off = 0;
+  const auto standUntil = [&](std::size_t to) {
+    for (; step < std::min(to, bands.size()); ++step)
+      off = std::max(off, bands[step].outside(taken));
+  };
+  int row = 0;
+  for (const Run& run : runs) {
+    row += run.rest.value();
+    for (int i = 0; i < run.times; ++i) {
+      row += run.every.value();
+      standUntil(std::size_t(row / 2));
+      taken += run.kind == ShapingKind::Increase ? -run.stitches.value() : run.stitches.value();
+    }
+  }
+  standUntil(bands.size());
+  return off;
+}
+
+// The falling runs of one edge in any order a knitter would accept, for necks and for armholes that
+// no plain schedule comes near.
+class FallingGoal : public RunGoal {
+public:
+  explicit FallingGoal(const ShapingPrices& prices) : prices_(prices) {}
+  double off(double deviation) const override { return prices_.armholeOff(deviation); }
+  double lengthAtLeast(double, double, double, double) const override { return 0; }
+  double lines(double) const override { return 0; }
+  double length(const EdgeLength&) const override { return 0; }
+  double bound() const override { return best ? best->cost : kNone; }
+  void found(RunsFound schedule) override { best = std::move(schedule); }
+  std::optional<RunsFound> best;
+
+private:
+  ShapingPrices prices_;
+};
+
+std::optional<RunsFound> searchFalling(const ArmholeRequest& request,
+                                       const std::vector<StepBand>& bands, int lastRow) {
+  const int taken = request.taken.value(), steps = int(bands.size());
+  const int lastStep = std::min(lastRow / 2, steps - 1);
+  long work = 0;
+  FallingGoal goal(ShapingPrices::at(request.style.fidelity));
+  constexpr struct {
+    double limit;
+    int widened;
+  } kLooks[] = {{1.5, 1}, {1.5, 2}, {4, 2}, {1e6, 2}};
+  for (const auto& look : kLooks) {
+    const ShapingStyle style = request.style.widened(look.widened);
+    const std::vector<StepKind> kinds = fallingKinds(style, request.size, kSparsest);
+    const EdgePieces pieces(kinds, request.size, false);
+    const Corridor corridor(bands, look.limit, taken);
+    const WaysUp ways(kinds, pieces, corridor, lastStep);
+    RunSearch search(kinds, pieces, corridor, ways, style.maxSteps);
+    for (int step = 1; step <= lastStep; ++step)
+      search.run({step, taken, 2, steps, 0}, goal, work, kMostWork);
+    if (goal.best) return goal.best;
+    work = 0;
+  }
+  return std::nullopt;
+}
+
+// One line of increases back out to the tip: the spacing and the first row with which it stays
+// nearest. `rest` of the run counts from the start.
+std::optional<Run> slopeOut(const ArmholeRequest& request, int narrowest,
+                            const std::vector<StepBand>& bands) {
+  const int times = request.grown.value(), to = request.rows.value() - 2;
+  const int from = narrowest + 2 - narrowest % 2,
+            sparsest = times > 1 ? (to - from) / (times - 1) : 4;
+  std::optional<Run> best;
+  double least = kNone;
+  for (int every = 4; every <= sparsest; every += 2)
+    for (int first = from; first + (times - 1) * every <= to; first += 2) {
+      double off = 0;
+      for (int step = from / 2; step < int(bands.size()); ++step) {
+        const int worked = 2 * step < first ? 0 : std::min(times, 1 + (2 * step - first) / every);
+        off = std::max(off, bands[std::size_t(step)].outside(request.taken.value() - worked));
+      }
+      if (off >= least - 1e-9) continue;
+      least = off;
+      best = Run{ShapingKind::Increase, Stitches(1), Rows(every), times, Rows(first - every)};
+    }
+  return best;
+}
+
+class Armholes {
+public:
+  explicit Armholes(const ArmholeRequest& request)
+      : request_(request), prices_(ShapingPrices::at(request.style.fidelity)),
+        bands_(bandsOf(request)), narrowest_(rowsToNarrowest(request)) {
+    if (request.grown > Stitches(0)) out_ = slopeOut(request, narrowest_, bands_);
+  }
+
+  std::vector<ArmholeShaping> run(int most) {
+    const int taken = request_.taken.value();
+    consider(taken > 0 ? std::vector{decrease(2, taken)} : std::vector<Run>{}, 0);
+    const bool printed = !found_.empty() && found_.front().deviation <= kNear + 1e-9;
+    if (taken > 0 && !printed) plainOnes(taken);
+    if (taken > 0 && nearest() > kTooFar) beyond();
+    std::stable_sort(found_.begin(), found_.end(),
+                     [](const auto& a, const auto& b) { return a.cost < b.cost; });
+    if (int(found_.size()) > most) found_.resize(std::size_t(most));
+    if (found_.empty()) found_.push_back(unfinished());
+    for (ArmholeShaping& shaping : found_)
+      measure(shaping);
+    return std::move(found_);
+  }
+
+private:
+  void plainOnes(int taken) {
+    fill({}, taken, 0);
+    const int widest = request_.style.widestBindOff(request_.size);
+    const double away = (request_.underarm + request_.taken).value() * request_.size.width;
+    for (int k = 2; k <= std::min(widest, taken); ++k) {
+      fill({bindOff(k, 1)}, taken - k, 0);
+      const double price = away > kMuchTaken ? 0 : ShapingPrices::kFurtherBindOff;
+      for (int second = 2; second <= std::min(k, taken - k); ++second)
+        fill(joined({bindOff(k, 1), bindOff(second, 1)}), taken - k - second, price);
+    }
+  }
+
+  // The rest on every right-side row, then on every 4th.
+  void fill(const std::vector<Run>& before, int rest, double price) {
+    // The first shaping comes on the second row after the underarm bind-off.
+    const int most = before.empty() ? rest - 1 : rest;
+    for (int sparse = before.empty() ? 1 : 0; sparse <= most; ++sparse) {
+      std::vector<Run> runs = before;
+      if (rest > sparse) runs.push_back(decrease(2, rest - sparse));
+      if (sparse > 0) runs.push_back(decrease(4, sparse));
+      consider(std::move(runs), price);
+    }
+  }
+
+  void consider(std::vector<Run> runs, double price) {
+    int last = 0;
+    for (const Run& run : runs)
+      last += run.rows().value(),
+          price += prices_.told(run, request_.style, request_.size) + ShapingPrices::single(run);
+    if (last > std::min(narrowest_, request_.rows.value() - 1)) return;
+    ArmholeShaping shaping;
+    shaping.printedWay = runs.size() == 1 && runs.front().kind == ShapingKind::Decrease;
+    // A first line has to be told in any case.
+    price += shaping.printedWay ? ShapingPrices::kPrinted - prices_.line : -prices_.line;
+    if (request_.grown > Stitches(0)) {
+      if (!out_) return;
+      Run out = *out_;
+      out.rest -= Rows(last);
+      runs.push_back(out);
+    }
+    shaping.deviation = offBands(runs, bands_);
+    shaping.cost = price + prices_.armholeOff(shaping.deviation);
+    shaping.schedule.runs = std::move(runs);
+    shaping.status =
+        shaping.deviation > kNear + 1e-9 ? ShapingStatus::Rough : ShapingStatus::Fitted;
+    found_.push_back(std::move(shaping));
+  }
+
+  [[nodiscard]] double nearest() const {
+    double least = kNone;
+    for (const ArmholeShaping& shaping : found_)
+      least = std::min(least, shaping.deviation);
+    return least;
+  }
+
+  void beyond() {
+    const int room = request_.grown > Stitches(0) ? narrowest_ : request_.rows.value() - 1;
+    const std::optional<RunsFound> found = searchFalling(request_, bands_, room);
+    if (!found || found->deviation >= nearest()) return;
+    const std::size_t before = found_.size();
+    consider(found->runs, ShapingPrices::kFurtherBindOff);
+    for (std::size_t i = before; i < found_.size(); ++i)
+      found_[i].beyondStyle = true;
+  }
+
+  // What can be told where the stitches cannot all be taken away or added.
+  [[nodiscard]] ArmholeShaping unfinished() const {
+    ArmholeShaping shaping;
+    const int fits = std::min(request_.taken.value(), std::max(0, (narrowest_ - 1) / 2));
+    if (fits > 0) shaping.schedule.runs = {decrease(2, fits)};
+    shaping.deviation = offBands(shaping.schedule.runs, bands_);
+    shaping.cost = prices_.armholeOff(shaping.deviation);
+    return shaping;
+  }
+
+  void measure(ArmholeShaping& shaping) const {
+    shaping.schedule.underarm = request_.underarm;
+    shaping.schedule.rows = request_.rows;
+    shaping.right = edgeLength(shaping.schedule, EdgeSide::Right, request_.size);
+    shaping.left = edgeLength(shaping.schedule, EdgeSide::Left, request_.size);
+  }
+
+  const ArmholeRequest& request_;
+  ShapingPrices prices_;
+  std::vector<StepBand> bands_;
+  int narrowest_;
+  std::optional<Run> out_; // back to the tip
+  std::vector<ArmholeShaping> found_;
+};
 
 } // namespace
 
-ArmholeShaping shapeArmhole(const ArmholeRequest& request) {
-  ArmholeShaping out;
-  out.schedule.underarm = request.underarm;
-  out.schedule.rows = request.rows;
-  if (!(request.size.width > 0 && request.size.height > 0)) return out;
-  const int narrowest = rowsToNarrowest(request);
-  if (request.taken > Stitches(0)) {
-    Found found = search(request, request.style, narrowest);
-    if (found.deviation > kTooFar) {
-      const Found bold = search(request, request.style.widened(kBeyond), narrowest);
-      out.beyondStyle = bold.cost < found.cost;
-      if (out.beyondStyle) found = bold;
-    }
-    out.cost = found.cost;
-    out.schedule.runs = found.runs;
-  }
-  if (out.schedule.taken() == std::max(request.taken, Stitches(0)))
-    out.status = ShapingStatus::Fitted;
-  if (request.grown > Stitches(0)) slopeOut(request, narrowest, out);
-  const KnittedEdge right = knittedEdge(out.schedule, EdgeSide::Right, 0);
-  out.deviation = edgeDeviation(right, 0, request.rows, request.curve, request.size);
-  out.right = edgeLength(right, request.size);
-  out.left = edgeLength(out.schedule, EdgeSide::Left, request.size);
-  if (out.status == ShapingStatus::Fitted && out.deviation > ShapingPrices::kNearEnough + 1e-9)
-    out.status = ShapingStatus::Rough;
-  return out;
+std::vector<ArmholeShaping> shapeArmholes(const ArmholeRequest& request, int most) {
+  if (!(request.size.width > 0 && request.size.height > 0)) return {ArmholeShaping{}};
+  return Armholes(request).run(most);
 }
 
 ArmholeShaping shapeNeck(const NeckRequest& request) {
-  return shapeArmhole({.curve = request.curve.mirroredX(),
-                       .size = request.size,
-                       .taken = request.taken,
-                       .rows = request.rows,
-                       .style = request.style});
+  ArmholeShaping out;
+  out.schedule.rows = request.rows;
+  if (!(request.size.width > 0 && request.size.height > 0)) return out;
+  const ArmholeRequest half{.curves = {request.curve.mirroredX()},
+                            .size = request.size,
+                            .taken = request.taken,
+                            .rows = request.rows,
+                            .style = request.style};
+  const std::vector<StepBand> bands = bandsOf(half);
+  if (request.taken > Stitches(0)) {
+    const auto found = searchFalling(half, bands, request.rows.value() - 1);
+    if (!found) return out;
+    out.schedule.runs = found->runs;
+    out.cost = found->cost;
+  }
+  out.deviation = offBands(out.schedule.runs, bands);
+  out.status = out.deviation > kNear + 1e-9 ? ShapingStatus::Rough : ShapingStatus::Fitted;
+  out.right = edgeLength(out.schedule, EdgeSide::Right, request.size);
+  out.left = edgeLength(out.schedule, EdgeSide::Left, request.size);
+  return out;
 }
 
 KnittedEdge neckEdge(const Schedule& schedule, EdgeSide section, int firstRow) {

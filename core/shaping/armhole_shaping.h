@@ -1,14 +1,13 @@
 // The armhole (and the neck, which is an armhole seen from the other side) in whole stitches and
 // rows.
 //
-// Of the schedules a knitter would accept -- bind-offs of 2 and more first, then decreases every
-// 2nd, 4th, 6th ... row, the steps never growing, the first on the second row after the underarm
-// bind-off -- the one of least cost: lines, and deviation from the curve as edgeDeviation()
-// measures it (see ShapingStyle::fidelity; leaving the curve by more than 1 stitch costs more than
-// any line). Where even the nearest of these leaves the curve by more than 1.5 stitches (a curve so
-// flat at first that it outruns the steps), stepped bind-offs may be twice as wide and as many, and
-// the result says `beyondStyle`. The search is exact over these sets: tests compare it with plain
-// enumeration. Cost of processor time: 10 us at 22/30.
+// After the underarm bind-off an armhole has at most one stepped bind-off (two where it takes away
+// over 8 cm), then 1 stitch on every right-side row n times, then if need be on every 4th row m
+// times: as patterns are printed (common practice). All of these are tried, which is some tens, and
+// priced by cost.h. Where one of n alone, the printed way, stays within 1 stitch of the curve,
+// there is no other. Where none comes within 1.5 stitches (a curve so flat at first that it outruns
+// the steps) more and wider bind-offs and sparser rows are searched, run_search.h, and the result
+// says `beyondStyle`. Cost of processor time: 20 us at 22/30.
 #pragma once
 
 #include "curve/path.h"
@@ -17,14 +16,18 @@
 
 namespace scye {
 
+inline constexpr double kMuchTaken = 8; // cm that an armhole takes away: two stepped bind-offs
+
 struct ArmholeRequest {
-  Path curve{}; // cm, from the end of the underarm bind-off upward, x toward the centre
-                // falling; where it slopes back out to the tip the upper part may grow again
+  // cm, from the end of the underarm bind-off upward, x toward the centre falling; where it slopes
+  // back out to the tip the upper part may grow again. Two where front and back share a schedule:
+  // it is held to both.
+  std::vector<Path> curves{};
   StitchSize size{};
   Stitches underarm{0}; // bound off at each side first
   Stitches taken{0};    // then taken away by the shaping, down to the narrowest place
   Stitches grown{0};    // then added again up to the tip (narrow cross width); RS, >= 4 rows apart
-  Rows rows{0};         // from the underarm bind-off to the first shoulder bind-off; even
+  Rows rows{0};         // from the underarm bind-off to the first shoulder bind-off
   ShapingStyle style{};
 };
 
@@ -37,18 +40,21 @@ enum class ShapingStatus {
 struct ArmholeShaping {
   ShapingStatus status = ShapingStatus::TooFewRows;
   Schedule schedule;
-  double right = 0, left = 0; // cm, knitted length of the edge from the side seam to the shoulder
-  double deviation = 0;       // stitches
-  bool beyondStyle = false;   // wider or more stepped bind-offs than the style allows
-  double cost = 0;
+  EdgeLength right, left;   // cm, knitted, from the side seam to the shoulder
+  double deviation = 0;     // stitches
+  bool printedWay = false;  // 1 on every right-side row, and nothing else
+  bool beyondStyle = false; // more or wider bind-offs than the style allows
+  double cost = 0;          // by cost.h
 };
 
-[[nodiscard]] ArmholeShaping shapeArmhole(const ArmholeRequest& request);
+// The cheapest, at most `most`; at least one.
+[[nodiscard]] std::vector<ArmholeShaping> shapeArmholes(const ArmholeRequest& request, int most);
 
 // One side of a round neck. `curve` runs from the end of the centre bind-off, height 0, up to the
 // neck point with x growing outward. The schedule's start is the row of the centre bind-off (RS,
 // where the left section binds off the centre and the right section stops short of it); `underarm`
-// stays 0. Use neckEdge() for its events.
+// stays 0. Use neckEdge() for its events. Bind-offs of 2 and more, then decreases every 2nd, 4th
+// ... row, the steps never growing.
 struct NeckRequest {
   Path curve;
   StitchSize size{};

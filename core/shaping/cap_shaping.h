@@ -1,67 +1,97 @@
-// The sleeve cap in whole stitches and rows, its knitted edge as long as it is wanted.
+// The sleeve cap in whole stitches and rows.
 //
-// Rows, crown stitches and runs are searched together. Acceptable are: after the underarm bind-off
-// stepped bind-offs and decreases from steep to sparse, then from sparse to steep, stepped
-// bind-offs again, then the crown bind-off on a right-side (or, at a small price, wrong-side) row 1
-// to 3 rows after the last shaping. The reference curve is the drafted cap solved again for the
-// wanted length and the whole-stitch width, underarm and crown; nearness is edgeDeviation() from
-// it. Rows are searched within 6 of the reference's height, crowns within 5 cm of the wanted width.
-// Prices, in units of one line at the default fidelity, are in shaping_cost.h; a mismatch over 2 mm
-// and a deviation over 1 stitch are dear.
+// The reference is the drafted cap solved again (curve/cap_curve.h) for whole stitches of width and
+// underarm bind-off and for the armhole as it is knitted, with the crown as wanted. Searched are:
+// the width (the whole numbers nearest to the drafted one), the crown (within 1 stitch of what is
+// wanted, 2 where nothing else is found), the rows (within 2 of the reference's height), and the
+// runs: after the underarm bind-off stepped bind-offs and decreases from steep to sparse, then from
+// sparse to steep, stepped bind-offs again, then the crown bind-off on a right-side or, at a small
+// price, wrong-side row 1 to 3 rows after the last shaping. What is best is said by cost.h, in this
+// order of weight: the drawn shape, few lines, the seam. Nearness is edgeDeviation() from the
+// reference; the seam is cap - armhole - ease by the mean of the three measures of edge_length.h,
+// on the side of the wearer where it is worse, and how far the three lie apart.
 //
-// A schedule may leave the curve by 1.25 stitches, with at most 6 lines by 1.5. Where none such is
-// within 2 mm (low, wide caps: in two rows the curve moves in by more than a step), stepped
-// bind-offs may be twice, then four times as wide and as many, and the result says `beyondStyle`;
-// those may leave the curve by 1.5 stitches with 6 lines, by 6 with 4. The search is exact over
-// these sets: tests compare it with plain enumeration. Processor time: 0.4 ms at 22/30 (worst 2), 3
-// ms at 40/56; low caps at the finest gauges up to 50.
+// Where nothing comes within 1.5 stitches (low, wide caps: in two rows the curve moves in by more
+// than a step) bind-offs may be twice, then four times as wide and as many, farther off and more
+// rows higher or lower, and the result says `beyondStyle`.
+//
+// Branch and bound, run_search.h: the least cost over these sets, unless CapRequest::work runs out.
+// Cost of processor time: 0.2 ms at 22/30, 1 ms at 40/56.
 #pragma once
 
 #include "curve/cap_curve.h"
 #include "model/units.h"
 #include "shaping/runs.h"
 
+#include <array>
+#include <limits>
 #include <optional>
 #include <vector>
 
 namespace scye {
 
+// What is particular to the half of a cap that is sewn to one side of the body.
+struct CapSide {
+  Stitches underarm{0}; // bound off: the bodice's own
+  double lean = 0;      // cm, how far the crown lies away from this half
+  double share = 0.5;   // of the whole cap's edge that this half is to have
+};
+
 struct CapRequest {
   StitchSize size{};
-  Stitches width{0};    // of the sleeve at the underarm, selvedges included
-  Stitches underarm{0}; // bound off at each side: the bodice's own
-  Stitches selvedge{1}; // at each edge
-  double crown = 7;     // cm, wanted between seams; searched near it
+  std::vector<Stitches> widths{}; // of the sleeve at the underarm, selvedges included; best first
+  Stitches selvedge{1};           // at each edge
+  double crown = 7;               // cm, wanted between seams
   double lowerFullness = 0.45, upperFullness = 0.55;
-  double target = 0; // cm: both edges together with flats = knitted armhole + cap ease
-  std::vector<Run>
-      armhole{}; // the armhole's runs: its first bind-offs are repeated where that is near
+  CapSide front{}, back{};              // alike: both edges have one schedule
+  std::array<EdgeLength, 2> armholes{}; // cm, the wearer's left and right, both edges, as knitted
+  double ease = 0;                      // cm, what the cap is to be longer
   ShapingStyle style{};
-  int lineLimit = 0; // 0: six up to 24 stitches in 10 cm, eight above; two more at full fidelity
-  std::optional<Stitches> crownStitches{}; // fixed, selvedges included
-  std::optional<Rows> rows{}; // fixed, from the underarm bind-off to the crown's; at least 3
+  // Dearer caps are of no use, and the search's work ends there (places come through).
+  double bound = std::numeric_limits<double>::infinity();
+  long work = 30000;
+
+  [[nodiscard]] bool halvesAlike() const {
+    return front.underarm == back.underarm && front.lean == back.lean;
+  }
 };
 
 enum class CapStatus {
-  Fitted,        // within 2 mm and 1 stitch and the line limit
-  Rough,         // knittable, but one of these is missed: compare the figures
+  Fitted,        // within every bar: see CapShaping::withinBars
+  Rough,         // knittable, but a bar is missed: compare the figures
   SleeveTooWide, // even a flat cap is longer than the armhole: no height solves the match
   NoStitches,    // width, underarm and crown leave nothing to shape
   NoSchedule,    // nothing knittable comes near the curve: a cap of a few rows, see referenceHeight
 };
 
+// Bars of a cap that fits, see DEVELOPERS.md: crown within 1 stitch, height within 2 rows,
+// deviation within 1 stitch, seam within 2 mm, the measures within 5 mm of each other.
+struct CapBars {
+  static constexpr double kCrown = 1, kHeight = 2, kOff = 1; // stitches, rows, stitches
+  static constexpr double kSeam = 0.2, kSpread = 0.5;        // cm
+};
+
 struct CapShaping {
   CapStatus status = CapStatus::NoStitches;
-  Schedule schedule;          // of both edges; crown and rows inside
-  CapShape reference;         // the drafted half cap in whole stitches
-  double referenceHeight = 0; // cm
-  double right = 0, left = 0; // cm, knitted lengths with flats
-  double mismatch = 0;        // cm, knitted - target
-  double deviation = 0;       // stitches
+  Stitches width{0};                      // of the sleeve, of those asked
+  Schedule front, back;                   // of the edge sewn to that side; crown and rows in common
+  CapShape referenceFront, referenceBack; // the drafted half caps in whole stitches
+  double referenceHeight = 0;             // cm
+  EdgeLength frontRight, frontLeft, backRight, backLeft; // worked at the right or left edge
+  double seam = 0;      // cm, cap - armhole - ease, on the worse side, by the mean
+  double spread = 0;    // cm, between the measures, on the worse side
+  double deviation = 0; // stitches
   // Has more or wider stepped bind-offs than the style allows: the cap is low for its width.
   // Decreases on every row, a deeper armhole or a narrower sleeve may do without.
   bool beyondStyle = false;
-  double cost = 0;
+  double cost = std::numeric_limits<double>::infinity();
+  long work = 0; // places that the search came through
+
+  // Both edges of the cap on that side of the wearer; the left sleeve is the right one's mirror
+  // image.
+  [[nodiscard]] EdgeLength leftSleeve() const { return backRight + frontLeft; }
+  [[nodiscard]] EdgeLength rightSleeve() const { return frontRight + backLeft; }
+  [[nodiscard]] int lines() const { return std::max(front.lines(), back.lines()); }
   [[nodiscard]] bool knittable() const {
     return status == CapStatus::Fitted || status == CapStatus::Rough;
   }
@@ -69,19 +99,7 @@ struct CapShaping {
 
 [[nodiscard]] CapShaping shapeCap(const CapRequest& request);
 
-// A cap whose halves are fitted each to its own side (a leaning cap, or armholes that differ): both
-// edges have a schedule of their own, with rows and crown in common. `lean` moves the crown toward
-// the left edge (negative: the right), so that the right edge takes away more stitches.
-struct HalvesRequest {
-  CapRequest cap{};                       // its target is not used
-  double rightTarget = 0, leftTarget = 0; // cm, each with its underarm and half the crown
-  double lean = 0;                        // cm
-  Stitches leftUnderarm{0};               // cap.underarm is the right edge's
-};
-struct HalvesShaping {
-  CapShaping right, left; // each: its own edge's length, mismatch and deviation alone
-  [[nodiscard]] bool knittable() const { return right.knittable() && left.knittable(); }
-};
-[[nodiscard]] HalvesShaping shapeCapHalves(const HalvesRequest& request);
+// The drafted curve of one half in stitches, as a path from the underarm bind-off to the crown.
+[[nodiscard]] Path capReference(const CapShape& half, double height);
 
 } // namespace scye

@@ -2,6 +2,8 @@
 
 #include "curve/roots.h"
 
+#include <cmath>
+
 namespace scye {
 
 namespace {
@@ -40,12 +42,12 @@ std::vector<StepBand> stepBands(const Path& curve, const StitchSize& size, int s
   return bands;
 }
 
-Corridor::Corridor(const std::vector<StepBand>& bands, double limit, int most)
-    : width_(most + 1), last_(int(bands.size()) - 1), limit_(limit) {
-  out_.reserve(bands.size() * width_);
-  for (const StepBand& band : bands)
-    for (int taken = 0; taken <= most; ++taken)
-      out_.push_back(band.outside(taken));
+int Corridor::low(int step) const {
+  return std::max(0, int(std::ceil(std::max(-1.0, band(step).low - limit_) - 1e-9)));
+}
+
+int Corridor::high(int step) const {
+  return int(std::floor(std::min(double(most_), band(step).high + limit_) + 1e-9));
 }
 
 } // namespace scye

@@ -1,5 +1,6 @@
 // A reference curve as shaping sees it: step by step of two rows, the interval of stitches taken
-// away that the curve covers between the step's bottom and its top.
+// away that the curve covers between the step's bottom and its top; and how far an edge may leave
+// it.
 #pragma once
 
 #include "curve/path.h"
@@ -21,28 +22,26 @@ struct StepBand {
 // and each of its segments must have monotone x; above its end it is taken to go straight up.
 [[nodiscard]] std::vector<StepBand> stepBands(const Path& curve, const StitchSize& size, int steps);
 
-// The bands with a limit: how far an edge that takes away at most `most` stitches may leave them.
+// The bands with a limit. Step j holds the rows 2j and 2j + 1 after the start; the edge is looked
+// at as it stands in the second of them. Steps above the last band are as the last.
 class Corridor {
 public:
-  Corridor(const std::vector<StepBand>& bands, double limit, int most);
+  Corridor(std::vector<StepBand> bands, double limit, int most)
+      : bands_(std::move(bands)), limit_(limit), most_(most) {}
 
-  // Whether an edge that has taken away `taken` stitches after row `from` and changes next in row
-  // `to` stays within the limit; `deviation` grows to the largest distance met. Rows count from the
-  // start; the edge is looked at in the second row of each step.
-  [[nodiscard]] bool stands(int from, int to, int taken, double& deviation) const {
-    for (int j = from / 2; 2 * j + 1 < to; ++j) {
-      const double out = out_[std::size_t(std::min(j, last_)) * width_ + taken];
-      if (out > limit_) return false;
-      deviation = std::max(deviation, out);
-    }
-    return true;
-  }
+  [[nodiscard]] double limit() const { return limit_; }
+  [[nodiscard]] double outside(int step, int taken) const { return band(step).outside(taken); }
+  // The stitches taken away that are within the limit; low > high where none are.
+  [[nodiscard]] int low(int step) const;
+  [[nodiscard]] int high(int step) const;
 
 private:
-  std::vector<double> out_; // by step and stitches taken away: the distance outside the band
-  std::size_t width_;
-  int last_;
+  [[nodiscard]] const StepBand& band(int step) const {
+    return bands_[std::size_t(std::min(step, int(bands_.size()) - 1))];
+  }
+  std::vector<StepBand> bands_;
   double limit_;
+  int most_;
 };
 
 } // namespace scye

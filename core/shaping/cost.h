@@ -1,48 +1,79 @@
-// What a schedule costs, in units of one line at the default fidelity. The oracle in the tests
-// counts with the same prices.
+// What a schedule costs. The unit is one line to say: a schedule may be a line longer where that
+// saves more than 1. The weights stand in the one table below; they are the outcome of trials on
+// the survey's bodies (tests/bench), not of any source. What must not be is dear rather than
+// forbidden, so that an odd design still gets the best that can be had.
 #pragma once
 
 #include "shaping/runs.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scye {
 
 struct ShapingPrices {
-  double line = 1;      // a run that has to be told
-  double deviation = 2; // a stitch off the curve
+  // What the fidelity control moves: at 0.5 both are as in the table.
+  double line = 1; // a run that has to be told
+  double off = 1;  // a stitch off the curve
 
-  // 0 .. 1 moves the weight from lines to nearness; 0.5 gives the figures above.
   [[nodiscard]] static ShapingPrices at(double fidelity) {
-    return {.line = 0.1 + 1.8 * (1 - fidelity), .deviation = 0.1 + 3.8 * fidelity};
+    return {.line = 0.1 + 1.8 * (1 - fidelity), .off = 0.1 + 1.8 * fidelity};
   }
 
-  static constexpr double kNearEnough = 1;    // stitches; further out is dear
-  static constexpr double kFar = 20;          // once, and again for every stitch further
-  static constexpr double kMismatch = 0.5;    // a millimetre
-  static constexpr double kOverOneMm = 16;    // once, and again for every millimetre
-  static constexpr double kOverTwoMm = 1000;  // once, and again for every millimetre
-  static constexpr double kCrown = 0.5;       // a centimetre wider or narrower than wanted
-  static constexpr double kCrownSquare = 0.3; // and its square
-  static constexpr double kWrongSideCrown = 0.3;
-  static constexpr double kUnlikeArmhole =
-      0.5; // the cap does not start with the armhole's bind-offs
+  // A price that grows: so much a unit from the start, and past each limit once more and steeper.
+  struct Steps {
+    double each = 0;
+    double first = 0, once = 0, more = 0; // past `first`: `once`, and `more` a unit
+    double second = 0, again = 0;         // past `second`: `again`
+    [[nodiscard]] constexpr double operator()(double amount) const {
+      constexpr double kRounding = 1e-9;
+      double price = each * amount;
+      if (amount > first + kRounding) price += once + more * (amount - first);
+      if (amount > second + kRounding) price += again;
+      return price;
+    }
+  };
 
-  [[nodiscard]] double near(double stitches) const {
-    const double over = stitches - kNearEnough;
-    return deviation * stitches + (over > 1e-9 ? kFar * (1 + over) : 0);
+  // clang-format off
+  //                                  each  first once  more  second again
+  static constexpr Steps kCapOff     {0,    1,    4,    8,    1.5,   16};  // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    2,    4,    1.5,   8};   // stitches, beside `off`
+  static constexpr Steps kCrown      {0.5,  1,    4,    4,    2,     16};  // stitches from the wanted
+  static constexpr Steps kHeight     {0.2,  2,    4,    2,    4,     16};  // rows from the curve's
+  static constexpr Steps kSeam       {0.15, 2,    4,    2,    4,     16};  // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    0.5,  5,     4};   // mm between the measures
+  static constexpr double kSingle = 0.5;         // a run of a single decrease
+  static constexpr double kWideStep = 4;         // a run of bind-offs over the style's maxStep
+  static constexpr double kWideStepCoarse = 0.25; // where that is three stitches at most
+  static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
+  static constexpr double kWrongSideCrown = 0.5;
+  static constexpr double kUnderarmMoved = 1;    // a stitch
+  static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
+  static constexpr double kFurtherBindOff = 8;   // of an armhole, past those allowed
+  static constexpr double kFurtherLine = 3;      // past capLines()
+  // clang-format on
+
+  // Lines of a cap: the finer the stitches, the more.
+  [[nodiscard]] static double capLines(const StitchSize& size) {
+    const double perTen = 10 / size.width;
+    return perTen < 25 ? 5 : perTen < 32 ? 6 : 7;
   }
-  // The largest deviation that costs less than `left`; negative where there is none.
-  [[nodiscard]] double nearFor(double left) const {
-    if (left < near(kNearEnough)) return left / deviation;
-    return std::max(kNearEnough, left / (deviation + kFar));
+
+  [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }
+  [[nodiscard]] double armholeOff(double stitches) const {
+    return off * stitches + kArmholeOff(stitches);
   }
-  [[nodiscard]] static double crownOff(double cm) {
-    return std::abs(cm) * (kCrown + kCrownSquare * std::abs(cm));
+  // What a run costs to say, without what a single decrease costs more.
+  [[nodiscard]] double told(const Run& run, const ShapingStyle& style,
+                            const StitchSize& size) const {
+    const bool wide = run.kind == ShapingKind::BindOff &&
+                      run.stitches.value() * size.width > style.maxStep + 1e-9 &&
+                      run.stitches > Stitches(2);
+    const double coarse = run.stitches > Stitches(3) ? kWideStep : kWideStepCoarse;
+    return line + (wide ? coarse : 0);
   }
-  [[nodiscard]] static double missed(double cm) {
-    const double mm = 10 * std::abs(cm);
-    return kMismatch * mm + (mm > 1 ? kOverOneMm * mm : 0) + (mm > 2 ? kOverTwoMm * mm : 0);
+  [[nodiscard]] static double single(const Run& run) {
+    return run.times == 1 && run.kind == ShapingKind::Decrease ? kSingle : 0;
   }
 };
 

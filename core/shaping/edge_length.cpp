@@ -7,19 +7,26 @@
 
 namespace scye {
 
-double edgeLength(const KnittedEdge& edge, const StitchSize& size) {
-  double sum = edge.flatTop * size.width;
-  int standing = edge.begin, pending = 0; // the last row an event was worked in, and its change
+EdgeLength edgeLength(const KnittedEdge& edge, const StitchSize& size) {
+  const double w = size.width, h = size.height;
+  EdgeLength sum;
+  double flats = edge.flatTop;
+  int standing = edge.begin; // the last row an event was worked in
+  double before = 0;         // and its change
+  const auto piece = [&](double change, int row) {
+    const double up = (row - standing) * h;
+    sum += {std::hypot(before * w, up), std::hypot(change * w, up),
+            std::hypot(0.5 * (before + change) * w, up)};
+    standing = row, before = change;
+  };
   for (const EdgeEvent& event : edge.events) {
-    if (event.kind == EventKind::Underarm) {
-      sum += std::abs(event.change.value()) * size.width;
-      standing = event.row;
-      continue;
-    }
-    sum += std::hypot(pending * size.width, (event.row - standing) * size.height);
-    standing = event.row, pending = event.change.value();
+    if (event.kind == EventKind::Underarm)
+      flats += std::abs(event.change.value()), standing = event.row;
+    else
+      piece(event.change.value(), event.row);
   }
-  return sum + std::hypot(pending * size.width, (edge.end - standing) * size.height);
+  piece(0, edge.end);
+  return sum + EdgeLength{flats * w, flats * w, flats * w};
 }
 
 double crownHalfStitches(Stitches crown, Stitches selvedge) {

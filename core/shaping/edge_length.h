@@ -1,15 +1,25 @@
 // The length of a knitted edge, in centimetres, from the changes worked along it.
 //
-// One rule for every piece. An event is a change of the edge worked in a row. The underarm and
-// crown bind-offs lie flat: stitches x stitch width. From the underarm bind-off to the first event
-// the edge runs straight up. Every other event contributes one chord, from where the edge stood to
-// where it stands when the next event (or the edge's end) comes: hypot(k * width, rows between *
-// row height). Exact to rounding; cost: one square root an event.
+// An edge of whole stitches and rows is a staircase; how long it is when it is sewn is a matter of
+// where the seam is thought to run. An event is a change of k stitches worked in a row: a tread
+// from the outer corner, where the edge stood before, to the inner corner, where it stands after.
+// From there it goes straight up to the next event's outer corner. Three ways along it are
+// measured, each a chain of straight pieces from the end of the underarm bind-off to the end of the
+// edge:
+//   chord   through the outer corners: the first piece goes straight up, each event gives
+//           hypot(k, rows to the next event)
+//   corner  through the inner corners: each event gives hypot(k, rows since the event before), the
+//           last piece goes straight up
+//   middle  through the middles of the treads
+// The underarm and crown bind-offs lie flat, stitches x stitch width, in all three. Where k and the
+// rows between stay the same the three are equal; they part where one run gives way to another.
+// Armhole and cap are matched by their mean. Exact to rounding; cost: three square roots an event.
 #pragma once
 
 #include "curve/path.h"
 #include "model/units.h"
 
+#include <algorithm>
 #include <span>
 #include <vector>
 
@@ -34,7 +44,25 @@ struct KnittedEdge {
   double flatTop = 0;              // stitches: this edge's half of the crown without its selvedges
 };
 
-[[nodiscard]] double edgeLength(const KnittedEdge& edge, const StitchSize& size);
+struct EdgeLength {
+  double chord = 0, corner = 0, middle = 0; // cm
+  [[nodiscard]] double mean() const { return (chord + corner + middle) / 3; }
+  // Between the largest and the smallest of the three.
+  [[nodiscard]] double spread() const {
+    return std::max({chord, corner, middle}) - std::min({chord, corner, middle});
+  }
+  EdgeLength& operator+=(const EdgeLength& o) {
+    chord += o.chord, corner += o.corner, middle += o.middle;
+    return *this;
+  }
+  friend EdgeLength operator+(EdgeLength a, const EdgeLength& b) { return a += b; }
+  friend EdgeLength operator*(double f, const EdgeLength& a) {
+    return {f * a.chord, f * a.corner, f * a.middle};
+  }
+  friend EdgeLength operator-(const EdgeLength& a, const EdgeLength& b) { return a + -1.0 * b; }
+};
+
+[[nodiscard]] EdgeLength edgeLength(const KnittedEdge& edge, const StitchSize& size);
 
 // This edge's half of a crown bind-off of `crown` stitches that hold a selvedge at each end.
 [[nodiscard]] double crownHalfStitches(Stitches crown, Stitches selvedge);

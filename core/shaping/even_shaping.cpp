@@ -19,8 +19,18 @@ EvenShaping shapeEvenly(const EvenRequest& request) {
   }
   const int closer = slots / changes, wider = slots % changes; // spacing in right-side rows
   out.fits = changes == request.changes && 2 * closer >= request.atLeast.value();
-  out.runs = joined({{request.kind, Stitches(1), Rows(2 * closer), changes - wider},
-                     {request.kind, Stitches(1), Rows(2 * closer + 2), wider}});
+  const auto run = [&](int spacing, int times) {
+    return Run{request.kind, Stitches(1), Rows(2 * spacing), times};
+  };
+  // One line, and the rows left over worked even at the end, where that is within a stitch of even.
+  if (wider * changes <= slots) {
+    out.runs = {run(closer, changes)};
+    return out;
+  }
+  // The greater part first: what remains comes at the far end.
+  out.runs = {run(closer, changes - wider), run(closer + 1, wider)};
+  if (wider > changes - wider) std::swap(out.runs[0], out.runs[1]);
+  out.runs = joined(out.runs);
   return out;
 }
 

@@ -19,8 +19,9 @@ struct EvenRequest {
 };
 
 struct EvenShaping {
-  // At most two runs, the closer spacing first; the changes fill the range to its last right-side
-  // row but for what is left over when spacings are equal.
+  // One run where that stays within a stitch of an even spread; the rows left over are then worked
+  // even at the far end. Else two, the greater first, that fill the range to its last right-side
+  // row.
   std::vector<Run> runs{};
   int start = 0; // right-side row the first spacing counts from: knittedEdge(schedule, side, start)
   bool fits = true; // false: closer than `atLeast`; the runs then are as close as every 2nd row and

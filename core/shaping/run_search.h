@@ -1,130 +1,173 @@
-// The parts the searches for armhole and cap are made of: the ladder of acceptable run kinds, the
-// lengths of chords between events, and the walk upward from the underarm in ever smaller steps.
+// The search for the best sequence of runs along an edge, for caps and necks: branch and bound
+// (A. H. Land and A. G. Doig, "An automatic method of solving discrete programming problems",
+// Econometrica 28, 1960; from memory). Schedules are built run by run from the edge's end downward,
+// depth first. The bounds come from a dynamic programme over a smaller state (state-space
+// relaxation: N. Christofides, A. Mingozzi, P. Toth, Networks 11, 1981; from memory): for each
+// place that an edge may come through, row and stitches taken away, and each kind of shaping worked
+// there, the least price of all runs below, and the shortest and longest way up to it.
+//
+// Exact within the kinds, the corridor and the limit on bind-offs it is given, unless the work
+// allowed runs out: then it is the best met so far. Work is counted, not timed, so the same design
+// gives the same schedule on every machine.
 #pragma once
 
 #include "shaping/corridor.h"
 #include "shaping/cost.h"
 #include "shaping/runs.h"
 
-#include <cmath>
-#include <utility>
+#include <array>
+#include <limits>
 #include <vector>
 
 namespace scye {
 
-// One way of shaping; the ladder runs from steep to sparse: bind-offs from the widest step down to
-// 2 (of many widths only some), decreases every row where allowed, then every 2nd, 4th ... 12th
-// row.
-struct Rung {
+// One kind of shaping and what it costs to say.
+struct StepKind {
   ShapingKind kind = ShapingKind::Decrease;
   int stitches = 1;
-  int every = 2;
+  int every = 2;       // rows; on every row decreases come two by two, in one step of two rows
+  double price = 1;    // a line of it
+  bool rising = false; // of the upper half of a cap, where the steps grow again
+
   [[nodiscard]] bool bindOff() const { return kind == ShapingKind::BindOff; }
-  // Decreases on every row come two by two, so that the next run starts from a right-side row.
-  [[nodiscard]] int together() const { return every == 1 ? 2 : 1; }
+  [[nodiscard]] int steps() const { return every == 1 ? 1 : every / 2; } // of two rows
+  [[nodiscard]] int taken() const { return every == 1 ? 2 : stitches; }
+  [[nodiscard]] int events() const { return every == 1 ? 2 : 1; }
 };
-inline constexpr int kSparsest = 12;    // rows between decreases
-inline constexpr int kBindOffRungs = 7; // at most
-[[nodiscard]] std::vector<Rung> shapingLadder(const ShapingStyle& style, const StitchSize& size);
 
-enum class AskedEdges { Both, Right, Left };
+// From steep to sparse; of a cap then from sparse to steep. `sparsest`: rows between decreases.
+[[nodiscard]] std::vector<StepKind> fallingKinds(const ShapingStyle& style, const StitchSize& size,
+                                                 int sparsest);
+[[nodiscard]] std::vector<StepKind> capKinds(const ShapingStyle& style, const StitchSize& size,
+                                             int sparsest);
 
-// Lengths of chords, summed over the asked edges. On the left edge bind-offs come a row later.
-class Chords {
+// Lengths of the pieces between events, right and left edge together. On the left edge bind-offs
+// come a row later.
+class EdgePieces {
 public:
-  Chords(const StitchSize& size, AskedEdges edges, int widestStep);
-  // From an event of `stitches` to the next event `gap` rows later (as the right edge counts).
-  [[nodiscard]] double chord(int stitches, bool fromBindOff, bool toBindOff, int gap) const {
-    return gap < kRows ? table_[((stitches * 2 + fromBindOff) * 2 + toBindOff) * kRows + gap]
-                       : sum(stitches, fromBindOff, toBindOff, gap);
+  EdgePieces(const std::vector<StepKind>& kinds, const StitchSize& size, bool underarm);
+  // From the last event of `from` (-1: the underarm) to the one of `to` that is worked next.
+  [[nodiscard]] const EdgeLength& between(int from, int to) const {
+    return table_[std::size_t(from + 1) * kinds_.size() + std::size_t(to)];
   }
+  // From the last event to the end of the edge, so many rows later.
+  [[nodiscard]] EdgeLength toEnd(int from, int rows) const;
 
 private:
-  static constexpr int kRows = 16;
-  [[nodiscard]] double sum(int stitches, bool fromBindOff, bool toBindOff, int gap) const;
+  struct Event {
+    double stitches;
+    bool late; // on the left edge
+  };
+  [[nodiscard]] EdgeLength piece(const Event& from, const Event& to, int rows) const;
+  std::vector<StepKind> kinds_;
   StitchSize size_;
-  AskedEdges edges_;
-  std::vector<double> table_;
+  std::vector<EdgeLength> table_;
 };
 
-// A beginning of a schedule: some runs, the last event in row `row`.
-struct Climb {
-  int row = 0, taken = 0;
-  double length = 0;    // over the asked edges, without the underarm and the last event's chord
-  double deviation = 0; // stitches, up to the last event
-  int rung = 0;         // of the last run
-  int lines = 0;
-};
-
-struct RungRun {
-  int rung = 0, times = 0;
-};
-[[nodiscard]] std::vector<Run> toRuns(const std::vector<Rung>& ladder,
-                                      const std::vector<RungRun>& runs);
-
-// Visits every acceptable beginning whose steps never grow, inside the corridor, with at most
-// `taken` stitches in at most `rows` rows. `visit(climb, runs)` says whether to go on from there.
-template <class Visit>
-class Climber {
+// The dynamic programme: what may lie below each place.
+class WaysUp {
 public:
-  Climber(const std::vector<Rung>& ladder, const Chords& chords, const Corridor& corridor,
-          int underarm, int maxSteps, int taken, int rows, Visit visit)
-      : ladder_(ladder), chords_(chords), corridor_(corridor), underarm_(underarm),
-        maxSteps_(maxSteps), taken_(taken), rows_(rows), visit_(visit) {}
+  static constexpr std::array<double, 3> kWithin{0.6, 1, 1.5}; // stitches off, and the limit
+  static constexpr std::size_t kLevels = kWithin.size() + 1;
+  static constexpr float kNever = std::numeric_limits<float>::infinity();
+  struct Reach {
+    std::array<float, kLevels> price; // least, of runs that stay that near; the last: the limit
+    float shortest = kNever, longest = -kNever; // cm, mean of the measures
+    float least = kNever, most = -kNever;       // cm, chord - corner
+    float lines = kNever;                       // least
+    [[nodiscard]] bool any() const { return price.back() < kNever; }
+  };
 
-  void run() { from(Climb{.rung = -1}, 0); }
+  WaysUp(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
+         int steps);
+
+  [[nodiscard]] int steps() const { return int(low_.size()) - 1; }
+  [[nodiscard]] int low(int step) const { return low_[std::size_t(step)]; }
+  [[nodiscard]] int high(int step) const { return high_[std::size_t(step)]; }
+  // An event of `kind` in step `step` leaves `taken` stitches taken away, within low() and high().
+  [[nodiscard]] const Reach& at(int step, int taken, int kind) const {
+    return reach_[(first_[std::size_t(step)] + std::size_t(taken - low(step))) * kinds_ +
+                  std::size_t(kind)];
+  }
+  [[nodiscard]] bool holds(int step, int taken) const {
+    return step >= 0 && step <= steps() && taken >= low(step) && taken <= high(step);
+  }
 
 private:
-  void from(const Climb& start, int bindOffs) {
-    for (int next = start.rung + 1; next < int(ladder_.size()); ++next) {
-      const Rung& rung = ladder_[next];
-      // The first shaping comes on the second row after the underarm bind-off.
-      if (start.rung < 0 && rung.every != 2) continue;
-      // On the left edge a bind-off comes a row later: a decrease in the row after it would meet
-      // it.
-      if (start.rung >= 0 && ladder_[start.rung].bindOff() && rung.every == 1) continue;
-      runs_.push_back({next, 0});
-      const bool any = repeat(start, next, bindOffs);
-      runs_.pop_back();
-      if (!any && rung.every >= 2 && !rung.bindOff()) break; // so will sparser ones be
-    }
-  }
+  void fill(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
+            int step, int taken, int kind);
+  std::size_t kinds_;
+  std::vector<int> low_, high_;
+  std::vector<std::size_t> first_; // of a step's places
+  std::vector<Reach> reach_;
+};
 
-  // Runs of one rung on top of what is there, an event at a time; false if not even one has room.
-  bool repeat(Climb at, int index, int bindOffs) {
-    const Rung& rung = ladder_[index];
-    at.lines += 1;
-    while (!rung.bindOff() || bindOffs++ < maxSteps_) {
-      for (int i = 0; i < rung.together(); ++i)
-        if (!step(at, index)) return runs_.back().times > 0;
-      runs_.back().times += rung.together();
-      if (!visit_(std::as_const(at), std::as_const(runs_))) return true;
-      from(at, bindOffs);
-    }
-    return true;
-  }
+// A schedule that was found.
+struct RunsFound {
+  double cost = 0;
+  std::vector<Run> runs{};
+  EdgeLength length{};  // of right and left edge, without flats
+  double deviation = 0; // stitches
+};
 
-  bool step(Climb& at, int index) {
-    const Rung& rung = ladder_[index];
-    const int row = at.row + rung.every;
-    if (row > rows_ || at.taken + rung.stitches > taken_) return false;
-    if (!corridor_.stands(at.row, row, at.taken, at.deviation)) return false;
-    if (at.rung >= 0) {
-      const Rung& last = ladder_[at.rung];
-      at.length += chords_.chord(last.stitches, last.bindOff(), rung.bindOff(), rung.every);
-    } else { // straight up from the underarm bind-off, itself a row later on the left edge
-      at.length += chords_.chord(0, underarm_ > 0, rung.bindOff(), rung.every);
-    }
-    at.row = row, at.taken += rung.stitches, at.rung = index;
-    return true;
-  }
+// What is asked of a schedule beside its runs; and who keeps what is found.
+class RunGoal {
+public:
+  virtual ~RunGoal() = default;
+  virtual double off(double deviation) const = 0; // price of leaving the curve
+  // Least price of a length whose mean, and whose chord - corner, lie between these, cm.
+  virtual double lengthAtLeast(double low, double high, double apartLow,
+                               double apartHigh) const = 0;
+  virtual double lines(double count) const = 0;              // price of many, beside that of each
+  virtual double length(const EdgeLength& length) const = 0; // its price once known
+  virtual double bound() const = 0;                          // dearer ones are of no use
+  virtual void found(RunsFound schedule) = 0;
+};
 
-  const std::vector<Rung>& ladder_;
-  const Chords& chords_;
+// Where an edge ends.
+struct RunEnd {
+  int step = 0;     // of two rows, in which its last event is worked
+  int taken = 0;    // stitches, by all events
+  int rowsLeft = 2; // from that event's row to the end
+  int steps = 0;    // of the whole edge
+  double price = 0; // of ending there
+};
+
+class RunSearch {
+public:
+  RunSearch(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
+            const WaysUp& ways, int maxBindOffs)
+      : kinds_(kinds), pieces_(pieces), corridor_(corridor), ways_(ways),
+        maxBindOffs_(maxBindOffs) {}
+
+  // The least that a schedule with this end can cost; infinite where there is none.
+  [[nodiscard]] double leastCost(const RunEnd& end, const RunGoal& goal) const;
+  // Hands every schedule that may cost less than goal.bound() to `goal`. `work` counts the places
+  // come through and is left when it passes `most`.
+  void run(const RunEnd& end, RunGoal& goal, long& work, long most);
+
+private:
+  struct Above { // what is decided from the end down to, not with, the run that is being worked
+    double price = 0, deviation = 0, lines = 0;
+    EdgeLength length{};
+    int bindOffs = 0; // in this half
+  };
+  [[nodiscard]] bool stands(int from, int to, int taken, double& deviation) const;
+  [[nodiscard]] double floor(const Above& above, int step, int taken, int kind,
+                             const RunGoal& goal) const;
+  void down(const Above& above, int step, int taken, int kind);
+  void finish(const Above& above);
+
+  const std::vector<StepKind>& kinds_;
+  const EdgePieces& pieces_;
   const Corridor& corridor_;
-  int underarm_, maxSteps_, taken_, rows_;
-  Visit visit_;
-  std::vector<RungRun> runs_;
+  const WaysUp& ways_;
+  int maxBindOffs_;
+
+  RunGoal* goal_ = nullptr;
+  long* work_ = nullptr;
+  long most_ = 0;
+  std::vector<Run> runs_; // from the end downward
 };
 
 } // namespace scye

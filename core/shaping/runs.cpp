@@ -62,8 +62,8 @@ KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, int firstRow, S
   return edge;
 }
 
-double edgeLength(const Schedule& schedule, EdgeSide side, const StitchSize& size,
-                  Stitches selvedge) {
+EdgeLength edgeLength(const Schedule& schedule, EdgeSide side, const StitchSize& size,
+                      Stitches selvedge) {
   return edgeLength(knittedEdge(schedule, side, 0, selvedge), size);
 }
 
@@ -82,13 +82,13 @@ std::vector<Run> joined(std::vector<Run> runs) {
   return out;
 }
 
-int ShapingStyle::widestStep(const StitchSize& size) const {
-  return std::max(2, int(std::floor(maxStep / size.width + 1e-9)));
+int ShapingStyle::widestBindOff(const StitchSize& size) const {
+  return std::max(2, int(std::floor(widestStep / size.width + 1e-9)));
 }
 
 ShapingStyle ShapingStyle::widened(int times) const {
   ShapingStyle wider = *this;
-  wider.maxStep *= times, wider.maxSteps *= times;
+  wider.widestStep *= times, wider.maxSteps *= times;
   return wider;
 }
 

@@ -24,7 +24,9 @@ struct Run {
   Stitches stitches{1}; // at each edge, each time; positive
   Rows every{2};
   int times = 1;
-  Rows rest{0}; // rows worked even before the first `every` starts to count
+  // Rows worked even before the first `every` starts to count; negative where the first event comes
+  // sooner.
+  Rows rest{0};
   bool operator==(const Run&) const = default;
 
   [[nodiscard]] Stitches total() const { return times * stitches; }
@@ -56,21 +58,22 @@ struct Schedule {
                                       Stitches selvedge = Stitches(0));
 
 // Lengths in cm, flats included. Independent of `firstRow`.
-[[nodiscard]] double edgeLength(const Schedule& schedule, EdgeSide side, const StitchSize& size,
-                                Stitches selvedge = Stitches(0));
+[[nodiscard]] EdgeLength edgeLength(const Schedule& schedule, EdgeSide side, const StitchSize& size,
+                                    Stitches selvedge = Stitches(0));
 
 // Adjacent runs of the same kind, stitches and spacing made one; empty runs dropped.
 [[nodiscard]] std::vector<Run> joined(std::vector<Run> runs);
 
 // How a knitter likes her shaping; shared by armhole, neck and cap.
 struct ShapingStyle {
-  double fidelity = 0.5; // 0: as few lines as can be; 1: as near to the drafted curve as can be
-  bool everyRow = false; // decreases on wrong-side rows too
-  double maxStep = 1.5;  // cm: the widest stepped bind-off; two stitches are always allowed
-  int maxSteps = 4;      // pairs of stepped bind-offs after the underarm, and before the crown
+  double fidelity = 0.5;   // 0: as few lines as can be; 1: as near to the drafted curve as can be
+  bool everyRow = false;   // decreases on wrong-side rows too
+  double maxStep = 1.5;    // cm: the widest stepped bind-off without a price; see cost.h
+  double widestStep = 1.9; // cm: the widest at all; two stitches are always allowed
+  int maxSteps = 4;        // pairs of stepped bind-offs after the underarm, and before the crown
   bool operator==(const ShapingStyle&) const = default;
 
-  [[nodiscard]] int widestStep(const StitchSize& size) const; // in stitches, at least 2
+  [[nodiscard]] int widestBindOff(const StitchSize& size) const; // in stitches, at least 2
   [[nodiscard]] ShapingStyle widened(int times) const; // steps so many times as wide and as many
 };
 

@@ -24,7 +24,13 @@ struct Given {
   const char* name;
   std::vector<Field> fields;
 };
-const Given kAllGiven{"all 14", surveyFields()}, kFewGiven{"only four", kFew};
+// What a guide asks for first; the armhole's girth and the tip's height may be given beside it.
+std::vector<Field> usualFields() {
+  std::vector<Field> fields = surveyFields();
+  std::erase_if(fields, [](Field f) { return f == Field::ScyeGirth || f == Field::TipToUnderarm; });
+  return fields;
+}
+const Given kAllGiven{"all 14", usualFields()}, kFewGiven{"only four", kFew};
 
 double toHalf(double cm) {
   return std::round(cm * 2) / 2;
@@ -56,6 +62,11 @@ std::optional<double> elbowWritten(const Subject& s, Field f) {
 std::optional<double> roundWritten(const Subject& s, Field f) {
   if (f != Field::ArmholeDepth) return std::nullopt;
   return toHalf(s[std::size_t(Measure::ScyeGirth)]);
+}
+
+std::optional<double> tipWritten(const Subject& s, Field f) {
+  if (f != Field::ArmholeDepth) return std::nullopt;
+  return toHalf(s[std::size_t(Measure::TipToUnderarm)]);
 }
 
 struct Rate {
@@ -99,7 +110,10 @@ std::map<Field, Rate> oneSlip(Figure figure, const Given& given, Slip slip,
         Body body = bodyOf(subject, given.fields);
         body[f] = *value;
         const auto found = doubted(body, fold.fitted);
-        rates[f] += {1, asks(found, f), names(found, slip, f)};
+        // A man's depth of 21 written as 12 is just his tip-to-underarm length.
+        const bool asTip = slip == Slip::Digits && f == Field::ArmholeDepth;
+        rates[f] +=
+            {1, asks(found, f), names(found, slip, f) || (asTip && names(found, Slip::FromTip, f))};
       }
   return rates;
 }
@@ -118,7 +132,8 @@ const char* name(Figure figure) {
 class BodyDoubtTrial : public ::testing::TestWithParam<Figure> {};
 
 TEST_P(BodyDoubtTrial, AtMostOneInAHundredIsQuestionedWhenNothingIsWrong) {
-  for (const Given* given : {&kAllGiven, &kFewGiven}) {
+  const Given every{"all 16", surveyFields()};
+  for (const Given* given : {&kAllGiven, &every, &kFewGiven}) {
     std::map<Field, Rate> rates;
     for (const Fold& fold : folds(GetParam()))
       for (const Subject& subject : fold.leftOut) {
@@ -148,6 +163,7 @@ TEST_P(BodyDoubtTrial, SingleSlipsAreCaughtAndNamed) {
       {"first two digits swapped", Slip::Digits, digitsWritten, 0.88, 0.80},
       {"upper arm at the elbow", Slip::AtElbow, elbowWritten, 0.97, 0.78},
       {"depth taken round armhole", Slip::ScyeGirth, roundWritten, 0.99, 0.99},
+      {"depth from the shoulder tip", Slip::FromTip, tipWritten, 0.95, 0.94},
   };
   for (const Trial& trial : trials)
     for (const Given* given : {&kAllGiven, &kFewGiven}) {

@@ -4,7 +4,7 @@
 // definitions.
 #include "seam/match.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "support/random_designs.h"
 #include "support/record.h"
 

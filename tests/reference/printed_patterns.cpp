@@ -2,8 +2,8 @@
 // Sources: "A Serviceable Sweater", Handbook of Wool Knitting and Crochet, 1918 (Project Gutenberg
 // 26113): 5 stitches and 7 rows to the inch; two printed patterns of 5.5 x 7 and 6.5 x 8 to the
 // inch.
-#include "body/complete.h"
 #include "draft/armhole.h"
+#include "draft/complete.h"
 #include "model/units.h"
 
 #include <gtest/gtest.h>
@@ -31,7 +31,8 @@ Sizes ourSizes(const PrintedBack& p) {
     d.set(ease, 0);
   d.set(Field::Bust, centimetres(p, 2 * p.stitches));
   d.set(Field::CrossShoulder, centimetres(p, p.afterArmhole));
-  d.set(Field::ArmholeDepth, kCmPerInch * p.armholeInches);
+  d.set(Field::CrossBack, centimetres(p, p.afterArmhole));
+  d.set(Field::ArmholeDepth, kCmPerInch * p.armholeInches, Source::Garment);
   return complete(
       d.set(Field::SwatchStitches, 4 * p.perInch).set(Field::SwatchWidth, 4 * kCmPerInch));
 }

@@ -17,6 +17,7 @@ constexpr Figure kAllFigures[] = {Figure::Woman, Figure::Man, Figure::Child, Fig
 GarmentDraft publishedGarment(Figure figure, const TableSize& size, Garment garment) {
   Design d;
   d.choose(Choice::Figure, figure).choose(Choice::Garment, garment);
+  d.choose(Choice::FillFrom, FillFrom::Size);
   d.set(Field::Bust, kCmPerInch * size.bust).set(Field::UpperArm, kCmPerInch * size.upperArm);
   return draftGarment(d.set(Field::SwatchStitches, 22));
 }

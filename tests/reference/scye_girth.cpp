@@ -12,8 +12,7 @@
 namespace scye {
 namespace {
 
-// Biacromial breadth stands for cross-shoulder; the knitter's depth = scye depth + back neck drop -
-// shoulder drop.
+// Biacromial breadth stands for cross-shoulder, all widths alike.
 Design bodyWithoutEase(const test::CsvTable& survey, std::size_t row, Figure figure) {
   const auto cm = [&](std::string_view column) { return 0.1 * survey.number(row, column); };
   Design d;
@@ -24,7 +23,8 @@ Design bodyWithoutEase(const test::CsvTable& survey, std::size_t row, Figure fig
   d.set(Field::BackNeckDrop, kBackDrop).set(Field::ShoulderDrop, kShoulderDrop);
   return d.set(Field::Bust, cm("bust_girth"))
       .set(Field::CrossShoulder, cm("biacromial_breadth"))
-      .set(Field::ArmholeDepth, cm("scye_depth") + kBackDrop - kShoulderDrop)
+      .set(Field::CrossBack, cm("biacromial_breadth"))
+      .set(Field::ArmholeDepth, cm("scye_depth"))
       .set(Field::UpperArm, cm("upper_arm_girth"));
 }
 

@@ -1,6 +1,10 @@
 #include "reference/shaping_survey.h"
 
+#include "model/units.h"
+
 #include <algorithm>
+#include <cmath>
+#include <cstdio>
 #include <fstream>
 #include <map>
 #include <sstream>
@@ -42,27 +46,38 @@ std::vector<Body> bodies() {
   return all;
 }
 
-Frame frame(const Body& body, double upperArmEase) {
-  constexpr double kBustEase = 5, kDepthEase = 2, kShoulderDrop = 2.5, kBackNeckDrop = 2;
-  Frame f;
-  f.bust = (body.bust + kBustEase) / 4;
-  f.cross = body.crossShoulder / 2;
-  f.depth = body.scyeDepth + kBackNeckDrop - kShoulderDrop + kDepthEase;
-  const double away = f.bust - f.cross;
-  f.underarm = std::clamp(0.45 * away, std::min(1.0, 0.6 * away), 5.0);
-  f.rise = std::clamp(1.4 * (away - f.underarm) / f.depth, 0.35, 0.65);
-  f.upperArm = body.upperArm + upperArmEase;
-  f.crown = std::clamp(0.20 * f.upperArm, 4.0, 10.0);
-  return f;
+Design designOf(const Body& body, const Case& c) {
+  // Back neck drop and shoulder drop of the starting values turn the scye depth into the armhole's.
+  constexpr double kShoulderDrop = 2.5, kBackNeckDrop = 2;
+  Design d;
+  d.choose(Choice::Figure, body.woman ? Figure::Woman : Figure::Man);
+  d.choose(Choice::Garment, c.garment).choose(Choice::CapLean, c.lean);
+  d.choose(Choice::Washed, YesNo::Yes);
+  d.set(Field::Bust, body.bust).set(Field::UpperArm, body.upperArm);
+  d.set(Field::CrossShoulder, body.crossShoulder);
+  d.set(Field::ArmholeDepth, body.scyeDepth + kBackNeckDrop - kShoulderDrop);
+  d.set(Field::SwatchStitches, c.gauge.stitches).set(Field::SwatchRows, c.gauge.rows);
+  if (c.fit == Fit::Close)
+    d.set(Field::EaseBust, 2.5).set(Field::EaseUpperArm, 2.5).set(Field::EaseArmholeDepth, 1.5);
+  if (c.fit == Fit::Loose)
+    d.set(Field::EaseBust, 12).set(Field::EaseUpperArm, 8).set(Field::EaseArmholeDepth, 4);
+  if (c.narrow) d.set(Field::EaseCrossBack, -1.5).set(Field::EaseCrossFront, -3);
+  return d;
 }
 
-Path Frame::armhole() const {
-  const double span = bust - underarm - cross, rising = rise * depth;
-  Path path(Vec2(bust - underarm, 0));
-  path.cubicTo(Vec2(bust - underarm - scoop * span, 0), Vec2(cross, rising * (1 - scoop)),
-               Vec2(cross, rising));
-  path.lineTo(Vec2(cross, depth));
-  return path;
+std::string commandLine(const Design& design) {
+  std::string out = "scyewright draft EMPTY.scye";
+  char text[32];
+  for (int c = 0; c < kChoiceCount; ++c)
+    if (const int option = design.option(Choice(c)); option != 0)
+      out += " --with " + std::string(info(Choice(c)).key) + "=" +
+             std::string(info(Choice(c)).options.begin()[option]);
+  for (int f = 0; f < kFieldCount; ++f)
+    if (const auto value = design.given(Field(f))) {
+      std::snprintf(text, sizeof text, "%.2f", *value);
+      out += " --with " + std::string(info(Field(f)).key) + "=" + text;
+    }
+  return out;
 }
 
 } // namespace scye::survey

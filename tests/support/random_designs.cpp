@@ -1,7 +1,7 @@
 #include "support/random_designs.h"
 
-#include "body/complete.h"
 #include "body/size_tables.h"
+#include "draft/complete.h"
 #include "model/units.h"
 
 #include <gtest/gtest.h>

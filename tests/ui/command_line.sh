@@ -127,7 +127,6 @@ expect 3 'none/b.svg could not be written' draft jacket.scye --schematic none/b.
 cp a.json before.json
 (
   ulimit -f 8
-  trap '' XFSZ
   "$program" draft jacket.scye --with bust=95 --report a.json >/dev/null 2>err.txt
 )
 [ $? -eq 3 ] || wrong "a full disk gives exit code 3: $(cat err.txt)"

@@ -10,7 +10,7 @@
 #include "shell/head_bar.h"
 #include "values/field_box.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include <QApplication>
 #include <QFontMetrics>

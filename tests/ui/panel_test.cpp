@@ -1,7 +1,7 @@
 // Typing values: in either unit, refused where they cannot be, one step of history each.
 #include "window_fixture.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "fit/answers.h"
 #include "look/quiet_button.h"
 #include "panels/ease_strip.h"
@@ -215,7 +215,8 @@ TEST_F(Panel, whyAWorkedOutValueCannotBeTypedIsSaidCalmly) {
   EXPECT_EQ(document().design(), before);
   for (const QLabel* label : window_->findChildren<QLabel*>()) {
     if (!label->isVisible() || !label->text().startsWith(why)) continue;
-    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out for you\""))) << "the choice to change";
+    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out for you\"")))
+        << "the choice to change";
     EXPECT_EQ(label->visibleRegion().boundingRect(), label->rect()) << "all of it is in view";
     EXPECT_EQ(label->palette().color(QPalette::WindowText),
               QApplication::palette().color(QPalette::WindowText));

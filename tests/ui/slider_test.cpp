@@ -2,7 +2,7 @@
 // afterwards.
 #include "window_fixture.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "panels/row_slider.h"
 #include "values/field_box.h"
 #include "values/value_slider.h"

@@ -20,8 +20,8 @@ WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) 
 WindowFixture::~WindowFixture() = default;
 
 AppPaths WindowFixture::paths() const {
-  return {folder_.filePath(QStringLiteral("settings.ini")),
-          folder_.filePath(QStringLiteral("window.ini")),
+  return {folder_.filePath(QStringLiteral("settings.json")),
+          folder_.filePath(QStringLiteral("window.json")),
           folder_.filePath(QStringLiteral("recovery")),
           folder_.filePath(QStringLiteral("wearers"))};
 }

@@ -1,10 +1,9 @@
 #include "document/design_store.h"
 
+#include "document/disk.h"
 #include "io/design_file.h"
 
 #include <QCoreApplication>
-#include <QFile>
-#include <QSaveFile>
 
 namespace scye {
 namespace {
@@ -15,24 +14,33 @@ struct StoreText {
 
 } // namespace
 
-std::variant<Design, ReadRefusal> readDesign(const QString& path) {
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) return ReadRefusal{file.errorString()};
-  const QByteArray bytes = file.readAll();
-  const DesignRead read = designFromJson({bytes.constData(), std::size_t(bytes.size())});
+std::variant<Design, ReadRefusal> designOf(const FileText& file) {
+  if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
+  const DesignRead read = designFromJson(*file.text);
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};
   return ReadRefusal{StoreText::tr("line %1: %2").arg(read.problem.line).arg(reason)};
 }
 
+FileText readDesignText(const QString& path) {
+  return readPlainFile(path, kLargestDesign + 1);
+}
+
+std::variant<Design, ReadRefusal> readDesign(const QString& path) {
+  return designOf(readDesignText(path));
+}
+
+std::optional<QString> writeDesignText(const QString& path, const std::string& text) {
+  const auto problem = text.size() > kLargestDesign
+                           ? std::optional(StoreText::tr("its texts are too long"))
+                           : writeFile(path, text);
+  if (!problem) return std::nullopt;
+  return StoreText::tr("%1 could not be saved: %2").arg(path, *problem);
+}
+
 std::optional<QString> writeDesign(const QString& path, const Design& design) {
-  const std::string text = designToJson(design);
-  QSaveFile file(path);
-  if (file.open(QIODevice::WriteOnly) &&
-      file.write(text.data(), qint64(text.size())) == qint64(text.size()) && file.commit())
-    return std::nullopt;
-  return StoreText::tr("%1 could not be saved: %2").arg(path, file.errorString());
+  return writeDesignText(path, designToJson(design));
 }
 
 } // namespace scye

@@ -1,6 +1,7 @@
 // Designs on disk: read whole or refused, written whole or not at all.
 #pragma once
 
+#include "io/files.h"
 #include "model/design.h"
 
 #include <QString>
@@ -16,5 +17,10 @@ struct ReadRefusal {
 [[nodiscard]] std::variant<Design, ReadRefusal> readDesign(const QString& path);
 // What went wrong, as a sentence, or nothing.
 [[nodiscard]] std::optional<QString> writeDesign(const QString& path, const Design& design);
+
+// The same in two steps, for whoever needs the file's very bytes.
+[[nodiscard]] FileText readDesignText(const QString& path);
+[[nodiscard]] std::variant<Design, ReadRefusal> designOf(const FileText& file);
+[[nodiscard]] std::optional<QString> writeDesignText(const QString& path, const std::string& text);
 
 } // namespace scye

@@ -1,6 +1,7 @@
 #include "document/document.h"
 
 #include "document/design_command.h"
+#include "model/plain_text.h"
 
 #include <QFileInfo>
 
@@ -137,6 +138,21 @@ void Document::markSaved(const QString& path) {
   unsavedFromStart_ = false;
   history_.setClean();
   Q_EMIT changed({.file = true});
+}
+
+void Document::markUnsaved() {
+  if (unsavedFromStart_) return;
+  unsavedFromStart_ = true;
+  Q_EMIT changed({.file = true});
+}
+
+QString Document::suggestedName() const {
+  QString name = QString::fromStdString(plainLine(displayName().toStdString())).simplified();
+  name.replace(u'/', u'-').replace(QChar(QChar::ReplacementCharacter), u'-');
+  while (name.startsWith(u'.'))
+    name.remove(0, 1);
+  constexpr qsizetype kLongest = 60; // letters, of at most four bytes
+  return name.isEmpty() ? tr("New design") : name.left(kLongest);
 }
 
 QString Document::displayName() const {

@@ -62,8 +62,12 @@ public:
   // A design from a file (path) or a new one (empty path), with an empty history.
   void replace(const Design& design, const QString& path, bool modified = false);
   void markSaved(const QString& path);
+  // Its file no longer holds it: there is something to save, whatever the history says.
+  void markUnsaved();
   [[nodiscard]] const QString& path() const { return path_; }
   [[nodiscard]] QString displayName() const;
+  // The same as a file may be called.
+  [[nodiscard]] QString suggestedName() const;
   [[nodiscard]] bool isModified() const { return unsavedFromStart_ || !history_.isClean(); }
 
 Q_SIGNALS:

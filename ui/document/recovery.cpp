@@ -1,27 +1,27 @@
 #include "document/recovery.h"
 
 #include "document/design_store.h"
+#include "io/design_file.h"
 
 #include <QDir>
-#include <QSaveFile>
 #include <QUuid>
 
 namespace scye {
 namespace {
 
-constexpr int kWaitMs = 2000; // after the last change
 const QLatin1String kOriginal(".original"), kLock(".lock");
 
 } // namespace
 
-Recovery::Recovery(Document& document, QString folder, QObject* parent)
-    : QObject(parent), document_(document), folder_(std::move(folder)) {
+Recovery::Recovery(Document& document, const FileWatch& watch, QString folder, QObject* parent)
+    : QObject(parent), document_(document), watch_(watch), folder_(std::move(folder)) {
   file_ =
       folder_ + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + QLatin1String(".scye");
   timer_.setSingleShot(true);
-  timer_.setInterval(kWaitMs);
-  connect(&timer_, &QTimer::timeout, this, &Recovery::writeNow);
+  timer_.setInterval(kBehindMs);
+  connect(&timer_, &QTimer::timeout, this, &Recovery::write);
   connect(&document_, &Document::changed, this, &Recovery::onChanged);
+  connect(&writer_, &FileWriter::failed, this, &Recovery::failed);
 }
 
 Recovery::~Recovery() {
@@ -31,46 +31,66 @@ Recovery::~Recovery() {
 void Recovery::onChanged(const Document::Event& event) {
   if (event.file && !document_.isModified())
     remove();
-  else if ((event.design || event.replaced) && document_.isModified())
+  else if ((event.design || event.file) && !timer_.isActive())
+    // Not started anew by what comes next: changes may come faster than it runs out. Whether there
+    // is something to keep is seen then: a change is told before it stands in the history.
     timer_.start();
 }
 
-void Recovery::writeNow() {
-  if (!document_.isModified() || !QDir().mkpath(folder_)) return;
-  if (!lock_) {
+void Recovery::write() {
+  if (!document_.isModified() && !document_.inGesture()) return remove();
+  timer_.stop();
+  if (!lock_ && QDir().mkpath(folder_)) {
     lock_ = std::make_unique<QLockFile>(file_ + kLock);
     lock_->setStaleLockTime(0); // held as long as the program lives
     if (!lock_->tryLock(0)) lock_.reset();
   }
-  QSaveFile original(file_ + kOriginal);
-  if (original.open(QIODevice::WriteOnly)) {
-    original.write(document_.path().toUtf8());
-    original.commit();
-  }
-  // A failure here is not worth a word: the design itself is safe in the window.
-  (void)writeDesign(file_, document_.design());
+  // Which file it belongs to, and what was known to stand there.
+  const bool isOriginal = watch_.path() == document_.path();
+  const QByteArray original =
+      (isOriginal ? watch_.known().toHex() : QByteArray()) + '\n' + document_.path().toUtf8();
+  writer_.add([file = file_, original = original.toStdString(),
+               text = designToJson(document_.design()),
+               failing = failing_]() -> std::optional<QString> {
+    auto problem = writeFile(file + kOriginal, original);
+    if (!problem) problem = writeDesignText(file, text);
+    const bool before = failing->exchange(problem.has_value());
+    return before ? std::nullopt : problem;
+  });
+}
+
+bool Recovery::writeNow() {
+  write();
+  writer_.wait();
+  return lock_ && !*failing_ && QFile::exists(file_);
 }
 
 void Recovery::remove() {
   timer_.stop();
+  writer_.wait();
   if (!lock_) return;
-  discard({file_, {}});
+  discard({file_, {}, {}, {}});
   lock_.reset();
 }
 
 QList<Recovery::Copy> Recovery::leftBehind() const {
   QList<Copy> copies;
   const QDir folder(folder_);
-  for (const QString& name :
-       folder.entryList({QStringLiteral("*.scye")}, QDir::Files, QDir::Time)) {
-    const QString path = folder.filePath(name);
+  for (const QFileInfo& found :
+       folder.entryInfoList({QStringLiteral("*.scye")}, QDir::Files, QDir::Time)) {
+    const QString path = folder.filePath(found.fileName());
     if (path == file_) continue;
     QLockFile lock(path + kLock);
     lock.setStaleLockTime(0);
     if (!lock.tryLock(0)) continue;
-    QFile original(path + kOriginal);
-    copies.append({path, original.open(QIODevice::ReadOnly) ? QString::fromUtf8(original.readAll())
-                                                            : QString()});
+    Copy copy{path, {}, {}, found.lastModified()};
+    if (QFile original(path + kOriginal); original.open(QIODevice::ReadOnly)) {
+      const QByteArray text = original.readAll();
+      const qsizetype line = text.indexOf('\n');
+      copy.known = QByteArray::fromHex(text.left(line < 0 ? 0 : line));
+      copy.original = QString::fromUtf8(text.mid(line + 1));
+    }
+    copies.append(copy);
   }
   return copies;
 }

@@ -1,5 +1,6 @@
 #include "export/export.h"
 
+#include "document/disk.h"
 #include "export/page.h"
 #include "export/svg_writer.h"
 
@@ -11,7 +12,6 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include <cmath>
 
@@ -26,14 +26,11 @@ struct ExportText {
   Q_DECLARE_TR_FUNCTIONS(Export)
 };
 
-std::optional<QString> writeWhole(const QString& path, const QByteArray& bytes) {
-  QSaveFile file(path);
-  if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
-    return std::nullopt;
-  return ExportText::tr("%1 could not be written: %2.").arg(path, file.errorString());
+Rendered failedWith(const QString& problem) {
+  return {{}, problem};
 }
 
-std::optional<QString> writePng(const Page& page, const QString& path, double dpi) {
+Rendered asPng(const Page& page, const QString& name, double dpi) {
   const int perMetre = int(std::lround(dpi / kMmPerInch * 1000));
   const double perMm = perMetre / 1000.0;
   const int width = int(std::ceil(page.size.width() * perMm));
@@ -41,9 +38,9 @@ std::optional<QString> writePng(const Page& page, const QString& path, double dp
   const auto tooLarge =
       ExportText::tr("A picture of %1 x %2 dots is too large; choose fewer dots per inch.");
   if (perMetre < 1 || width > kMostPixels || height > kMostPixels)
-    return tooLarge.arg(width).arg(height);
+    return failedWith(tooLarge.arg(width).arg(height));
   QImage image(width, height, QImage::Format_RGB32);
-  if (image.isNull()) return tooLarge.arg(width).arg(height);
+  if (image.isNull()) return failedWith(tooLarge.arg(width).arg(height));
   image.setDotsPerMeterX(perMetre);
   image.setDotsPerMeterY(perMetre);
   image.fill(Qt::white);
@@ -54,11 +51,11 @@ std::optional<QString> writePng(const Page& page, const QString& path, double dp
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
   if (!image.save(&buffer, "PNG"))
-    return ExportText::tr("%1 could not be written as a PNG.").arg(path);
-  return writeWhole(path, bytes);
+    return failedWith(ExportText::tr("%1 could not be written as a PNG.").arg(name));
+  return {bytes, {}};
 }
 
-std::optional<QString> writePdf(const std::vector<Page>& pages, const QString& path) {
+Rendered asPdf(const std::vector<Page>& pages, const QString& name) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
@@ -73,36 +70,49 @@ std::optional<QString> writePdf(const std::vector<Page>& pages, const QString& p
     pdf.setPageOrientation(QPageLayout::Portrait);
     pdf.setPageMargins({});
     const bool ready = painter.isActive() ? pdf.newPage() : painter.begin(&pdf);
-    if (!ready) return ExportText::tr("%1 could not be written as a PDF.").arg(path);
+    if (!ready) return failedWith(ExportText::tr("%1 could not be written as a PDF.").arg(name));
     paintPage(painter, page, kPdfDpi / kMmPerInch);
   }
   painter.end();
-  return writeWhole(path, bytes);
+  return {bytes, {}};
 }
 
 } // namespace
 
+Rendered renderPicture(const PictureMaker& make, const QString& name,
+                       const ExportOptions& options) {
+  const QString suffix = QFileInfo(name).suffix().toLower();
+  if (suffix == QLatin1String("svg")) return {pictureAsSvg(truePage(make).picture), {}};
+  if (suffix == QLatin1String("png")) return asPng(pageFor(make, options), name, options.dpi);
+  if (suffix == QLatin1String("pdf")) return asPdf({pageFor(make, options)}, name);
+  return failedWith(ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(name));
+}
+
+Rendered renderPages(const std::vector<PictureMaker>& pages, const QString& name,
+                     const ExportOptions& options) {
+  std::vector<Page> set;
+  for (const PictureMaker& make : pages)
+    set.push_back(pageFor(make, options));
+  if (set.empty()) return failedWith(ExportText::tr("There is nothing to write."));
+  return asPdf(set, name);
+}
+
+std::optional<QString> writeRendered(const Rendered& rendered, const QString& path) {
+  if (rendered.problem) return rendered.problem;
+  const auto problem =
+      writeFile(path, {rendered.bytes.constData(), std::size_t(rendered.bytes.size())});
+  if (!problem) return std::nullopt;
+  return ExportText::tr("%1 could not be written: %2.").arg(path, *problem);
+}
+
 std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
                                      const ExportOptions& options) {
-  const QString suffix = QFileInfo(path).suffix().toLower();
-  if (suffix == QLatin1String("svg")) return writeWhole(path, pictureAsSvg(truePage(make).picture));
-  if (suffix == QLatin1String("png")) return writePng(pageFor(make, options), path, options.dpi);
-  if (suffix == QLatin1String("pdf")) return writePdf({pageFor(make, options)}, path);
-  return ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(path);
+  return writeRendered(renderPicture(make, path, options), path);
 }
 
 std::optional<QString> exportPicture(const Picture& picture, const QString& path,
                                      const ExportOptions& options) {
   return exportPicture([&](double) { return picture; }, path, options);
-}
-
-std::optional<QString> exportPages(const std::vector<PictureMaker>& pages, const QString& path,
-                                   const ExportOptions& options) {
-  std::vector<Page> set;
-  for (const PictureMaker& make : pages)
-    set.push_back(pageFor(make, options));
-  if (set.empty()) return ExportText::tr("There is nothing to write.");
-  return writePdf(set, path);
 }
 
 std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer) {

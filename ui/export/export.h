@@ -5,6 +5,7 @@
 
 #include "schematic/picture.h"
 
+#include <QByteArray>
 #include <QString>
 
 #include <functional>
@@ -31,17 +32,25 @@ struct ExportOptions {
 // on the paper is known, so that letters are readable there.
 using PictureMaker = std::function<Picture(double textHeight)>;
 
-// By the ending of the name: .svg, .png, .pdf. Written whole or not at all. Returns what went
-// wrong, as a sentence, or nothing.
+// A file's bytes before they are written, or what went wrong, as a sentence.
+struct Rendered {
+  QByteArray bytes;
+  std::optional<QString> problem;
+};
+// By the ending of the name: .svg, .png, .pdf.
+[[nodiscard]] Rendered renderPicture(const PictureMaker& make, const QString& name,
+                                     const ExportOptions& options = {});
+// A PDF, each picture on a page of its own.
+[[nodiscard]] Rendered renderPages(const std::vector<PictureMaker>& pages, const QString& name,
+                                   const ExportOptions& options = {});
+// Writes them whole or not at all. Returns what went wrong, as a sentence, or nothing.
+[[nodiscard]] std::optional<QString> writeRendered(const Rendered& rendered, const QString& path);
+
+// Rendered and written.
 [[nodiscard]] std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
                                                    const ExportOptions& options = {});
 [[nodiscard]] std::optional<QString> exportPicture(const Picture& picture, const QString& path,
                                                    const ExportOptions& options = {});
-
-// A PDF, each picture on a page of its own.
-[[nodiscard]] std::optional<QString> exportPages(const std::vector<PictureMaker>& pages,
-                                                 const QString& path,
-                                                 const ExportOptions& options = {});
 
 // On the printer's page as it is set, at the largest whole scale that fits.
 [[nodiscard]] std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer);

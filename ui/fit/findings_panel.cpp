@@ -1,6 +1,7 @@
 #include "fit/findings_panel.h"
 
 #include "seam/hang.h"
+#include "seam/room.h"
 #include "values/value_text.h"
 
 #include <QEvent>
@@ -59,8 +60,9 @@ void FindingsPanel::refresh() {
   none_->setVisible(findings.empty());
   // A cap that fits nothing hangs nowhere.
   const GarmentDraft& draft = document_.derived().draft;
-  hang_->setVisible(draft.cap.found);
-  hang_->setText(unbroken(hangText(sleeveHang(draft), builtinPhrases())));
+  std::string words = roomText(armholeRoom(draft), builtinPhrases(), settings_.unit());
+  if (draft.cap.found) words = hangText(sleeveHang(draft), builtinPhrases()) + " " + words;
+  hang_->setText(unbroken(words));
   hang_->setAccessibleDescription(hang_->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();

@@ -123,9 +123,9 @@ void FitPanel::refresh() {
     const KnitGarment& knit = derived.knit;
     const bool left = verdict.knitted->mismatch == knit.left.mismatch(knit.easeWanted);
     const ArmholeFit& side = left ? knit.left : knit.right;
-    show(numbers_[0].knitted, tr("Armhole, knitted: %1"), side.armhole, false);
-    show(numbers_[1].knitted, tr("Cap, knitted: %1"), side.cap, false);
-    show(numbers_[2].knitted, tr("Ease, knitted: %1"), side.cap - side.armhole, true);
+    show(numbers_[0].knitted, tr("Armhole, knitted: %1"), side.armhole.mean(), false);
+    show(numbers_[1].knitted, tr("Cap, knitted: %1"), side.cap.mean(), false);
+    show(numbers_[2].knitted, tr("Ease, knitted: %1"), side.cap - side.armhole.mean(), true);
     for (const Number& number : numbers_)
       number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
   }

@@ -1,5 +1,6 @@
 #include "guide/guide_sheet_file.h"
 
+#include "document/disk.h"
 #include "paint/picture_painter.h"
 
 #include <QBuffer>
@@ -7,7 +8,6 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 
 namespace scye {
 namespace {
@@ -49,11 +49,10 @@ std::optional<QString> writeSheet(const std::vector<Picture>& pages, const QStri
     const double dotsPerCm = kDpi / 2.54;
     paintSheet(painter, writer, pages, QSizeF(kSheetWidth, kSheetHeight) * dotsPerCm, dotsPerCm);
   }
-  QSaveFile file(path);
-  if (file.open(QIODevice::WriteOnly) && file.write(bytes.data()) == bytes.data().size() &&
-      file.commit())
-    return std::nullopt;
-  return SheetText::tr("%1 could not be saved: %2").arg(path, file.errorString());
+  const auto problem =
+      writeFile(path, {bytes.data().constData(), std::size_t(bytes.data().size())});
+  if (!problem) return std::nullopt;
+  return SheetText::tr("%1 could not be saved: %2").arg(path, *problem);
 }
 
 std::optional<QString> printSheet(const std::vector<Picture>& pages, QPrinter& printer) {

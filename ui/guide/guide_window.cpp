@@ -2,11 +2,10 @@
 
 #include "canvas/picture_widget.h"
 #include "guide/guide_sheet_file.h"
+#include "look/save_dialog.h"
 #include "panels/panel_context.h"
 #include "values/choice_box.h"
 
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListWidget>
@@ -217,10 +216,9 @@ std::optional<QString> GuideWindow::saveSheet(const QString& path) const {
 void GuideWindow::askWhereToSave() {
   const QString suggestion =
       settings_.lastFolder() + u'/' + tr("Measuring sheet") + QStringLiteral(".pdf");
-  QString path = QFileDialog::getSaveFileName(this, tr("Save the measuring sheet"), suggestion,
-                                              tr("PDF (*.pdf)"));
+  const QString path =
+      askWhereToWrite(this, tr("Save the measuring sheet"), suggestion, {QStringLiteral(".pdf")});
   if (path.isEmpty()) return;
-  if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
   if (const auto problem = saveSheet(path))
     Q_EMIT failed(*problem);
   else

@@ -1,12 +1,12 @@
 #include "knitting/knit_export.h"
 
 #include "directions/row_table_csv.h"
-#include "io/files.h"
+#include "document/disk.h"
 #include "knitting/line_marks.h"
+#include "model/plain_text.h"
 #include "schematic/chart.h"
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QPrinter>
 #include <QTextCursor>
 #include <QTextDocument>
@@ -21,14 +21,13 @@ struct KnitExportText {
 };
 
 std::optional<QString> writeText(const QString& path, std::string_view text) {
-  const auto problem = writeWhole(QFile::encodeName(path).toStdString(), text);
+  const auto problem = writeFile(path, text);
   if (!problem) return std::nullopt;
-  return KnitExportText::tr("%1 could not be written: %2.")
-      .arg(path, QString::fromStdString(*problem));
+  return KnitExportText::tr("%1 could not be written: %2.").arg(path, *problem);
 }
 
 Picture titled(const std::string& title, Picture picture) {
-  if (!title.empty()) picture.title = title + ": " + picture.title;
+  if (!title.empty()) picture.title = plainLine(title) + ": " + picture.title;
   return picture;
 }
 
@@ -117,12 +116,18 @@ std::optional<QString> exportDirections(const Directions& directions, const Word
   return KnitExportText::tr("%1: directions end in .txt or .html.").arg(path);
 }
 
-std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
-                                   const QString& path, ExportOptions options) {
+Rendered renderChart(const KnitGarment& knit, const std::string& title, const QString& name,
+                     ExportOptions options) {
   options.toScale = false;
-  if (path.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive))
-    return exportPages(chartPages(knit, title), path, options);
-  return exportPicture(titled(title, garmentCharts(knit, builtinPhrases())), path, options);
+  if (name.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive))
+    return renderPages(chartPages(knit, title), name, options);
+  const Picture picture = titled(title, garmentCharts(knit, builtinPhrases()));
+  return renderPicture([&](double) { return picture; }, name, options);
+}
+
+std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
+                                   const QString& path, const ExportOptions& options) {
+  return writeRendered(renderChart(knit, title, path, options), path);
 }
 
 std::optional<QString> exportRows(const KnitGarment& knit, const QString& path) {

@@ -13,7 +13,9 @@ namespace scye {
                                                       const Wording& wording, const QString& path);
 // `title`: of the design; it stands before the piece's name at the foot of a page.
 [[nodiscard]] std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
-                                                 const QString& path, ExportOptions options);
+                                                 const QString& path, const ExportOptions& options);
+[[nodiscard]] Rendered renderChart(const KnitGarment& knit, const std::string& title,
+                                   const QString& name, ExportOptions options);
 [[nodiscard]] std::optional<QString> exportRows(const KnitGarment& knit, const QString& path);
 
 // A piece begins a page.

@@ -2,9 +2,8 @@
 
 #include "knitting/directions_page.h"
 #include "knitting/knit_export.h"
+#include "look/save_dialog.h"
 
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QPrintDialog>
 #include <QPrinter>
 
@@ -14,18 +13,10 @@ KnitFiles::KnitFiles(Document& document, Settings& settings, QWidget* parent)
     : QObject(parent), document_(document), settings_(settings), parent_(parent) {}
 
 QString KnitFiles::ask(const QString& title, const QString& suffix, const QStringList& endings) {
-  QStringList filters;
-  for (const QString& ending : endings)
-    filters.append(u'*' + ending);
-  QString filter = filters.front();
-  QString path = QFileDialog::getSaveFileName(
-      parent_->window(), title,
-      settings_.lastFolder() + u'/' + document_.displayName() + suffix + endings.front(),
-      filters.join(QStringLiteral(";;")), &filter);
-  if (path.isEmpty()) return path;
-  for (const QString& ending : endings)
-    if (path.endsWith(ending, Qt::CaseInsensitive)) return path;
-  return path + filter.mid(1);
+  return askWhereToWrite(parent_->window(), title,
+                         settings_.lastFolder() + u'/' + document_.suggestedName() + suffix +
+                             endings.front(),
+                         endings);
 }
 
 bool KnitFiles::tell(const QString& path, const std::optional<QString>& problem) {

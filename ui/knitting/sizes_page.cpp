@@ -23,8 +23,8 @@ QString say(const std::string& key) {
 constexpr double kAlike = 0.05; // cm: not worth telling apart
 
 bool sidesAlike(const KnitGarment& knit) {
-  return std::abs(knit.left.armhole - knit.right.armhole) < kAlike &&
-         std::abs(knit.left.cap - knit.right.cap) < kAlike;
+  return std::abs((knit.left.armhole - knit.right.armhole).mean()) < kAlike &&
+         std::abs((knit.left.cap - knit.right.cap).mean()) < kAlike;
 }
 
 } // namespace
@@ -115,9 +115,10 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
   QList<FigureRow> edges, lines;
   if (knit.capKnitted) {
     const auto row = [&](const QString& name, const ArmholeFit& fit) {
-      edges.append({name,
-                    {length(fit.armhole), length(fit.cap), length(fit.cap - fit.armhole, true),
-                     fine(fit.mismatch(knit.easeWanted))}});
+      edges.append(
+          {name,
+           {length(fit.armhole.mean()), length(fit.cap.mean()),
+            length((fit.cap - fit.armhole).mean(), true), fine(fit.mismatch(knit.easeWanted))}});
     };
     if (sidesAlike(knit)) {
       row(tr("Both sides"), knit.right);
@@ -132,7 +133,9 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
   if (!knit.pieces.empty()) {
     line(tr("Back armhole"), knit.backArmhole.schedule);
     line(tr("Front armhole"), knit.frontArmhole.schedule);
-    if (knit.capKnitted) line(tr("Sleeve cap"), knit.cap.schedule);
+    if (knit.capKnitted)
+      line(tr("Sleeve cap"),
+           knit.cap.front.lines() > knit.cap.back.lines() ? knit.cap.front : knit.cap.back);
   }
   edges_.table->setRows(edges);
   shaping_.table->setRows(lines);

@@ -1,7 +1,7 @@
 #include "library/style_library.h"
 
-#include "body/complete.h"
 #include "document/design_store.h"
+#include "draft/complete.h"
 #include "schematic/front_view.h"
 #include "schematic/schematic.h"
 

@@ -20,6 +20,11 @@ QString rangeText(const EaseRange& range, LengthUnit unit) {
                     params, unit);
 }
 
+// A garment that fits holds its ease already: what is set is the change to it.
+double easeHeld(const Sizes& sizes) {
+  return sizes.fromGarment(Field::Bust) ? sizes.usualEase[std::size_t(Field::EaseBust)] : 0;
+}
+
 } // namespace
 
 EaseFit::EaseFit(const PanelContext& context, QWidget* parent)
@@ -37,10 +42,11 @@ EaseFit::EaseFit(const PanelContext& context, QWidget* parent)
 }
 
 void EaseFit::choose(int fit) {
-  const double stitch = context_.document.derived().draft.sizes.stitch.width;
+  const Sizes& sizes = context_.document.derived().draft.sizes;
   const FieldInfo& limits = info(Field::EaseBust);
+  const double ease = suggestedEase(kFits[fit], sizes.stitch.width) - easeHeld(sizes);
   Design next = context_.document.design();
-  next.set(Field::EaseBust, std::clamp(suggestedEase(kFits[fit], stitch), limits.low, limits.high));
+  next.set(Field::EaseBust, std::clamp(ease, limits.low, limits.high));
   context_.document.edit(tr("Fit: %1").arg(itemText(fit)), next);
 }
 
@@ -49,7 +55,7 @@ void EaseFit::refresh() {
   const double stitch = sizes.stitch.width;
   for (int i = 0; i < count(); ++i)
     setItemData(i, rangeText(easeFor(kFits[i], stitch), context_.settings.unit()), Qt::ToolTipRole);
-  setCurrentIndex(int(fitOf(sizes[Field::EaseBust] - addedForThickness(stitch))));
+  setCurrentIndex(int(fitOf(sizes[Field::EaseBust] + easeHeld(sizes) - addedForThickness(stitch))));
   setAccessibleDescription(itemData(currentIndex(), Qt::ToolTipRole).toString() + u' ' + toolTip());
 }
 

@@ -8,6 +8,7 @@
 #include "panels/swatch_list.h"
 #include "panels/swatch_report.h"
 #include "panels/wearer_row.h"
+#include "values/taken_on_box.h"
 
 #include <QApplication>
 #include <QGridLayout>
@@ -115,7 +116,25 @@ bool isAdult(const Design& d) {
   return !isChild(d);
 }
 
+// One choice for all measurements; a row may differ.
+QWidget* makeTakenOn(const PanelContext& context) {
+  auto* box = new TakenOnBox;
+  const auto refresh = [box, &document = context.document] {
+    box->setWhere(document.design().as<Source>(Choice::TakenOn));
+  };
+  QObject::connect(box, &TakenOnBox::chosen, box, [&document = context.document](Source where) {
+    document.edit(choiceName(Choice::TakenOn), takenOn(document.design(), where));
+  });
+  QObject::connect(&context.document, &Document::changed, box,
+                   [refresh](const Document::Event& event) {
+                     if (event.design) refresh();
+                   });
+  refresh();
+  return box;
+}
+
 void fillMeasurements(FieldTable& t, const PanelContext& context) {
+  t.addNamed(choiceName(Choice::TakenOn), makeTakenOn(context));
   t.addChoice(Choice::FillFrom, isAdult);
   t.addWide(new EstimateNote(context));
   t.addHeads();
@@ -128,10 +147,10 @@ void fillMeasurements(FieldTable& t, const PanelContext& context) {
 }
 
 void fillMeasurementsRarer(FieldTable& t) {
-  for (const Field f :
-       {Field::CrossFront, Field::CrossBack, Field::BackWaistLength, Field::FrontWaistLength,
-        Field::Elbow, Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
-        Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
+  for (const Field f : {Field::CrossFront, Field::CrossBack, Field::ScyeGirth, Field::TipToUnderarm,
+                        Field::BackWaistLength, Field::FrontWaistLength, Field::Elbow,
+                        Field::SleeveToShoulder, Field::NeckWidth, Field::ShoulderLength,
+                        Field::ShoulderDrop, Field::NeckBase, Field::HeadGirth, Field::HandGirth})
     t.addMeasurement(f);
 }
 

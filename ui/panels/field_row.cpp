@@ -102,8 +102,7 @@ bool FieldRow::holds(const QWidget* widget) const {
 }
 
 Field FieldRow::target(const Cell& cell) const {
-  if (!cell.spec.finished || sizes().fromGarment(cell.spec.field) ||
-      isWorkedOut(context_.document.design(), cell.spec.field))
+  if (!cell.spec.finished || isWorkedOut(context_.document.design(), cell.spec.field))
     return cell.spec.field;
   return easeOf(cell.spec.field).value_or(cell.spec.field);
 }
@@ -160,9 +159,9 @@ void FieldRow::enter(std::size_t at, double value, int run) {
   const CellSpec& spec = cells_[at].spec;
   const Design next = spec.finished
                           ? withFinished(design, sizes(), spec.field, value)
-                          : Design(design).set(spec.field, value, design.source(spec.field));
+                          : Design(design).set(spec.field, value, whereTaken(design, spec.field));
   const Field written = target(cells_[at]);
-  if (const auto refusal = check(written, *next.given(written))) {
+  if (const auto refusal = check(written, *next.given(written), next.source(written))) {
     cells_[at].box->refuse();
     refuse(at, written, *refusal);
     refresh();
@@ -181,8 +180,9 @@ void FieldRow::clear(Field field) {
 void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
   inHand_ = at;
   showSlider();
-  slider_->say(QString::fromStdString(
-      refusalText(field, refusal, builtinPhrases(), context_.settings.unit())));
+  slider_->say(
+      QString::fromStdString(refusalText(field, refusal, builtinPhrases(), context_.settings.unit(),
+                                         whereTaken(context_.document.design(), field))));
   Q_EMIT inUse(this);
 }
 
@@ -221,7 +221,7 @@ void FieldRow::refresh() {
     if (f == Field::SwatchWeight && s[f] == 0)
       c.box->setBlank(); // not weighed
     else
-      c.box->setValue(c.spec.finished ? s.finished(f) : s[f]);
+      c.box->setValue(c.spec.finished ? s.finished(f) : shownIn(design, s, f));
     const bool workedOut = isWorkedOut(design, target(c));
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
@@ -231,12 +231,8 @@ void FieldRow::refresh() {
   }
   if (!wanted) close();
   const Field first = cells_.front().spec.field;
-  const bool flat = s.fromGarment(first) && info(first).kind == FieldKind::Girth;
-  const bool unweighed = first == Field::SwatchWeight && s[first] == 0;
-  source_->setText(isWorkedOut(design, first) ? tr("worked out")
-                   : unweighed                ? tr("not weighed")
-                   : flat                     ? phraseText("garment.flat")
-                                              : originName(s, first));
+  const bool flat = flatShare(first, whereTaken(design, first)) < 1;
+  source_->setText(sourceText(first, flat));
   if (flat) {
     const Params girth{lengthParam("girth", s.finished(first))};
     cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
@@ -247,6 +243,19 @@ void FieldRow::refresh() {
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
   if (slider_ && open_) slider_->refresh();
   refreshFinding();
+}
+
+QString FieldRow::sourceText(Field first, bool flat) const {
+  const Design& design = context_.document.design();
+  const Sizes& s = sizes();
+  if (isWorkedOut(design, first)) return tr("worked out");
+  if (first == Field::SwatchWeight && s[first] == 0) return tr("not weighed");
+  if (flat && design.has(first)) return phraseText("garment.flat");
+  const QString origin = originName(s, first);
+  if (flat) return phraseText("garment.flatFilled", {textParam("origin", origin.toStdString())});
+  const bool apart = design.as<Source>(Choice::TakenOn) == Source::Garment &&
+                     canTakeOn(first, Source::Garment) && s.origin(first) == Origin::GivenBody;
+  return apart ? phraseText("origin.onBody") : origin;
 }
 
 void FieldRow::refreshFinding() {

@@ -68,6 +68,7 @@ private:
   void clear(Field field); // back to what is filled in
   void refuse(std::size_t cell, Field field, Refusal refusal);
   void openSourceMenu();
+  [[nodiscard]] QString sourceText(Field first, bool flat) const;
   void refreshMark(const Finding* worst);
   void refreshCard(const Finding* worst);
   void askFinding();

@@ -30,16 +30,23 @@ void FieldSlider::setField(Field field) {
 
 void FieldSlider::setOwnSpan() {
   const FieldInfo& i = info(field_);
-  const double middle = filledIn(context_.document.design(), field_);
-  const double now = context_.document.derived().draft.sizes[field_];
-  const double low = std::max(i.low, std::min(now, middle - i.span));
-  const double high = std::min(i.high, std::max(now, middle + i.span));
+  const Design& design = context_.document.design();
+  const double middle = filledIn(design, field_), now = shown();
+  const Source where = whereTaken(design, field_);
+  const ValueRange range = rangeOf(field_, where);
+  const double span = flatShare(field_, where) * i.span;
+  const double low = std::max(range.low, std::min(now, middle - span));
+  const double high = std::min(range.high, std::max(now, middle + span));
   setSpan(low, high, sliderStep(i.kind, context_.settings.unit()));
   Q_EMIT spanned();
 }
 
+double FieldSlider::shown() const {
+  return shownIn(context_.document.design(), context_.document.derived().draft.sizes, field_);
+}
+
 void FieldSlider::refresh() {
-  const double now = context_.document.derived().draft.sizes[field_];
+  const double now = shown();
   if (now < low() || now > high()) setOwnSpan();
   showValue(now);
   setEnabled(!isWorkedOut(context_.document.design(), field_));
@@ -53,9 +60,10 @@ QString FieldSlider::highText() const {
 }
 
 void FieldSlider::move(double value) {
-  if (check(field_, value)) return;
   Design next = context_.document.design();
-  next.set(field_, value, next.source(field_));
+  const Source where = whereTaken(next, field_);
+  if (check(field_, value, where)) return;
+  next.set(field_, value, where);
   context_.document.edit(fieldName(field_), next, run_);
 }
 

@@ -25,6 +25,7 @@ Q_SIGNALS:
 private:
   void setOwnSpan();
   void move(double value);
+  [[nodiscard]] double shown() const;
 
   PanelContext context_;
   Field field_ = Field::Bust;

@@ -52,8 +52,8 @@ void FieldTable::addHeads() {
     return label;
   };
   unitHead_ = head({}, column::kName, Qt::AlignLeft);
-  head(tr("Body"), column::kFirst, Qt::AlignRight);
-  head(tr("Ease"), column::kSecond, Qt::AlignRight);
+  takenHead_ = head({}, column::kFirst, Qt::AlignRight);
+  easeHead_ = head({}, column::kSecond, Qt::AlignRight);
   head(tr("Finished"), column::kThird, Qt::AlignRight);
   refresh();
 }
@@ -115,13 +115,22 @@ FieldRow* FieldTable::rowOf(Field field) const {
 }
 
 void FieldTable::refresh() {
-  if (unitHead_)
-    unitHead_->setText(context_.settings.unit() == LengthUnit::Inch ? tr("in inches")
-                                                                    : tr("in centimetres"));
+  if (unitHead_) refreshHeads();
   for (ChoiceRow* choice : choices_)
     choice->refresh();
   for (FieldRow* row : rows_)
     row->refresh();
+}
+
+void FieldTable::refreshHeads() {
+  const bool garment = context_.document.design().as<Source>(Choice::TakenOn) == Source::Garment;
+  const QString unit =
+      context_.settings.unit() == LengthUnit::Inch ? tr("in inches") : tr("in centimetres");
+  unitHead_->setText(
+      garment ? phraseText("measure.unit.flat", {textParam("unit", unit.toStdString())}) : unit);
+  takenHead_->setText(phraseText(garment ? "measure.head.garment" : "measure.head.body"));
+  easeHead_->setText(garment ? phraseText("measure.head.change") : tr("Ease"));
+  easeHead_->setToolTip(garment ? phraseText("garment.change") : QString());
 }
 
 void FieldTable::changeEvent(QEvent* event) {

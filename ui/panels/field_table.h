@@ -34,12 +34,15 @@ protected:
 private:
   void add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when);
   void refresh();
+  void refreshHeads();
 
   PanelContext context_;
   QGridLayout* grid_;
   std::vector<FieldRow*> rows_;
   std::vector<ChoiceRow*> choices_;
-  QLabel* unitHead_ = nullptr;
+  QLabel* unitHead_ = nullptr; // the heads of measurements: unit, where taken, ease
+  QLabel* takenHead_ = nullptr;
+  QLabel* easeHead_ = nullptr;
 };
 
 } // namespace scye

@@ -1,6 +1,6 @@
 #include "panels/panel_context.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 namespace scye {
 QString phraseText(const std::string& key, const Params& params, LengthUnit unit) {
@@ -78,9 +78,15 @@ QString estimateText(const Design& design, const Sizes& sizes, Field measurement
   return text;
 }
 
+double shownIn(const Design& design, const Sizes& sizes, Field field) {
+  if (!isMeasurement(field) || design.has(field)) return sizes[field];
+  return asTaken(sizes, field, whereTaken(design, field));
+}
+
 double filledIn(const Design& design, Field field) {
   Design without = design;
-  return complete(without.clear(field))[field];
+  without.clear(field);
+  return shownIn(without, complete(without), field);
 }
 
 ValueStyle styleOf(Field field, LengthUnit unit, bool showUnit) {

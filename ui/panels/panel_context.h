@@ -30,7 +30,9 @@ struct PanelContext {
 [[nodiscard]] QString estimateText(const Design& design, const Sizes& sizes, Field measurement,
                                    LengthUnit unit);
 [[nodiscard]] bool isChild(const Design& design);
-// What the field would hold if she had said nothing.
+// What a row shows of a field: a measurement that is filled in is told as it would be taken.
+[[nodiscard]] double shownIn(const Design& design, const Sizes& sizes, Field field);
+// What it would show if nothing had been said.
 [[nodiscard]] double filledIn(const Design& design, Field field);
 [[nodiscard]] QString shownValue(Field field, double value, LengthUnit unit);
 [[nodiscard]] ValueStyle styleOf(Field field, LengthUnit unit, bool showUnit);

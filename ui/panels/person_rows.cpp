@@ -13,7 +13,7 @@ struct RowText {
   Q_DECLARE_TR_FUNCTIONS(PersonRows)
 };
 
-// Free text that becomes one undo step when the keyboard leaves it.
+// Free text, in the design as it is typed; what is typed in one visit is one undo step.
 class NotesBox : public QPlainTextEdit {
 public:
   explicit NotesBox(Document& document) : document_(document) {
@@ -22,8 +22,9 @@ public:
     setTabChangesFocus(true);
     show_();
     connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-      if (event.design && !hasFocus()) show_();
+      if (event.design) show_();
     });
+    connect(this, &QPlainTextEdit::textChanged, this, &NotesBox::take);
   }
 
 protected:
@@ -37,19 +38,31 @@ protected:
     }
     return QPlainTextEdit::event(event);
   }
+  void focusInEvent(QFocusEvent* event) override {
+    QPlainTextEdit::focusInEvent(event);
+    run_ = document_.newRun();
+  }
   void focusOutEvent(QFocusEvent* event) override {
     QPlainTextEdit::focusOutEvent(event);
-    Design next = document_.design();
-    next.notes = toPlainText().toStdString();
-    document_.edit(accessibleName(), next);
     QPlainTextEdit::document()->setModified(false);
   }
 
 private:
+  void take() {
+    if (showing_) return;
+    Design next = document_.design();
+    next.notes = toPlainText().toStdString();
+    document_.edit(accessibleName(), next, run_);
+  }
   void show_() {
     const QString text = QString::fromStdString(document_.design().notes);
-    if (text != toPlainText()) setPlainText(text);
+    if (text == toPlainText()) return;
+    showing_ = true;
+    setPlainText(text);
+    showing_ = false;
   }
+  int run_ = 0;
+  bool showing_ = false;
   Document& document_;
 };
 
@@ -64,11 +77,15 @@ QWidget* makeTextBox(const PanelContext& context, const QString& name,
     box->showText(QString::fromStdString(document.design().*member));
   };
   show();
-  QObject::connect(box, &TextBox::entered, box, [&document, member, name](const QString& text) {
-    Design next = document.design();
-    next.*member = text.trimmed().toStdString();
-    document.edit(name, next);
-  });
+  // What is typed in one visit is one undo step.
+  const auto run = std::make_shared<int>(0);
+  QObject::connect(box, &TextBox::visited, box, [&document, run] { *run = document.newRun(); });
+  QObject::connect(box, &TextBox::entered, box,
+                   [&document, member, name, run](const QString& text) {
+                     Design next = document.design();
+                     next.*member = text.trimmed().toStdString();
+                     document.edit(name, next, *run);
+                   });
   QObject::connect(&document, &Document::changed, box, [show](const Document::Event& event) {
     if (event.design) show();
   });

@@ -74,7 +74,9 @@ void RowSlider::refresh() {
 void RowSlider::showLikely() {
   const Sizes& sizes = context_.document.derived().draft.sizes;
   const LengthUnit unit = context_.settings.unit();
-  const auto& likely = sizes.likely[std::size_t(field())];
+  // Where bodies lie says nothing of a garment's width.
+  const bool body = whereTaken(context_.document.design(), field()) == Source::Body;
+  const auto likely = body ? sizes.likely[std::size_t(field())] : std::nullopt;
   likely_->setVisible(likely.has_value());
   if (!likely) {
     slider_->setLikely({});

@@ -2,6 +2,9 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QSettings>
+
+#include <cmath>
 
 namespace scye {
 namespace {
@@ -9,45 +12,60 @@ namespace {
 constexpr char kUnit[] = "unit", kLook[] = "look", kTextSize[] = "textSize", kGrid[] = "grid",
                kStitches[] = "stitches", kTerms[] = "directions/terms", kPaper[] = "export/paper",
                kDpi[] = "export/dpi", kRecent[] = "files/recent", kFolder[] = "files/folder";
-constexpr double kLeastDpi = 30, kMostDpi = 600;
+constexpr double kLeastDpi = 30, kUsualDpi = 200, kMostDpi = 600;
+
+QString wordFor(bool yes) {
+  return yes ? QStringLiteral("true") : QStringLiteral("false");
+}
 
 } // namespace
 
-Settings::Settings(const QString& path, QObject* parent)
-    : QObject(parent), store_(path, QSettings::IniFormat) {}
+Settings::Settings(const QString& path, QObject* parent) : QObject(parent), store_(path) {
+  connect(&store_, &PreferenceStore::failed, this, &Settings::failed);
+  if (!QFileInfo::exists(path)) takeFormer(path);
+}
 
-void Settings::put(const char* key, const QVariant& value) {
-  const QString name = QString::fromLatin1(key);
-  if (store_.value(name) == value) return;
-  store_.setValue(name, value);
-  Q_EMIT changed();
+// They stood in a file of another kind beside it before.
+void Settings::takeFormer(const QString& path) {
+  const QFileInfo place(path);
+  const QString before = place.path() + u'/' + place.completeBaseName() + QLatin1String(".ini");
+  if (before == path || !QFileInfo::exists(before)) return;
+  const QSettings former(before, QSettings::IniFormat);
+  for (const char* key : {kUnit, kGrid, kStitches, kTerms, kPaper, kDpi, kFolder})
+    if (const QVariant value = former.value(QLatin1String(key)); value.isValid())
+      store_.put(QLatin1String(key), value.toString());
+  store_.put(QLatin1String(kRecent), former.value(QLatin1String(kRecent)).toStringList());
+}
+
+template <class Value>
+void Settings::put(const char* key, const Value& value) {
+  if (store_.put(QLatin1String(key), value)) Q_EMIT changed();
 }
 
 LengthUnit Settings::unit() const {
-  return store_.value(QLatin1String(kUnit)).toString() == QLatin1String("inch")
-             ? LengthUnit::Inch
-             : LengthUnit::Centimetre;
+  return store_.text(QLatin1String(kUnit)) == QLatin1String("inch") ? LengthUnit::Inch
+                                                                    : LengthUnit::Centimetre;
 }
 void Settings::setUnit(LengthUnit unit) {
   put(kUnit, unit == LengthUnit::Inch ? QStringLiteral("inch") : QStringLiteral("cm"));
 }
 
 bool Settings::gridShown() const {
-  return store_.value(QLatin1String(kGrid), true).toBool();
+  return store_.text(QLatin1String(kGrid), wordFor(true)) == wordFor(true);
 }
 void Settings::setGridShown(bool shown) {
-  put(kGrid, shown);
+  put(kGrid, wordFor(shown));
 }
 
 bool Settings::stitchesShown() const {
-  return store_.value(QLatin1String(kStitches), false).toBool();
+  return store_.text(QLatin1String(kStitches)) == wordFor(true);
 }
 void Settings::setStitchesShown(bool shown) {
-  put(kStitches, shown);
+  put(kStitches, wordFor(shown));
 }
 
 Look Settings::look() const {
-  const QString look = store_.value(QLatin1String(kLook)).toString();
+  const QString look = store_.text(QLatin1String(kLook));
   return look == QLatin1String("dark")    ? Look::Dark
          : look == QLatin1String("light") ? Look::Light
                                           : Look::Desktop;
@@ -59,16 +77,16 @@ void Settings::setLook(Look look) {
 }
 
 double Settings::textSize() const {
-  return std::clamp(store_.value(QLatin1String(kTextSize), 1.0).toDouble(), kLeastTextSize,
-                    kMostTextSize);
+  return std::clamp(store_.text(QLatin1String(kTextSize), QStringLiteral("1")).toDouble(),
+                    kLeastTextSize, kMostTextSize);
 }
 void Settings::setTextSize(double factor) {
-  put(kTextSize, factor);
+  put(kTextSize, QString::number(factor));
 }
 
 QString Settings::terms() const {
   const QString uk = QStringLiteral("uk");
-  return store_.value(QLatin1String(kTerms)).toString() == uk ? uk : QStringLiteral("us");
+  return store_.text(QLatin1String(kTerms)) == uk ? uk : QStringLiteral("us");
 }
 void Settings::setTerms(const QString& terms) {
   put(kTerms, terms);
@@ -76,25 +94,26 @@ void Settings::setTerms(const QString& terms) {
 
 ExportOptions Settings::exportOptions() const {
   ExportOptions options;
-  const int paper = store_.value(QLatin1String(kPaper), int(Paper::A4)).toInt();
+  const int paper = store_.text(QLatin1String(kPaper), QString::number(int(Paper::A4))).toInt();
   options.paper = Paper(std::clamp(paper, int(Paper::TrueSize), int(Paper::Letter)));
-  options.dpi = std::clamp(store_.value(QLatin1String(kDpi), 200).toDouble(), kLeastDpi, kMostDpi);
+  const double dpi = store_.text(QLatin1String(kDpi), QString::number(kUsualDpi)).toDouble();
+  options.dpi = std::isfinite(dpi) ? std::clamp(dpi, kLeastDpi, kMostDpi) : kUsualDpi;
   return options;
 }
 void Settings::setExportOptions(const ExportOptions& options) {
-  put(kPaper, int(options.paper));
-  put(kDpi, options.dpi);
+  put(kPaper, QString::number(int(options.paper)));
+  put(kDpi, QString::number(options.dpi));
 }
 
 QString Settings::lastFolder() const {
-  return store_.value(QLatin1String(kFolder), QDir::homePath()).toString();
+  return store_.text(QLatin1String(kFolder), QDir::homePath());
 }
 void Settings::setLastFolder(const QString& folder) {
   put(kFolder, folder);
 }
 
 QStringList Settings::recentFiles() const {
-  return store_.value(QLatin1String(kRecent)).toStringList();
+  return store_.list(QLatin1String(kRecent));
 }
 void Settings::addRecentFile(const QString& path) {
   QStringList files = recentFiles();

@@ -1,12 +1,12 @@
 // Preferences, typed, in a file of their own. Where the window stood is kept apart
-// (window_state.h): it belongs to a screen, not to a person.
+// (AppPaths::windowState): it belongs to a screen, not to a person.
 #pragma once
 
 #include "export/export.h"
 #include "model/phrases.h"
+#include "settings/preference_store.h"
 
 #include <QObject>
-#include <QSettings>
 #include <QStringList>
 
 namespace scye {
@@ -44,11 +44,14 @@ public:
 
 Q_SIGNALS:
   void changed();
+  void failed(const QString& reason); // they could not be written
 
 private:
-  void put(const char* key, const QVariant& value);
+  template <class Value>
+  void put(const char* key, const Value& value);
+  void takeFormer(const QString& path);
 
-  QSettings store_;
+  PreferenceStore store_;
 };
 
 inline constexpr int kMostRecent = 8;

@@ -1,10 +1,10 @@
 #include "shell/export_strip.h"
 
 #include "look/icons.h"
+#include "look/save_dialog.h"
 #include "schematic/schematic.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -99,12 +99,10 @@ void ExportStrip::ask() {
   static const QLatin1String kEndings[] = {QLatin1String(".svg"), QLatin1String(".png"),
                                            QLatin1String(".pdf")};
   const QLatin1String ending = kEndings[kind_->currentIndex()];
-  QString path = QFileDialog::getSaveFileName(
-      window(), tr("Export the schematic"),
-      settings_.lastFolder() + u'/' + document_.displayName() + ending, u'*' + ending);
-  if (path.isEmpty()) return;
-  if (!path.endsWith(ending, Qt::CaseInsensitive)) path += ending;
-  exportTo(path);
+  const QString path =
+      askWhereToWrite(window(), tr("Export the schematic"),
+                      settings_.lastFolder() + u'/' + document_.suggestedName() + ending, {ending});
+  if (!path.isEmpty()) exportTo(path);
 }
 
 void ExportStrip::print() {

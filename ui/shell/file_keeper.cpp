@@ -1,10 +1,15 @@
 #include "shell/file_keeper.h"
 
 #include "document/design_store.h"
+#include "io/design_file.h"
+#include "look/save_dialog.h"
 
+#include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QPointer>
+#include <QPushButton>
 
 namespace scye {
 namespace {
@@ -19,15 +24,20 @@ QString whole(const QString& path) {
 
 } // namespace
 
-FileKeeper::FileKeeper(Document& document, Settings& settings, QWidget* window)
-    : QObject(window), document_(document), settings_(settings),
-      asking_(askingWithDialogs(window, settings)) {}
+FileKeeper::FileKeeper(Document& document, FileWatch& watch, Settings& settings, QWidget* window)
+    : QObject(window), document_(document), watch_(watch), window_(window), settings_(settings),
+      asking_(askingWithDialogs(window, settings)) {
+  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.file && document_.path().isEmpty()) watch_.watch({}, {});
+  });
+}
 
-std::optional<Design> FileKeeper::read(const QString& path) {
-  auto result = readDesign(path);
+std::optional<FileKeeper::Read> FileKeeper::read(const QString& path) {
+  const FileText file = readDesignText(path);
+  auto result = designOf(file);
   if (auto* design = std::get_if<Design>(&result)) {
     unreadable_.remove(whole(path));
-    return std::move(*design);
+    return Read{std::move(*design), FileWatch::fingerprint(*file.text)};
   }
   const QString name = QFileInfo(path).fileName();
   if (QFileInfo::exists(path)) unreadable_.insert(whole(path));
@@ -45,9 +55,11 @@ bool FileKeeper::open() {
 
 bool FileKeeper::openFile(const QString& path) {
   if (!mayLeave()) return false;
-  const auto design = read(path);
-  if (!design) return false;
-  document_.replace(*design, QFileInfo(path).absoluteFilePath());
+  const auto file = read(path);
+  if (!file) return false;
+  const QString there = QFileInfo(path).absoluteFilePath();
+  watch_.watch(there, file->print);
+  document_.replace(file->design, there);
   settings_.addRecentFile(path);
   settings_.setLastFolder(QFileInfo(path).absolutePath());
   Q_EMIT opened();
@@ -55,9 +67,19 @@ bool FileKeeper::openFile(const QString& path) {
 }
 
 bool FileKeeper::openUntitled(const QString& path) {
-  const auto design = read(path);
-  if (!design) return false;
-  document_.replace(*design, {});
+  const auto file = read(path);
+  if (!file) return false;
+  document_.replace(file->design, {});
+  Q_EMIT opened();
+  return true;
+}
+
+bool FileKeeper::openRecovered(const Recovery::Copy& copy) {
+  if (!mayLeave()) return false;
+  const auto file = read(copy.file);
+  if (!file) return false;
+  watch_.watch(copy.original, copy.known);
+  document_.replace(file->design, copy.original, true);
   Q_EMIT opened();
   return true;
 }
@@ -67,16 +89,46 @@ bool FileKeeper::save() {
 }
 
 bool FileKeeper::saveAs() {
-  const QString suggestion = document_.path().isEmpty()
-                                 ? settings_.lastFolder() + u'/' + document_.displayName() + kEnding
-                                 : document_.path();
-  QString path = asking_.whereToSave(suggestion);
-  if (path.isEmpty()) return false;
-  if (QFileInfo(path).suffix().isEmpty()) path += kEnding;
-  return saveTo(path);
+  QString at = document_.path().isEmpty()
+                   ? settings_.lastFolder() + u'/' + document_.suggestedName() + kEnding
+                   : document_.path();
+  while (true) {
+    const QString typed = asking_.whereToSave(at);
+    if (typed.isEmpty()) return false;
+    at = withEnding(typed, {kEnding}, kEnding);
+    // The dialog has asked about the name as it was typed.
+    if (at == typed || !QFileInfo::exists(at)) return saveTo(at);
+    if (asking_.mayReplace(at)) return saveTo(at);
+  }
+}
+
+bool FileKeeper::mayOverwrite(bool& done) {
+  if (watch_.state() != FileWatch::State::Changed) return true;
+  switch (asking_.aboutConflict(QFileInfo(watch_.path()).fileName())) {
+  case Conflict::KeepMine:
+    return true;
+  case Conflict::ReadOther:
+    done = readOther();
+    break;
+  case Conflict::OtherName:
+    done = saveAs();
+    break;
+  case Conflict::Stay:
+    break;
+  }
+  return false;
+}
+
+void FileKeeper::takeTyped() {
+  document_.endGesture();
+  const QPointer<QWidget> box = QApplication::focusWidget();
+  if (!box || !window_->isAncestorOf(box)) return;
+  box->clearFocus();
+  if (box) box->setFocus();
 }
 
 bool FileKeeper::saveTo(const QString& path) {
+  takeTyped();
   if (unreadable_.contains(whole(path))) {
     Q_EMIT refused(
         tr("Not saved."),
@@ -84,18 +136,38 @@ bool FileKeeper::saveTo(const QString& path) {
             .arg(QFileInfo(path).fileName()));
     return false;
   }
-  if (const auto problem = writeDesign(path, document_.design())) {
+  bool done = false;
+  if (whole(path) == whole(watch_.path()) && !mayOverwrite(done)) return done;
+  const std::string text = designToJson(document_.design());
+  if (const auto problem = writeDesignText(path, text)) {
     Q_EMIT refused(tr("Not saved."), *problem);
     return false;
   }
-  document_.markSaved(QFileInfo(path).absoluteFilePath());
+  const QString there = QFileInfo(path).absoluteFilePath();
+  watch_.watch(there, FileWatch::fingerprint(text));
+  document_.markSaved(there);
   settings_.addRecentFile(path);
   settings_.setLastFolder(QFileInfo(path).absolutePath());
   return true;
 }
 
-bool FileKeeper::mayLeave() {
+bool FileKeeper::readOther() {
   document_.endGesture();
+  const auto file = read(watch_.path());
+  if (!file) return false;
+  document_.edit(tr("Read the file again"), file->design);
+  watch_.watch(watch_.path(), file->print);
+  document_.markSaved(watch_.path());
+  return true;
+}
+
+void FileKeeper::keepMine() {
+  watch_.accept();
+  document_.markUnsaved();
+}
+
+bool FileKeeper::mayLeave() {
+  takeTyped();
   if (!document_.isModified()) return true;
   switch (asking_.aboutUnsaved(document_.displayName())) {
   case Answer::Save:
@@ -108,6 +180,44 @@ bool FileKeeper::mayLeave() {
   return false;
 }
 
+namespace {
+
+FileKeeper::Conflict askAboutConflict(QWidget* window, const QString& name) {
+  QMessageBox box(QMessageBox::Question, FileKeeper::tr("The file has changed"),
+                  FileKeeper::tr("Another program or window has changed %1 since it was read here. "
+                                 "Saving would write over that.")
+                      .arg(name),
+                  QMessageBox::Cancel, window);
+  box.setTextFormat(Qt::PlainText);
+  const QPushButton* other =
+      box.addButton(FileKeeper::tr("Save under another &name…"), QMessageBox::ActionRole);
+  const QPushButton* read =
+      box.addButton(FileKeeper::tr("&Read the file"), QMessageBox::ActionRole);
+  const QPushButton* mine =
+      box.addButton(FileKeeper::tr("&Write over it"), QMessageBox::DestructiveRole);
+  box.setDefaultButton(QMessageBox::Cancel);
+  box.exec();
+  const QAbstractButton* answer = box.clickedButton();
+  return answer == other  ? FileKeeper::Conflict::OtherName
+         : answer == read ? FileKeeper::Conflict::ReadOther
+         : answer == mine ? FileKeeper::Conflict::KeepMine
+                          : FileKeeper::Conflict::Stay;
+}
+
+bool askToThrowAway(QWidget* window, const QString& name) {
+  QMessageBox box(QMessageBox::Question, FileKeeper::tr("Throw the copy away"),
+                  FileKeeper::tr("The copy of %1 is then gone for good.").arg(name),
+                  QMessageBox::Cancel, window);
+  box.setTextFormat(Qt::PlainText);
+  const QPushButton* away =
+      box.addButton(FileKeeper::tr("&Throw it away"), QMessageBox::DestructiveRole);
+  box.setDefaultButton(QMessageBox::Cancel);
+  box.exec();
+  return box.clickedButton() == away;
+}
+
+} // namespace
+
 FileKeeper::Asking askingWithDialogs(QWidget* window, Settings& settings) {
   const QString kinds = FileKeeper::tr("Designs (*.scye)");
   FileKeeper::Asking asking;
@@ -119,10 +229,14 @@ FileKeeper::Asking askingWithDialogs(QWidget* window, Settings& settings) {
     return QFileDialog::getSaveFileName(window, FileKeeper::tr("Save the design"), suggestion,
                                         kinds);
   };
+  asking.mayReplace = [=](const QString& path) { return askToReplace(window, path); };
+  asking.aboutConflict = [=](const QString& name) { return askAboutConflict(window, name); };
+  asking.mayThrowAway = [=](const QString& name) { return askToThrowAway(window, name); };
   asking.aboutUnsaved = [=](const QString& name) {
     QMessageBox box(QMessageBox::Question, FileKeeper::tr("Unsaved changes"),
                     FileKeeper::tr("\"%1\" has changes that are not saved.").arg(name),
                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, window);
+    box.setTextFormat(Qt::PlainText);
     box.setDefaultButton(QMessageBox::Save);
     switch (box.exec()) {
     case QMessageBox::Save:

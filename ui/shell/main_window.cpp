@@ -6,6 +6,7 @@
 #include "panels/edit_panel.h"
 #include "shell/banner.h"
 #include "shell/export_strip.h"
+#include "shell/file_notices.h"
 #include "shell/head_bar.h"
 #include "shell/key_list.h"
 #include "shell/start_page.h"
@@ -24,11 +25,12 @@
 namespace scye {
 
 MainWindow::MainWindow(const AppPaths& paths)
-    : paths_(paths), settings_(paths.settings), appearance_(settings_), wearers_(paths.wearers),
-      actions_(std::make_unique<Actions>(*this)),
-      files_(new FileKeeper(document_, settings_, this)),
-      recovery_(new Recovery(document_, paths.recovery, this)),
+    : paths_(paths), settings_(paths.settings), appearance_(settings_), state_(paths.windowState),
+      wearers_(paths.wearers), actions_(std::make_unique<Actions>(*this)),
+      files_(new FileKeeper(document_, watch_, settings_, this)),
+      recovery_(new Recovery(document_, watch_, paths.recovery, this)),
       head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
+      notices_(new FileNotices(document_, watch_, *files_, *recovery_, settings_, *banner_, this)),
       pages_(new QStackedWidget), start_(new StartPage(settings_)) {
   setWindowIcon(appIcon());
   auto* middle = new QWidget;
@@ -66,9 +68,8 @@ Workbench& MainWindow::workbench() {
     work_ = new Workbench({document_, attention_, settings_, wearers_});
     connect(work_, &Workbench::answersShown, actions_->answers, &QAction::setChecked);
     pages_->addWidget(work_);
-    const QSettings state(paths_.windowState, QSettings::IniFormat);
-    work_->takeState(state.value(QStringLiteral("parts")).toByteArray());
-    work_->area().takeState(state.value(QStringLiteral("middle")).toByteArray());
+    work_->takeState(kept("parts"));
+    work_->area().takeState(kept("middle"));
     const auto failed = [this](const QString& reason) {
       banner_->say(Severity::Blocking, tr("Not exported."), reason);
     };
@@ -213,6 +214,7 @@ void MainWindow::showStart() {
   pages_->setCurrentWidget(start_);
   start_->begin();
   refreshTitle();
+  notices_->offerAgain();
 }
 
 void MainWindow::showWork() {
@@ -222,6 +224,7 @@ void MainWindow::showWork() {
   head_->setWorking(true);
   refreshTitle();
   workbench().setStage(Stage::Drafting);
+  notices_->offerAgain();
   workbench().table().setFocus();
 }
 
@@ -237,25 +240,7 @@ void MainWindow::showPage(QWidget* page) {
 }
 
 void MainWindow::offerRecovered() {
-  const QList<Recovery::Copy> copies = recovery_->leftBehind();
-  if (copies.isEmpty()) return;
-  const Recovery::Copy copy = copies.front();
-  const QString name = copy.original.isEmpty() ? tr("a design that was never saved")
-                                               : QFileInfo(copy.original).fileName();
-  banner_->say(Severity::Warning, tr("The program ended before %1 was saved.").arg(name),
-               tr("A copy of it was kept."),
-               {{tr("Open the copy"),
-                 [this, copy] {
-                   if (files_->openUntitled(copy.file)) {
-                     document_.replace(document_.design(), copy.original, true);
-                     recovery_->writeNow();
-                     recovery_->discard(copy);
-                   }
-                 }},
-                {tr("Throw it away"), [this, copy] {
-                   recovery_->discard(copy);
-                   offerRecovered();
-                 }}});
+  notices_->offerRecovered();
 }
 
 void MainWindow::refreshTitle() {
@@ -301,16 +286,23 @@ void MainWindow::fillRecent() {
 }
 
 void MainWindow::keepState() {
-  QSettings state(paths_.windowState, QSettings::IniFormat);
-  state.setValue(QStringLiteral("geometry"), saveGeometry());
-  if (!work_) return;
-  state.setValue(QStringLiteral("parts"), work_->saveState());
-  state.setValue(QStringLiteral("middle"), work_->area().saveState());
+  const auto keep = [this](const char* name, const QByteArray& state) {
+    state_.put(QLatin1String(name), QString::fromLatin1(state.toBase64()));
+  };
+  keep("geometry", saveGeometry());
+  if (work_) {
+    keep("parts", work_->saveState());
+    keep("middle", work_->area().saveState());
+  }
+  state_.flush();
+}
+
+QByteArray MainWindow::kept(const char* name) const {
+  return QByteArray::fromBase64(state_.text(QLatin1String(name)).toLatin1());
 }
 
 void MainWindow::takeState() {
-  const QSettings state(paths_.windowState, QSettings::IniFormat);
-  if (restoreGeometry(state.value(QStringLiteral("geometry")).toByteArray())) return;
+  if (restoreGeometry(kept("geometry"))) return;
   // A small screen is filled.
   constexpr int kSmallScreen = 1366;
   if (screen()->availableSize().width() <= kSmallScreen) setWindowState(Qt::WindowMaximized);
@@ -325,6 +317,13 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   }
   keepState();
   event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+  QMainWindow::changeEvent(event);
+  // Where changes of a file are not told, as on some network disks, they are seen at the latest
+  // now.
+  if (event->type() == QEvent::ActivationChange && isActiveWindow()) watch_.look();
 }
 
 } // namespace scye

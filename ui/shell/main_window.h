@@ -6,6 +6,7 @@
 #include "document/document.h"
 #include "document/recovery.h"
 #include "settings/app_paths.h"
+#include "settings/preference_store.h"
 #include "shell/actions.h"
 #include "shell/appearance.h"
 #include "shell/file_keeper.h"
@@ -19,6 +20,7 @@ class QStackedWidget;
 namespace scye {
 
 class Banner;
+class FileNotices;
 class GuideWindow;
 class HeadBar;
 class StartPage;
@@ -48,6 +50,7 @@ public:
 
 protected:
   void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
   void connectActions();
@@ -64,11 +67,14 @@ private:
   void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
   void takeState();
+  [[nodiscard]] QByteArray kept(const char* name) const;
 
   AppPaths paths_;
   Settings settings_;
   Appearance appearance_;
+  PreferenceStore state_; // of the window
   Document document_;
+  FileWatch watch_;
   Attention attention_;
   WearerStore wearers_;
   std::unique_ptr<Actions> actions_;
@@ -76,6 +82,7 @@ private:
   Recovery* recovery_;
   HeadBar* head_;
   Banner* banner_;
+  FileNotices* notices_;
   QStackedWidget* pages_;
   StartPage* start_;
   Workbench* work_ = nullptr;

@@ -5,6 +5,7 @@
 #include "look/icons.h"
 #include "look/quiet_button.h"
 #include "values/field_box.h"
+#include "values/taken_on_box.h"
 
 #include <QFileInfo>
 #include <QGridLayout>
@@ -37,9 +38,9 @@ QLabel* aside(const QString& text, QWidget* parent) {
 } // namespace
 
 StartPage::StartPage(Settings& settings, QWidget* parent)
-    : QWidget(parent), settings_(settings), draw_(new QPushButton(tr("Draw it"), this)),
-      recent_(new QVBoxLayout), recentHead_(heading(tr("Or go on with"), 1.2, this)),
-      gallery_(new StyleGallery(this)) {
+    : QWidget(parent), settings_(settings), takenOn_(new TakenOnBox(this)),
+      draw_(new QPushButton(tr("Draw it"), this)), recent_(new QVBoxLayout),
+      recentHead_(heading(tr("Or go on with"), 1.2, this)), gallery_(new StyleGallery(this)) {
   const int em = fontMetrics().averageCharWidth();
   auto* page = new QHBoxLayout(this);
   page->setContentsMargins(0, 0, 0, 0);
@@ -110,11 +111,11 @@ QWidget* StartPage::makeLibrary() {
   return area;
 }
 
-FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint) {
+FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint, QLabel* how) {
   auto* box = new FieldBox(info(field).kind, this);
   box->setAccessibleName(QString(name).remove(u'&'));
   const std::size_t at = questions_.size();
-  questions_.push_back({field, box, complaint});
+  questions_.push_back({field, box, complaint, how});
   connect(box, &FieldBox::entered, this, [this, at](double v) { answer(questions_[at], v); });
   connect(box, &FieldBox::stepped, this, [this, at](double v) { answer(questions_[at], v); });
   connect(box, &FieldBox::unreadable, this, [this, at](const QString&) {
@@ -134,35 +135,41 @@ QWidget* StartPage::makeQuestions() {
   grid->setVerticalSpacing(em);
   grid->addWidget(heading(tr("A new design"), 1.4, area), 0, 0, 1, 3);
   auto* why =
-      aside(tr("Three things are enough to begin with. Everything else is filled in from the "
-               "nearest published size, marked as such, and can be changed at any time."),
+      aside(tr("Three things are enough to begin with. Everything else is filled in from what "
+               "bodies like this measure, marked as such, and can be changed at any time."),
             area);
   why->setMinimumWidth(50 * em);
   grid->addWidget(why, 1, 0, 1, 3);
 
   auto* complaint = new QLabel(area);
   complaint->setWordWrap(true);
-  const auto ask = [&](int line, const QString& name, const QString& how, Field field) {
+  auto* taken = new QLabel(tr("&Measured"), area);
+  taken->setBuddy(takenOn_);
+  grid->addWidget(taken, 2, 0);
+  grid->addWidget(takenOn_, 2, 1, 1, 2, Qt::AlignLeft);
+  connect(takenOn_, &TakenOnBox::chosen, this, &StartPage::refreshHow);
+  const auto ask = [&](int line, const QString& name, Field field) {
     auto* label = new QLabel(name, area);
-    FieldBox* box = addBox(field, name, complaint);
+    auto* how = aside({}, area);
+    how->setWordWrap(false);
+    FieldBox* box = addBox(field, name, complaint, how);
     label->setBuddy(box);
     grid->addWidget(label, line, 0);
     grid->addWidget(box, line, 1);
-    auto* where = aside(how, area);
-    where->setWordWrap(false);
-    grid->addWidget(where, line, 2);
+    grid->addWidget(how, line, 2);
   };
-  ask(2, tr("&Bust"), tr("around the fullest part, on the body"), Field::Bust);
-  ask(3, tr("&Upper arm"), tr("around the thickest part, on the body"), Field::UpperArm);
-  ask(4, tr("&Gauge"), tr("stitches in 10 cm (4 in) of the washed swatch"), Field::SwatchStitches);
+  ask(3, tr("&Bust"), Field::Bust);
+  ask(4, tr("&Upper arm"), Field::UpperArm);
+  ask(5, tr("&Gauge"), Field::SwatchStitches);
+  refreshHow();
   for (const Question& q : questions_)
     q.box->setMinimumWidth(questions_.front().box->sizeHint().width());
-  grid->addWidget(complaint, 5, 0, 1, 3);
+  grid->addWidget(complaint, 6, 0, 1, 3);
   grid->setColumnStretch(2, 1);
 
   draw_->setDefault(true);
   draw_->setAutoDefault(true);
-  grid->addWidget(draw_, 6, 1, 1, 1);
+  grid->addWidget(draw_, 7, 1, 1, 1);
   connect(draw_, &QPushButton::clicked, this, &StartPage::draw);
   return area;
 }
@@ -202,7 +209,28 @@ void StartPage::refresh() {
   recentHead_->setVisible(shown > 0);
 }
 
+Source StartPage::whereOf(Field field) const {
+  return canTakeOn(field, takenOn_->where()) ? takenOn_->where() : Source::Body;
+}
+
+// How each is measured, which hangs on where.
+void StartPage::refreshHow() {
+  for (const Question& q : questions_) {
+    const bool flat = whereOf(q.field) == Source::Garment;
+    if (q.field == Field::Bust)
+      q.how->setText(flat ? tr("straight across, laid flat: half the way round")
+                          : tr("around the fullest part, on the body"));
+    else if (q.field == Field::UpperArm)
+      q.how->setText(flat ? tr("across the sleeve at the underarm, laid flat")
+                          : tr("around the thickest part, on the body"));
+    else
+      q.how->setText(tr("stitches in 10 cm (4 in) of the washed swatch"));
+  }
+}
+
 void StartPage::begin() {
+  takenOn_->setWhere(Source::Body);
+  refreshHow();
   for (const Question& q : questions_) {
     q.box->forgive();
     q.box->setBlank();
@@ -216,9 +244,10 @@ void StartPage::goToLibrary() {
 }
 
 void StartPage::answer(const Question& question, double value) {
-  if (const auto refusal = check(question.field, value)) {
+  const Source where = whereOf(question.field);
+  if (const auto refusal = check(question.field, value, where)) {
     question.complaint->setText(QString::fromStdString(
-        refusalText(question.field, *refusal, builtinPhrases(), settings_.unit())));
+        refusalText(question.field, *refusal, builtinPhrases(), settings_.unit(), where)));
     question.box->refuse();
     return;
   }
@@ -247,6 +276,7 @@ void StartPage::keyPressEvent(QKeyEvent* event) {
 
 void StartPage::draw() {
   Design design;
+  design.choose(Choice::TakenOn, int(takenOn_->where()));
   for (const Question& q : questions_) {
     if (!q.box->value() || q.box->isRefused()) {
       if (q.complaint->text().isEmpty())
@@ -254,7 +284,12 @@ void StartPage::draw() {
       q.box->setFocus();
       return;
     }
-    design.set(q.field, *q.box->value());
+    if (check(q.field, *q.box->value(), whereOf(q.field))) {
+      answer(q, *q.box->value());
+      q.box->setFocus();
+      return;
+    }
+    design.set(q.field, *q.box->value(), whereOf(q.field));
   }
   design.set(Field::SwatchWidth, 10);
   Q_EMIT designed(design);

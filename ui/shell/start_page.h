@@ -15,6 +15,7 @@ namespace scye {
 
 class FieldBox;
 class StyleGallery;
+class TakenOnBox;
 
 class StartPage : public QWidget {
   Q_OBJECT
@@ -38,18 +39,22 @@ private:
     Field field;
     FieldBox* box;
     QLabel* complaint;
+    QLabel* how;
   };
   [[nodiscard]] QWidget* makeColumn();
   [[nodiscard]] QWidget* makeQuestions();
   [[nodiscard]] QWidget* makeOthers();
   [[nodiscard]] QWidget* makeLibrary();
-  FieldBox* addBox(Field field, const QString& name, QLabel* complaint);
+  FieldBox* addBox(Field field, const QString& name, QLabel* complaint, QLabel* how);
+  [[nodiscard]] Source whereOf(Field field) const;
+  void refreshHow();
   void refresh();
   void answer(const Question& question, double value);
   void draw();
 
   Settings& settings_;
   std::vector<Question> questions_;
+  TakenOnBox* takenOn_;
   QPushButton* draw_;
   QVBoxLayout* recent_;
   QLabel* recentHead_;

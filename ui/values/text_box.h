@@ -1,8 +1,9 @@
-// A line of free text that becomes one undo step when she is done with it, and leaves Ctrl+Z to the
-// window while nothing has been typed.
+// A line of free text. It is told when she is done with it, and when she pauses or has typed for a
+// while: what is typed must not be lost. Ctrl+Z is the window's while nothing has been typed.
 #pragma once
 
 #include <QLineEdit>
+#include <QTimer>
 
 namespace scye {
 
@@ -14,9 +15,14 @@ public:
 
 Q_SIGNALS:
   void entered(const QString& text);
+  void visited(); // the keyboard has come
 
 protected:
   bool event(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+
+private:
+  QTimer pause_;
 };
 
 } // namespace scye

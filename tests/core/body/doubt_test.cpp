@@ -52,11 +52,18 @@ TEST_P(DoubtfulSlip, IsNamedBesideItsFieldAndAClickCorrectsIt) {
   ASSERT_EQ(onlyCode(found), slip.code);
   EXPECT_EQ(found[0].severity, Severity::Warning);
   EXPECT_THAT(found[0].fields, ElementsAre(slip.field));
-  ASSERT_THAT(found[0].remedies, SizeIs(1));
-  const Design mended = applied(design, found[0].remedies[0]);
+  // A half girth may as well be a garment's, laid flat: that is offered first.
+  const bool half = std::string_view(slip.code) == "doubt.half";
+  ASSERT_THAT(found[0].remedies, SizeIs(half ? 2 : 1));
+  const Design mended = applied(design, found[0].remedies.back());
   EXPECT_GE(*mended.given(slip.field), slip.low);
   EXPECT_LE(*mended.given(slip.field), slip.high);
   EXPECT_THAT(doubts(mended), IsEmpty());
+  if (!half) return;
+  const Design flat = applied(design, found[0].remedies.front());
+  EXPECT_EQ(flat.source(slip.field), Source::Garment);
+  EXPECT_EQ(*flat.given(slip.field), slip.written) << "as typed";
+  EXPECT_THAT(doubts(flat), IsEmpty());
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -96,9 +103,8 @@ TEST(Doubt, TwoSlipsAtOnceAreBothNamedAndOneClickCorrectsBoth) {
   ASSERT_NE(findCode(found, "doubt.inches"), nullptr);
   EXPECT_THAT(findCode(found, "doubt.half")->fields, ElementsAre(Field::Bust));
   EXPECT_THAT(findCode(found, "doubt.inches")->fields, ElementsAre(Field::CrossShoulder));
-  ASSERT_THAT(found[0].remedies, SizeIs(2));
-  EXPECT_EQ(found[0].remedies[1].key, "doubt.correctAll");
-  EXPECT_THAT(doubts(applied(design, found[0].remedies[1])), IsEmpty());
+  EXPECT_EQ(found[0].remedies.back().key, "doubt.correctAll");
+  EXPECT_THAT(doubts(applied(design, found[0].remedies.back())), IsEmpty());
 }
 
 TEST(Doubt, ThreeSlipsAtOnceAreStillFound) {
@@ -130,6 +136,36 @@ TEST(Doubt, AllGirthsHalfIsOneFinding) {
   const Findings found = doubts(scaled(0.5, true));
   ASSERT_EQ(onlyCode(found), "doubt.allHalf");
   EXPECT_THAT(found[0].fields, SizeIs(6));
+}
+
+TEST(Doubt, TwoHalfGirthsAreBothOfThemAndWereMeasuredOnAGarmentOrAreDoubled) {
+  Design design;
+  design.set(Field::Bust, 48).set(Field::UpperArm, 16).set(Field::CrossShoulder, 38);
+  const Findings found = doubts(design);
+  ASSERT_EQ(onlyCode(found), "doubt.allHalf");
+  const auto told = [&](const std::string& key, const Params& params) {
+    return builtinPhrases().say(key, params);
+  };
+  EXPECT_TRUE(told("finding.doubt.allHalf", found[0].params).starts_with("Both girths"));
+  ASSERT_THAT(found[0].remedies, SizeIs(2));
+  const Remedy &flat = found[0].remedies[0], &twice = found[0].remedies[1];
+  EXPECT_EQ(flat.key, "doubt.allOnGarment");
+  EXPECT_EQ(told("remedy." + twice.key, twice.params), "They are half the girth: double both");
+  const Design garment = applied(design, flat);
+  for (const Field f : {Field::Bust, Field::UpperArm, Field::CrossShoulder}) {
+    EXPECT_EQ(garment.source(f), Source::Garment) << info(f).key;
+    EXPECT_EQ(garment.given(f), design.given(f)) << "as typed";
+  }
+  EXPECT_EQ(garment.as<Source>(Choice::TakenOn), Source::Garment);
+  EXPECT_EQ(*applied(design, twice).given(Field::Bust), 96);
+}
+
+TEST(Doubt, ADepthFromTheShoulderTipIsNamed) {
+  Design design = doubtfulDesign();
+  design.set(Field::ArmholeDepth, 10);
+  const Findings found = doubts(design);
+  ASSERT_EQ(onlyCode(found), "doubt.fromTip");
+  EXPECT_THAT(doubts(applied(design, found[0].remedies.at(0))), IsEmpty());
 }
 
 TEST(Doubt, WhereInchesAreTypedTheSlipIsCentimetres) {

@@ -1,6 +1,6 @@
 #include "body/advice.h"
-#include "body/complete.h"
 #include "body/gauge.h"
+#include "draft/complete.h"
 
 #include <gtest/gtest.h>
 
@@ -66,27 +66,9 @@ TEST(Advice, DoubtsAHalfGirthAndCorrectsIt) {
   ASSERT_TRUE(doubt);
   EXPECT_EQ(doubt->fields.front(), Field::Hip);
   ASSERT_FALSE(doubt->remedies.empty());
-  const Design mended = applied(d, doubt->remedies.front());
+  const Design mended = applied(d, doubt->remedies.back());
   EXPECT_NEAR(*mended.given(Field::Hip), 101, 1e-9);
   EXPECT_FALSE(findCode(adviceOn(mended, complete(mended)), "doubt.half"));
-}
-
-TEST(Complete, FillsFromTheSurveyWhenAskedAndSaysWhereBodiesLie) {
-  Design d = counted();
-  const Sizes table = complete(d);
-  EXPECT_EQ(table.origin(Field::Hip), Origin::Table);
-  ASSERT_TRUE(table.likely[std::size_t(Field::Hip)]);
-  EXPECT_FALSE(table.likely[std::size_t(Field::Bust)]) << "taken, so not estimated";
-  d.choose(Choice::FillFrom, FillFrom::Survey);
-  const Sizes survey = complete(d);
-  EXPECT_EQ(survey.origin(Field::Hip), Origin::Estimate);
-  const Likely hip = *survey.likely[std::size_t(Field::Hip)];
-  EXPECT_GT(survey[Field::Hip], hip.low);
-  EXPECT_LT(survey[Field::Hip], hip.high);
-  EXPECT_EQ(survey.origin(Field::CrossShoulder), Origin::Table)
-      << "the survey measures another width";
-  d.choose(Choice::Figure, Figure::Child).set(Field::Bust, 66);
-  EXPECT_EQ(complete(d).origin(Field::Hip), Origin::Table) << "children: published tables only";
 }
 
 } // namespace

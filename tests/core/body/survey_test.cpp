@@ -43,9 +43,11 @@ TEST(Survey, MeasuresAreMappedAsTheHeaderSays) {
   const Subject woman = readSurvey(surveyFile("women"))->front();
   const auto at = [&](Measure m) { return woman[std::size_t(m)]; };
   EXPECT_DOUBLE_EQ(at(Measure::Bust), 112.8);
-  EXPECT_DOUBLE_EQ(at(Measure::CrossShoulder), 35.1);
+  EXPECT_DOUBLE_EQ(at(Measure::CrossShoulder), 35.1 + 1);
   EXPECT_DOUBLE_EQ(at(Measure::CrossBack), 38.6);
-  EXPECT_NEAR(at(Measure::ArmholeDepth), 19.1 + 2 - 2.5, 1e-12);
+  EXPECT_NEAR(at(Measure::ArmholeDepth), 19.1, 1e-12);
+  EXPECT_NEAR(at(Measure::TipToUnderarm), 137.2 - 125.5, 1e-12);
+  EXPECT_NEAR(at(Measure::ShoulderFall), 140.7 - 137.2, 1e-12);
   EXPECT_NEAR(at(Measure::SleeveToUnderarm), 57.1 - (137.2 - 125.5), 1e-12);
   EXPECT_DOUBLE_EQ(at(Measure::SleeveToShoulder), 57.1);
   EXPECT_DOUBLE_EQ(at(Measure::ScyeGirth), 43.4);
@@ -69,7 +71,7 @@ TEST(Survey, FieldsAndMeasuresAnswerEachOther) {
       ++fields;
       EXPECT_EQ(measureOf(*f), Measure(m));
     }
-  EXPECT_EQ(fields, 14);
+  EXPECT_EQ(fields, 16);
   EXPECT_FALSE(measureOf(Field::NeckWidth));
   EXPECT_FALSE(measureOf(Field::EaseBust));
 }

@@ -19,6 +19,12 @@ std::optional<NoteRead> noteRead(std::string_view text) {
       is("The last @ of RS rows are the button band: work them in rib or another stitch that lies "
          "flat, from the cast-on up.",
          {&note.band}) ||
+      is("The stitch pattern repeats over @: in its first row, on the right side, a repeat begins "
+         "after @.",
+         {&note.repeat, &note.repeatAfter}) ||
+      is("The stitch pattern repeats over @: in its first row, on the right side, a repeat begins "
+         "with the first st.",
+         {&note.repeat}) ||
       is("The front of the sleeve is at the beginning of RS rows.") ||
       is("The front of the sleeve is at the end of RS rows.") ||
       is("The piece is divided early, for a slit at the back neck.") ||

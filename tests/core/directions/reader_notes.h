@@ -12,11 +12,12 @@
 namespace scye::reader {
 
 struct NoteRead {
-  int band = 0;            // "The last 8 sts of RS rows are the button band ..."
-  int holes = 0, over = 0; // "8 buttonholes over 3 sts are worked in this band ..."
-  int explained = 0;       // over so many, in "A buttonhole over 3 sts in one row: ..."
-  int atBust = 0;          // "Counted from below, number 7 lies at the bust."
-  double longer = 0;       // "Rows that turn early make the front 4 cm longer ..."
+  int band = 0;                    // "The last 8 sts of RS rows are the button band ..."
+  int holes = 0, over = 0;         // "8 buttonholes over 3 sts are worked in this band ..."
+  int explained = 0;               // over so many, in "A buttonhole over 3 sts in one row: ..."
+  int atBust = 0;                  // "Counted from below, number 7 lies at the bust."
+  int repeat = 0, repeatAfter = 0; // "The stitch pattern repeats over 12 sts: ..."
+  double longer = 0;               // "Rows that turn early make the front 4 cm longer ..."
   bool inches = false;
 };
 // Absent if it is no such sentence.

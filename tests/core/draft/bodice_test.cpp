@@ -1,6 +1,6 @@
 #include "draft/bodice.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "model/phrases.h"
 #include "support/outline.h"
 #include "support/random_designs.h"

@@ -1,6 +1,6 @@
 #include "draft/side.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // The designs that come with the program open, and show garments that are right: drafted and
 // knitted at their own gauge, and at coarser and finer ones.
 #include "body/advice.h"
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "garment/derived.h"
 #include "io/design_file.h"
 #include "io/files.h"

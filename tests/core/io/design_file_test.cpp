@@ -89,7 +89,15 @@ const std::vector<BadFile>& badFiles() {
       {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4,
        "is wrong here"},
       {"text that is not UTF-8", fileWith("\"title\": \"\xff\""), 2, "is wrong here"},
-      {"deeper than any design", std::string(200'000, '['), 1, "ends before"},
+      {"deeper than any design", "\n" + std::string(200'000, '['), 2, "brackets in brackets"},
+      {"deeper than any design, in groups",
+       [] {
+         std::string text;
+         for (int i = 0; i < 100'000; ++i)
+           text += "{\"a\":";
+         return text;
+       }(),
+       1, "not a Scyewright design"},
       {"deeper than any design, in its place",
        fileWith("\"values\": " + std::string(200'000, '[') + std::string(200'000, ']')), 2,
        "\"values\" should be a group"},
@@ -108,6 +116,36 @@ TEST(DesignFile, RefusesWhatIsNoDesignWithLineAndReason) {
   }
 }
 
+// What would take many times its size in memory, or more memory than there is.
+TEST(DesignFile, RefusesWhatIsLargerThanAnyDesignBeforeItIsRead) {
+  const std::string start = "{\"format\": \"scyewright-design\", \"version\": 1,\n";
+  const auto refused = [](const std::string& text, int line, const char* reason) {
+    const DesignRead read = designFromJson(text);
+    EXPECT_FALSE(read.design);
+    EXPECT_EQ(read.problem.line, line);
+    EXPECT_THAT(read.problem.reason, HasSubstr(reason));
+  };
+  refused(std::string(std::size_t(63) << 20, '['), 1, "goes on after 4 MB");
+  refused(start + std::string(kLargestDesign, '\n') + "}",
+          1 + int(kLargestDesign - start.size() + 1), "goes on after 4 MB");
+  std::string swatches = start + "\"swatches\": [{}";
+  for (std::size_t i = 0; i < kMostSwatches; ++i)
+    swatches += ",{}";
+  refused(swatches + "]}", 2, "more than 1000 swatches");
+  std::string notes = start + "\"notes\": \"";
+  notes += std::string(kLargestDesign - notes.size() - 2, 'n') + "\"}";
+  EXPECT_TRUE(designFromJson(notes).design) << "as large as may be";
+  refused(notes + " ", 2, "goes on after 4 MB");
+}
+
+TEST(DesignFile, HoldsNoCharacterThatGivesOrders) {
+  Design design;
+  design.title = "a\x1b[2J\xC2\x9B\xE2\x80\xAE";
+  const std::string text = designToJson(design);
+  EXPECT_EQ(text.find_first_of("\x1b\xC2\xE2"), std::string::npos) << text;
+  EXPECT_EQ(designFromJson(text).design, design);
+}
+
 TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
   const std::string key = std::string(5'000, 'k') + "\\n\\u0007";
   const DesignRead read = designFromJson(fileWith("\"" + key + "\": 1"));
@@ -119,6 +157,9 @@ TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
                               "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\": 1"));
   EXPECT_THAT(wide.problem.reason, HasSubstr("a bxxx"));
   EXPECT_THAT(wide.problem.reason, HasSubstr("\u00e5...\" is not known"));
+  const DesignRead hostile = designFromJson(fileWith("\"a\\u001b[2J\\u009b\\u202eb\": 1"));
+  EXPECT_THAT(hostile.problem.reason, HasSubstr("\"a [2J \xEF\xBF\xBD"
+                                                "b\""));
 }
 
 TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
@@ -175,7 +216,7 @@ TEST(DesignFile, EveryFieldAndEveryOptionHasItsPlace) {
 
 std::vector<std::string> corpus() {
   std::vector<std::string> texts;
-  for (const char* folder : {SCYE_RESOURCES "/demos", SCYE_TEST_DATA "/../fuzz/corpus"})
+  for (const char* folder : {SCYE_RESOURCES "/demos", SCYE_TEST_DATA "/../fuzz/corpus/design"})
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
       const FileText file = readWhole(entry.path());
       EXPECT_TRUE(file.text) << entry.path() << ": " << file.problem;

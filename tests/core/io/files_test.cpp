@@ -1,28 +1,34 @@
 #include "io/files.h"
 
+#include "support/disk.h"
+#include "support/record.h"
+
+#include <chrono>
 #include <csignal>
-#include <filesystem>
+#include <fstream>
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <sys/resource.h>
+#include <random>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 
 namespace scye {
 namespace {
 
 namespace fs = std::filesystem;
+using testing::AnyOf;
+using testing::HasSubstr;
+using testing::Optional;
 
 class Files : public testing::Test {
 protected:
-  Files() : folder_(fs::temp_directory_path() / ("scye-files-" + std::to_string(getpid()))) {
-    fs::create_directory(folder_);
+  [[nodiscard]] static mode_t mode(const fs::path& path) {
+    struct stat now {};
+    return stat(path.c_str(), &now) == 0 ? now.st_mode & 07777 : 0;
   }
-  ~Files() override { fs::remove_all(folder_); }
-
-  [[nodiscard]] int entries() const {
-    return int(std::distance(fs::directory_iterator(folder_), fs::directory_iterator()));
-  }
-
-  fs::path folder_;
+  test::OwnFolder folder_;
 };
 
 TEST_F(Files, WhatIsWrittenIsReadBack) {
@@ -31,46 +37,176 @@ TEST_F(Files, WhatIsWrittenIsReadBack) {
   EXPECT_EQ(readWhole(folder_ / "a.json").text, text);
   EXPECT_EQ(writeWhole(folder_ / "a.json", "b"), std::nullopt);
   EXPECT_EQ(readWhole(folder_ / "a.json").text, "b");
-  EXPECT_EQ(entries(), 1) << "nothing else is left in the folder";
+  EXPECT_EQ(writeWhole(folder_ / "a.json", ""), std::nullopt);
+  EXPECT_EQ(readWhole(folder_ / "a.json").text, "");
+  EXPECT_EQ(folder_.entries(), 1) << "nothing else is left in the folder";
+}
+
+TEST_F(Files, NoMoreIsReadThanWasAskedFor) {
+  ASSERT_EQ(writeWhole(folder_ / "a", "abcdef"), std::nullopt);
+  EXPECT_EQ(readWhole(folder_ / "a", 6).text, "abcdef");
+  EXPECT_EQ(readWhole(folder_ / "a", 5).problem, "File too large");
+  EXPECT_EQ(readFirst(folder_ / "a", 5).text, "abcde");
 }
 
 TEST_F(Files, MissingFilesAndFoldersAreToldPlainly) {
   EXPECT_EQ(readWhole(folder_ / "none").problem, "No such file or directory");
-  EXPECT_EQ(readWhole(folder_).problem, "Is a directory");
-  EXPECT_EQ(writeWhole(folder_, "a"), "Is a directory");
+  EXPECT_EQ(readWhole(folder_.path()).problem, "Is a directory");
+  EXPECT_EQ(writeWhole(folder_.path(), "a"), "Is a directory");
   EXPECT_EQ(writeWhole(folder_ / "none" / "a", "a"), "No such file or directory");
+  EXPECT_EQ(writeWhole("", "a"), "No such file or directory");
+  ASSERT_EQ(writeWhole(folder_ / "a", "a"), std::nullopt);
+  EXPECT_EQ(writeWhole(folder_ / "a" / "b", "a"), "Not a directory");
 }
 
-TEST_F(Files, AFailedWriteLeavesTheFileAsItWas) {
-  ASSERT_EQ(writeWhole(folder_ / "a.svg", "before"), std::nullopt);
-  rlimit before{};
-  getrlimit(RLIMIT_FSIZE, &before);
-  const auto action = std::signal(SIGXFSZ, SIG_IGN);
-  rlimit small = before;
-  small.rlim_cur = 100'000;
-  setrlimit(RLIMIT_FSIZE, &small); // as good as a full disk
-  const auto problem = writeWhole(folder_ / "a.svg", std::string(200'000, 'a'));
-  setrlimit(RLIMIT_FSIZE, &before);
-  std::signal(SIGXFSZ, action);
-  EXPECT_EQ(problem, "File too large");
-  EXPECT_EQ(readWhole(folder_ / "a.svg").text, "before");
-  EXPECT_EQ(entries(), 1);
+// As small as a design: the text fits in any buffer, so that nothing fails before it is flushed.
+TEST_F(Files, OnAFullDiskTheProblemIsToldAndTheFileIsAsItWas) {
+  test::SmallDisk disk(256 << 10);
+  for (const std::size_t size : {1, 9'000, 200'000}) {
+    disk.empty();
+    ASSERT_EQ(writeWhole(disk / "a.scye", "before"), std::nullopt);
+    disk.fill();
+    EXPECT_THAT(writeWhole(disk / "a.scye", std::string(size, 'a')),
+                Optional(AnyOf(std::string("No space left on device"), "File too large")))
+        << size;
+    EXPECT_NE(writeWhole(disk / "new.scye", std::string(size, 'a')), std::nullopt) << size;
+    EXPECT_EQ(readWhole(disk / "a.scye").text, "before") << size;
+    EXPECT_FALSE(fs::exists(disk / "new.scye")) << size;
+    int left = 0;
+    for (const auto& entry : fs::directory_iterator(disk.path()))
+      left += entry.path().filename() != "filler";
+    EXPECT_EQ(left, 1) << "only a.scye";
+  }
 }
 
-TEST_F(Files, LinksStayLinksAndPermissionsStay) {
-  ASSERT_EQ(writeWhole(folder_ / "a", "before"), std::nullopt);
-  fs::permissions(folder_ / "a", fs::perms::owner_read | fs::perms::owner_write);
-  fs::create_symlink("a", folder_ / "link");
-  EXPECT_EQ(writeWhole(folder_ / "link", "after"), std::nullopt);
+TEST_F(Files, LinksAreFollowedAndStay) {
+  fs::create_directory(folder_ / "far");
+  ASSERT_EQ(writeWhole(folder_ / "far" / "a", "before"), std::nullopt);
+  fs::create_symlink("far/a", folder_ / "link");
+  fs::create_symlink("link", folder_ / "link to link");
+  EXPECT_EQ(writeWhole(folder_ / "link to link", "after"), std::nullopt);
   EXPECT_TRUE(fs::is_symlink(folder_ / "link"));
-  EXPECT_EQ(readWhole(folder_ / "a").text, "after");
-  EXPECT_EQ(fs::status(folder_ / "a").permissions(),
-            fs::perms::owner_read | fs::perms::owner_write);
+  EXPECT_TRUE(fs::is_symlink(folder_ / "link to link"));
+  EXPECT_EQ(readWhole(folder_ / "far" / "a").text, "after");
 }
 
-TEST_F(Files, DevicesAreWrittenToAndNotReplaced) {
-  EXPECT_EQ(writeWhole("/dev/null", "a"), std::nullopt);
-  EXPECT_TRUE(fs::is_character_file("/dev/null"));
+TEST_F(Files, LinksThatLeadNowhereAreRefused) {
+  fs::create_symlink("none", folder_ / "dangling");
+  fs::create_symlink("itself", folder_ / "itself");
+  EXPECT_THAT(writeWhole(folder_ / "dangling", "a"), Optional(HasSubstr("not there")));
+  EXPECT_THAT(writeWhole(folder_ / "itself", "a"), Optional(HasSubstr("symbolic links")));
+  EXPECT_TRUE(fs::is_symlink(folder_ / "dangling"));
+  EXPECT_TRUE(fs::is_symlink(folder_ / "itself"));
+  EXPECT_FALSE(fs::exists(folder_ / "none"));
+  EXPECT_EQ(folder_.entries(), 2);
+}
+
+TEST_F(Files, PermissionsAndOwnerStay) {
+  const fs::path a = folder_ / "a";
+  ASSERT_EQ(writeWhole(a, "before"), std::nullopt);
+  const mode_t mask = umask(0);
+  umask(mask);
+  EXPECT_EQ(mode(a), 0666 & ~mask) << "a new file is as any other";
+  for (const mode_t wanted : {0600, 0664, 0757}) {
+    ASSERT_EQ(chmod(a.c_str(), wanted), 0);
+    EXPECT_EQ(writeWhole(a, "after"), std::nullopt);
+    EXPECT_EQ(mode(a), wanted);
+  }
+  if (geteuid() != 0) return;
+  ASSERT_EQ(chown(a.c_str(), 1234, 4321), 0);
+  EXPECT_EQ(writeWhole(a, "again"), std::nullopt);
+  struct stat now {};
+  ASSERT_EQ(stat(a.c_str(), &now), 0);
+  EXPECT_EQ(now.st_uid, 1234u);
+  EXPECT_EQ(now.st_gid, 4321u);
+}
+
+TEST_F(Files, AFileThatNobodyMayWriteIsRefused) {
+  ASSERT_EQ(writeWhole(folder_ / "a", "before"), std::nullopt);
+  ASSERT_EQ(chmod((folder_ / "a").c_str(), 0444), 0);
+  EXPECT_EQ(writeWhole(folder_ / "a", "after"), "Permission denied");
+  EXPECT_EQ(readWhole(folder_ / "a").text, "before");
+  EXPECT_EQ(mode(folder_ / "a"), 0444u);
+  EXPECT_EQ(folder_.entries(), 1);
+}
+
+TEST_F(Files, DevicesAreWrittenIntoAndNeverReplaced) {
+  if (!test::makeVoidDevice(folder_ / "void") || !test::makeFullDevice(folder_ / "full"))
+    GTEST_SKIP() << "no device may be made here";
+  EXPECT_EQ(writeWhole(folder_ / "void", "a"), std::nullopt);
+  EXPECT_TRUE(fs::is_character_file(folder_ / "void"));
+  EXPECT_EQ(writeWhole(folder_ / "full", "a"), "No space left on device");
+  EXPECT_TRUE(fs::is_character_file(folder_ / "full"));
+  fs::create_symlink("full", folder_ / "link");
+  EXPECT_EQ(writeWhole(folder_ / "link", "a"), "No space left on device");
+  EXPECT_EQ(folder_.entries(), 3);
+}
+
+TEST_F(Files, APipeIsWrittenInto) {
+  const fs::path pipe = folder_ / "pipe";
+  ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
+  EXPECT_THAT(writeWhole(pipe, "a", Pipe::Refuse), Optional(HasSubstr("nobody reads")));
+  const std::string text(300'000, 'a'); // more than a pipe holds
+  std::string got;
+  std::thread reader([&] { got = readWhole(pipe).text.value_or(""); });
+  EXPECT_EQ(writeWhole(pipe, text), std::nullopt);
+  reader.join();
+  EXPECT_EQ(got, text);
+  EXPECT_TRUE(fs::is_fifo(pipe));
+  EXPECT_EQ(folder_.entries(), 1);
+}
+
+TEST_F(Files, ANameThatIsNoUtf8OrVeryLongIsWrittenAsItIs) {
+  const std::string odd = "n\xff\xfe.json", longest(255, 'n');
+  for (const std::string& name : {odd, longest}) {
+    EXPECT_EQ(writeWhole(folder_ / name, "a"), std::nullopt);
+    EXPECT_EQ(readWhole(folder_ / name).text, "a");
+  }
+  EXPECT_EQ(folder_.entries(), 2);
+  EXPECT_EQ(writeWhole(folder_ / std::string(256, 'n'), "a"), "File name too long");
+}
+
+// Writers that are killed at any moment, `rounds` of them; `save(path, text)` replaces what the
+// file holds. Returns how often the file then held neither the old text nor the new one.
+template <class Save>
+int tornByKills(const fs::path& path, int rounds, std::uint64_t seed, Save save) {
+  // As long as a large design's export: writing it takes as long as it takes to be killed.
+  const std::string texts[] = {std::string(400'000, 'a'), std::string(700'000, 'b')};
+  EXPECT_EQ(writeWhole(path, texts[0]), std::nullopt);
+  std::mt19937_64 engine(seed);
+  std::uniform_int_distribution<int> pause(0, 3000); // us
+  int torn = 0;
+  for (int i = 0; i < rounds; ++i) {
+    const pid_t child = fork();
+    if (child == 0)
+      for (int n = i;; ++n)
+        save(path, texts[n % 2]);
+    std::this_thread::sleep_for(std::chrono::microseconds(pause(engine)));
+    kill(child, SIGKILL);
+    int status = 0;
+    waitpid(child, &status, 0);
+    EXPECT_TRUE(WIFSIGNALED(status));
+    const auto text = readWhole(path).text;
+    torn += !text || (*text != texts[0] && *text != texts[1]);
+  }
+  return torn;
+}
+
+TEST_F(Files, AWriterKilledAtAnyMomentLeavesTheOldTextOrTheNew) {
+  constexpr int kRounds = 300;
+  constexpr std::uint64_t kSeed = 20260917;
+  EXPECT_EQ(tornByKills(folder_ / "a", kRounds, kSeed,
+                        [](const fs::path& path, const std::string& text) {
+                          if (writeWhole(path, text)) _exit(1);
+                        }),
+            0);
+  // The same kills do tear a file that is written in its place, so that they would be seen.
+  const int torn =
+      tornByKills(folder_ / "b", kRounds, kSeed, [](const fs::path& path, const std::string& text) {
+        std::ofstream(path, std::ios::binary) << text;
+      });
+  EXPECT_GT(torn, kRounds / 20);
+  test::record("torn by plain writing", torn);
 }
 
 } // namespace

@@ -129,7 +129,7 @@ TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
 TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
   for (const ShoulderWork work : {ShoulderWork::Steps, ShoulderWork::ShortRows}) {
     const KnitGarment k = knitted(sound().choose(Choice::ShoulderWork, work));
-    EXPECT_LT(std::abs(k.mismatch()), 0.1);
+    EXPECT_LE(std::abs(k.mismatch()), 0.2);
     const KnitPiece& back = *k.piece(PieceId::Back);
     // Length by the row table alone.
     std::vector<double> right;
@@ -138,7 +138,7 @@ TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
         right.push_back(line.rightEdge);
     const KnittedEdge edge =
         edgeFromColumn(right, EdgeSide::Right, back.underarmRow, back.shoulderRow);
-    EXPECT_NEAR(edgeLength(edge, k.lattice.size), k.backArmhole.right, 1e-9);
+    EXPECT_NEAR(edgeLength(edge, k.lattice.size).chord, k.backArmhole.right.chord, 1e-9);
   }
 }
 

@@ -28,14 +28,19 @@ TEST(Sizes, bodyMeasurementGrowsByItsEase) {
 }
 
 TEST(Sizes, flatGarmentGirthIsHalfAndHoldsItsEase) {
-  Sizes s = sizesWith({{Field::Bust, 49}, {Field::EaseBust, 6}});
+  Sizes s = sizesWith({{Field::Bust, 49}});
+  s.usualEase[std::size_t(Field::EaseBust)] = 6;
   takenOnGarment(s, Field::Bust);
   EXPECT_DOUBLE_EQ(s.finished(Field::Bust), 98);
+  EXPECT_DOUBLE_EQ(s.body(Field::Bust), 92);
+  s.values[std::size_t(Field::EaseBust)] = 2; // wider than that garment
+  EXPECT_DOUBLE_EQ(s.finished(Field::Bust), 100);
   EXPECT_DOUBLE_EQ(s.body(Field::Bust), 92);
 }
 
 TEST(Sizes, flatGarmentLengthIsWholeAndHoldsItsEase) {
-  Sizes s = sizesWith({{Field::CrossBack, 38}, {Field::EaseCrossBack, 1}});
+  Sizes s = sizesWith({{Field::CrossBack, 38}});
+  s.usualEase[std::size_t(Field::EaseCrossBack)] = 1;
   takenOnGarment(s, Field::CrossBack);
   EXPECT_DOUBLE_EQ(s.finished(Field::CrossBack), 38);
   EXPECT_DOUBLE_EQ(s.body(Field::CrossBack), 37);
@@ -43,7 +48,7 @@ TEST(Sizes, flatGarmentLengthIsWholeAndHoldsItsEase) {
 
 // Depth ease is taken off sleeve and body, so wrist and hem stay where they are.
 TEST(Sizes, depthEaseLeavesHemAndWristInPlace) {
-  Sizes s = sizesWith({{Field::ArmholeDepth, 18},
+  Sizes s = sizesWith({{Field::ArmholeDepth, 18}, // from the nape; tip and nape at one height here
                        {Field::EaseArmholeDepth, 2},
                        {Field::HemToUnderarm, 35},
                        {Field::SleeveToUnderarm, 44}});
@@ -52,7 +57,7 @@ TEST(Sizes, depthEaseLeavesHemAndWristInPlace) {
   takenOnGarment(s, Field::SleeveToUnderarm);
   EXPECT_DOUBLE_EQ(s.finished(Field::SleeveToUnderarm), 44) << "the garment's sleeve as it is";
   takenOnGarment(s, Field::ArmholeDepth);
-  EXPECT_DOUBLE_EQ(s.finished(Field::HemToUnderarm), 35) << "the garment's depth holds its ease";
+  EXPECT_DOUBLE_EQ(s.finished(Field::HemToUnderarm), 33) << "2 cm deeper than that garment";
 }
 
 TEST(Counts, stayWithinTheirKind) {

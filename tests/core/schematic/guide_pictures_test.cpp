@@ -52,7 +52,9 @@ double distanceTo(const std::vector<Stroke>& strokes, const Vec2& p) {
 TEST(MeasuringPicture, isThereForEveryMeasurement) {
   for (const Field f : measurements()) {
     EXPECT_TRUE(canTakeOn(f, Source::Body)) << info(f).key;
-    const bool onGarment = f != Field::NeckBase && f != Field::HeadGirth && f != Field::HandGirth;
+    const std::set<Field> bodyOnly{Field::NeckBase, Field::HeadGirth, Field::HandGirth,
+                                   Field::ScyeGirth, Field::TipToUnderarm};
+    const bool onGarment = !bodyOnly.contains(f);
     EXPECT_EQ(canTakeOn(f, Source::Garment), onGarment) << info(f).key;
     for (const Source where : kPlaces) {
       if (!canTakeOn(f, where)) continue;
@@ -163,17 +165,30 @@ TEST(BodyTape, girthsOfTheArmLieOnTheArmSquareToIt) {
   }
 }
 
-TEST(Tape, armholeDepthGoesStraightDownFromTheTipToTheUnderarm) {
+TEST(Tape, depthsGoStraightDownToTheUnderarm) {
   for (const Source where : kPlaces)
     for (const Figure figure : kFigures) {
-      const Tape tape = tapeOn(where, figure, Field::ArmholeDepth);
+      const bool body = where == Source::Body;
+      const Tape tape = tapeOn(where, figure, body ? Field::TipToUnderarm : Field::ArmholeDepth);
       const FigurePlaces f = figurePlaces(proportions(figure));
       const GarmentPlaces g = garmentPlaces(figure);
       EXPECT_EQ(tape.way.segments().size(), 1u);
       EXPECT_NEAR(tape.way.start().x(), tape.way.end().x(), 1e-9);
-      EXPECT_LT((tape.way.start() - (where == Source::Body ? f.tip : g.tip)).norm(), 1e-9);
-      EXPECT_NEAR(tape.way.end().y(), where == Source::Body ? f.armpit.y() : g.underarm.y(), 1e-9);
+      EXPECT_LT((tape.way.start() - (body ? f.tip : g.tip)).norm(), 1e-9);
+      EXPECT_NEAR(tape.way.end().y(), body ? f.armpit.y() : g.underarm.y(), 1e-9);
     }
+  for (const Figure figure : kFigures) {
+    const FigurePlaces f = figurePlaces(proportions(figure));
+    const Tape depth = tapeOn(Source::Body, figure, Field::ArmholeDepth);
+    EXPECT_EQ(depth.view, GuideView::Back);
+    EXPECT_LT((depth.way.start() - f.nape).norm(), 1e-9);
+    EXPECT_NEAR(depth.way.end().x(), f.nape.x(), 1e-9) << "down the middle of the back";
+    EXPECT_NEAR(depth.way.end().y(), f.armpit.y(), 1e-9);
+    const Tape round = tapeOn(Source::Body, figure, Field::ScyeGirth);
+    EXPECT_TRUE(round.girth);
+    EXPECT_LT((round.way.start() - f.tip).norm(), 1e-9);
+    EXPECT_LT((round.way.end() - f.armpit).norm(), 1e-9);
+  }
 }
 
 TEST(BodyTape, widthsLieBetweenTheirLandmarks) {

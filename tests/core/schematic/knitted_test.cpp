@@ -180,7 +180,8 @@ TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
         KnittedEdge edge = seamEdge(piece, side, sleeve ? piece.crownRow : piece.shoulderRow);
         edge.flatTop = sleeve ? 3.5 : 0;
         const StitchSize& size = m.knitted.lattice.size;
-        EXPECT_NEAR(chordsOf(edge, size, edge.flatTop * size.width), edgeLength(edge, size), 1e-9);
+        EXPECT_NEAR(chordsOf(edge, size, edge.flatTop * size.width), edgeLength(edge, size).chord,
+                    1e-9);
       }
     }
 }
@@ -195,9 +196,9 @@ TEST(KnittedChords, AreAsLongAsTheSearchSays) {
     const StitchSize& size = k.lattice.size;
     const KnitPiece& back = *k.piece(PieceId::Back);
     EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0),
-                k.backArmhole.right, 1e-9);
+                k.backArmhole.right.chord, 1e-9);
     EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + 1), size, 0),
-                k.backArmhole.left, 1e-9);
+                k.backArmhole.left.chord, 1e-9);
     if (!k.capKnitted) continue;
     const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
     const int crown = sleeve.rows.back().acts.back().stitches.value();
@@ -205,7 +206,7 @@ TEST(KnittedChords, AreAsLongAsTheSearchSays) {
         crownHalfStitches(Stitches(crown), Stitches(k.lattice.selvedge)) * size.width;
     EXPECT_NEAR(chordsOf(seamEdge(sleeve, EdgeSide::Right, sleeve.crownRow), size, half) +
                     chordsOf(seamEdge(sleeve, EdgeSide::Left, sleeve.crownRow), size, half),
-                k.right.cap, 1e-9);
+                k.right.cap.chord, 1e-9);
   }
 }
 

@@ -52,6 +52,9 @@ std::vector<Provoked> provoked() {
       {"armhole.shapingHigh", warning, with(RiseShare, 0.7)},
       {"underarm.low", warning, with(ArmholeDepth, 30)},
       {"depth.ease", warning, with(EaseArmholeDepth, 5.5)},
+      {"armhole.tight", warning, with(EaseArmholeDepth, -4)},
+      {"armhole.roomy", warning, with(EaseArmholeDepth, 5.5)},
+      {"cross.wider", warning, with(CrossBack, 40).set(CrossShoulder, 36)},
       {"cap.crownWide", blocking, with(CrownWidth, 30)},
       {"match.tooWide", blocking, with(EaseUpperArm, 25)},
       {"match.unreachable", blocking, pinned(WorkedOut::CrownWidth, 30)},
@@ -85,10 +88,12 @@ std::vector<Provoked> provoked() {
        with(CrossFront, 20).choose(Choice::Neckline, Neckline::Square).set(FrontNeckDrop, 16)},
       {"shoulder.short", warning, with(NeckWidth, 28)},
       {"shoulder.long", warning, with(NeckWidth, 4).set(NeckBand, 0).set(BackOpening, 20)},
-      {"shoulder.differs", warning, with(ShoulderLength, 8).set(NeckWidth, 16)},
+      {"shoulder.differs", warning,
+       sound().set(ShoulderLength, 8, Source::Garment).set(NeckWidth, 16)},
+      {"shoulder.neck", note, with(ShoulderLength, 22).set(CrossShoulder, 36)},
       {"neck.deep", blocking, with(FrontNeckDrop, 55)},
       {"neck.head", blocking, with(NeckWidth, 8).set(FrontNeckDrop, 3)},
-      {"neck.base", warning, with(NeckBase, 60)},
+      {"neck.base", warning, with(NeckBase, 60).set(NeckWidth, 12)},
       {"hip.tight", warning, with(EaseHip, -4).set(HemToUnderarm, 60)},
       {"bust.stretched", note, with(EaseBust, -2)},
       {"gauge.rowsMissing", note, sound().clear(SwatchRows)},
@@ -162,6 +167,22 @@ TEST(Checks, onlyAPulloverMustPassTheHead) {
   EXPECT_TRUE(codesOf(d).contains("neck.head"));
   EXPECT_FALSE(codesOf(Design(d).set(BackOpening, 10)).contains("neck.head"));
   EXPECT_FALSE(codesOf(d.choose(Choice::Garment, Garment::Jacket)).contains("neck.head"));
+}
+
+TEST(Checks, everyGarmentsNeckGoesRoundTheNeck) {
+  using enum Field;
+  Design jacket = sound().choose(Choice::Garment, Garment::Jacket).set(NeckWidth, 8);
+  EXPECT_TRUE(codesOf(jacket).contains("neck.base"));
+}
+
+// What is contradictory is said and drawn so: the back ends at the shoulders.
+TEST(Checks, aCrossBackWiderThanTheShouldersIsDrawnAsWideAsThey) {
+  using enum Field;
+  const GarmentDraft g = draftGarment(sound().set(CrossShoulder, 36).set(CrossBack, 40));
+  EXPECT_TRUE(findCode(g.findings, "cross.wider"));
+  EXPECT_DOUBLE_EQ(g.bodice.back.halfCross, g.bodice.back.halfShoulder);
+  EXPECT_FALSE(codesOf(sound().set(CrossShoulder, 37).set(CrossBack, 38)).contains("cross.wider"))
+      << "a body's back is as wide as its shoulders or wider";
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 #include "seam/match.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "support/random_designs.h"
 #include "support/record.h"
 
@@ -103,17 +103,20 @@ TEST(Match, unknownStaysWithinTheRangeOfItsField) {
   }
 }
 
-TEST(Match, onAGarmentTheWidthItselfIsWorkedOut) {
+TEST(Match, onAGarmentTheChangeToItIsWorkedOut) {
   Design d = aWoman();
   d.set(Field::UpperArm, 16, Source::Garment).set(Field::ArmholeDepth, 20, Source::Garment);
   d.set(Field::CapHeight, 13);
   const Worked arm = workedOut(Design(d).choose(Choice::WorkedOut, WorkedOut::UpperArmEase));
   ASSERT_TRUE(arm.match.found);
-  EXPECT_EQ(arm.match.value, arm.sizes[Field::UpperArm]);
-  EXPECT_NEAR(arm.match.back.halfWidth, arm.match.value, 1e-12) << "a flat width is half the girth";
+  EXPECT_EQ(arm.match.value, arm.sizes[Field::EaseUpperArm]);
+  EXPECT_EQ(arm.sizes[Field::UpperArm], 16) << "what was typed stays";
+  EXPECT_NEAR(2 * arm.match.back.halfWidth, 2 * 16 + arm.match.value, 1e-12)
+      << "a flat width is half the girth";
   const Worked depth = workedOut(Design(d).choose(Choice::WorkedOut, WorkedOut::ArmholeDepth));
   ASSERT_TRUE(depth.match.found);
-  EXPECT_EQ(depth.match.value, depth.sizes[Field::ArmholeDepth]);
+  EXPECT_EQ(depth.match.value, depth.sizes[Field::EaseArmholeDepth]);
+  EXPECT_EQ(depth.sizes[Field::ArmholeDepth], 20);
   EXPECT_NEAR(depth.match.ease(), depth.match.easeWanted, 1e-9);
 }
 

@@ -1,6 +1,6 @@
 #include "seam/walk.h"
 
-#include "body/complete.h"
+#include "draft/complete.h"
 #include "support/random_designs.h"
 
 #include <gtest/gtest.h>

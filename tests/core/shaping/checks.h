@@ -45,19 +45,28 @@ inline Columns knit(const Schedule& s, double halfWidth) {
   return out;
 }
 
-// The length of one column's edge by the rule of the row table; `column[i]` stands after row i - 1.
-inline double length(const std::vector<double>& column, int underarmRow, int end, double w,
-                     double h) {
-  const auto change = [&](int row) { return std::abs(column[row + 1] - column[row]); };
-  double sum = change(underarmRow) * w;
-  int from = underarmRow;
-  double k = 0;
-  for (int row = underarmRow + 1; row < end; ++row)
-    if (change(row) > 0) {
-      sum += std::sqrt(k * k * w * w + double(row - from) * (row - from) * h * h);
-      from = row, k = change(row);
-    }
-  return sum + std::sqrt(k * k * w * w + double(end - from) * (end - from) * h * h);
+// The three lengths of one column's edge; `column[i]` stands after row i - 1. Each is the length of
+// a chain of points: the outer corners of the steps, the inner corners, the middles of the treads.
+struct Lengths {
+  double chord = 0, corner = 0, middle = 0;
+  [[nodiscard]] double mean() const { return (chord + corner + middle) / 3; }
+};
+inline Lengths lengths(const std::vector<double>& column, int underarmRow, int end, double w,
+                       double h) {
+  const auto along = [&](double outer) { // share of the outer corner in the point that is taken
+    double sum = std::abs(column[underarmRow + 1] - column[underarmRow]) * w;
+    double x = column[underarmRow + 1], y = underarmRow;
+    const auto to = [&](double nextX, double nextY) {
+      sum += std::sqrt((nextX - x) * (nextX - x) * w * w + (nextY - y) * (nextY - y) * h * h);
+      x = nextX, y = nextY;
+    };
+    for (int row = underarmRow + 1; row < end; ++row)
+      if (column[row + 1] != column[row])
+        to(outer * column[row] + (1 - outer) * column[row + 1], row);
+    to(column[end], end);
+    return sum;
+  };
+  return {along(1), along(0), along(0.5)};
 }
 
 // x of a path that never falls, at a height above its start, by bisection; its end's x beyond.
@@ -121,13 +130,16 @@ inline double rightDeviation(const Schedule& s, const std::vector<Cubic>& path, 
   return deviation(inward, intervals(path, steps, h), path.front().p[0].x(), w);
 }
 
-inline double rightLength(const Schedule& s, double w, double h, double flatTop = 0) {
-  const Columns c = knit(s, 0);
-  return length(c.right, 0, c.rightEnd, w, h) + flatTop * w;
+inline Lengths withFlat(Lengths l, double flat) {
+  return {l.chord + flat, l.corner + flat, l.middle + flat};
 }
-inline double leftLength(const Schedule& s, double w, double h, double flatTop = 0) {
+inline Lengths rightLengths(const Schedule& s, double w, double h, double flatTop = 0) {
   const Columns c = knit(s, 0);
-  return length(c.left, s.underarm > Stitches(0) ? 1 : 0, c.leftEnd, w, h) + flatTop * w;
+  return withFlat(lengths(c.right, 0, c.rightEnd, w, h), flatTop * w);
+}
+inline Lengths leftLengths(const Schedule& s, double w, double h, double flatTop = 0) {
+  const Columns c = knit(s, 0);
+  return withFlat(lengths(c.left, s.underarm > Stitches(0) ? 1 : 0, c.leftEnd, w, h), flatTop * w);
 }
 
 // How steep a run is: stitches a row.

@@ -9,10 +9,10 @@
 namespace scye::checks {
 
 // All ways of shaping, in any order: bind-offs of 2 and more up to `widest`, decreases every 2nd to
-// 12th row.
-inline std::vector<Run> kinds(int widest) {
+// `sparsest` row.
+inline std::vector<Run> kinds(int widest, int sparsest) {
   std::vector<Run> all;
-  for (int every = 2; every <= 12; every += 2)
+  for (int every = 2; every <= sparsest; every += 2)
     all.push_back({ShapingKind::Decrease, Stitches(1), Rows(every), 1});
   for (int k = 2; k <= widest; ++k)
     all.push_back({ShapingKind::BindOff, Stitches(k), Rows(2), 1});
@@ -20,8 +20,9 @@ inline std::vector<Run> kinds(int widest) {
 }
 
 struct Enumeration {
-  int widest = 2, maxSteps = 4, taken = 0, rows = 0; // `rows`: the last one an event may fall on
-  bool mayRise = false;                              // after falling, may the steps grow again
+  int widest = 2, sparsest = 12, maxSteps = 4, taken = 0,
+      rows = 0;         // `rows`: the last one an event may fall on
+  bool mayRise = false; // after falling, may the steps grow again
   std::function<void(const std::vector<Run>&)> use;
 
   void run() const {
@@ -32,7 +33,7 @@ struct Enumeration {
 private:
   void extend(std::vector<Run>& runs, int row, int sum, bool rising, int bindOffs) const {
     if (sum == taken) return use(runs);
-    for (const Run& kind : kinds(widest)) {
+    for (const Run& kind : kinds(widest, sparsest)) {
       if (runs.empty() && kind.every != Rows(2)) continue;
       bool up = rising;
       int steps = bindOffs;

@@ -1,7 +1,6 @@
 // Filling in what the knitter has not said. Pure: the same design gives the same sizes.
-// Order: measurements (published table at her bust; neck, wrist, elbow, head and hand by the rules
-// in complete.cpp), then ease, then the style's starting values. A filled value is marked by its
-// origin.
+// Order: ease, measurements (body/likely_body.h), the armhole's and the neck's starting values
+// (starting.h), then the style's. A filled value is marked by its origin.
 #pragma once
 
 #include "model/sizes.h"
@@ -10,10 +9,6 @@ namespace scye {
 
 [[nodiscard]] Sizes complete(const Design& design);
 
-// Starting values that depend on the drafted armhole; also used by the draft when cross width
-// changes. `away` = half bust width minus half cross width (cm): what the armhole takes away.
-[[nodiscard]] double startingUnderarm(double away);                            // 45 %, 1 to 5 cm
-[[nodiscard]] double startingRise(double away, double underarm, double depth); // 0.35 to 0.65
 // How many buttons: evenly spaced from the first to the last (cm up from the lower edge), so that
 // one lies near the bust line and they are about 7.5 cm apart (common practice).
 [[nodiscard]] int startingButtons(double first, double bust, double last);

@@ -1,26 +1,15 @@
-#include "body/complete.h"
+#include "draft/complete.h"
 
-#include "body/estimate.h"
 #include "body/gauge.h"
 #include "body/size_tables.h"
+#include "draft/bodice.h"
+#include "draft/starting.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace scye {
 namespace {
-
-struct Line {
-  double at0, slope;
-  [[nodiscard]] double operator()(double x) const { return at0 + slope * x; }
-};
-
-// Regressions of the 1988 U.S. Army survey (tests/data), cm. Boys and girls: the women's line, an
-// extrapolation, and so marked as an estimate.
-constexpr Line kElbowWoman{11.08, 0.438}, kElbowMan{12.55, 0.454};
-constexpr Line kWristWoman{10.6, 0.156}, kWristMan{11.4, 0.182};
-constexpr Line kNeckWoman{20.43, 0.1567}, kNeckMan{21.47, 0.1959};
-constexpr Line kBackWaistMan{33.09, 0.0815};
 
 class Filler {
 public:
@@ -39,6 +28,9 @@ public:
   Sizes run() {
     ease();
     measurements();
+    widths();
+    armhole();
+    lengths();
     swatch();
     style();
     knitting();
@@ -60,14 +52,20 @@ private:
     sizes_.origins[std::size_t(f)] = origin;
   }
 
+  // An ease, or of what was measured on a garment no change to it.
+  void fillEase(Field ease, double value) {
+    sizes_.usualEase[std::size_t(ease)] = value;
+    fill(ease, sizes_.fromGarment(*measurementOf(ease)) ? 0 : value);
+  }
+
   // Starting ease: common practice; bust steps agree with the Craft Yarn Council's "standard" 5-10
   // cm.
   void ease() {
-    double bust = 5, arm = 4, depth = 2;
+    double bust = 5, arm = 4;
     if (figure() == Figure::Child)
-      bust = 8, arm = 5, depth = 2.5;
+      bust = 8, arm = 5;
     else if (figure() != Figure::Baby && jacket())
-      bust = 8, arm = 6, depth = 3;
+      bust = 8, arm = 5;
     // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
     switch (design_.as<CapRise>(Choice::CapRise)) {
     case CapRise::Shallow:
@@ -79,73 +77,125 @@ private:
     case CapRise::Usual:
       break;
     }
-    fill(Field::EaseBust, bust);
-    fill(Field::EaseWaist, at(Field::EaseBust));
-    fill(Field::EaseHip, at(Field::EaseBust));
-    for (Field f : {Field::EaseCrossShoulder, Field::EaseCrossFront, Field::EaseCrossBack})
-      fill(f, 0);
-    fill(Field::EaseArmholeDepth, depth);
-    fill(Field::EaseUpperArm, arm);
+    fillEase(Field::EaseBust, bust);
+    const double like = at(Field::EaseBust) + (sizes_.fromGarment(Field::Bust) ? bust : 0);
+    fillEase(Field::EaseWaist, like);
+    fillEase(Field::EaseHip, like);
+    fillEase(Field::EaseUpperArm, arm);
     // A fitted forearm is close at the elbow, and widens as evenly below it as above (common
     // practice).
-    fill(Field::EaseElbow, std::min(arm, 2.5));
-    fill(Field::EaseWrist, 3);
+    fillEase(Field::EaseElbow, std::min(arm, 2.5));
+    fillEase(Field::EaseWrist, 3);
+    sizes_.usualEase[std::size_t(Field::EaseArmholeDepth)] = figure() == Figure::Child ? 2.5
+                                                             : !small() && jacket()    ? 3
+                                                                                       : 2;
+  }
+
+  [[nodiscard]] DepthEase depthRule() const {
+    return startingDepthEase(figure(), jacket() ? Garment::Jacket : Garment::Pullover);
+  }
+
+  // What is known of the body; a garment's bust and upper arm tell of the body inside.
+  [[nodiscard]] Body known() const {
+    Body body = bodyMeasurements(design_);
+    for (const Field f : {Field::Bust, Field::UpperArm})
+      if (f == Field::Bust || design_.has(f)) body[f] = sizes_.body(f);
+    return body;
+  }
+
+  // The drops hang the garment's armhole from its shoulder; a child's follows its shoulders.
+  void drops(const Body& body) {
+    double drop = 3;
+    if (small()) {
+      const auto given = design_.given(Field::CrossShoulder);
+      const double shoulder = given ? *given : sizeAtBust(figure(), body.at(Field::Bust)).crossBack;
+      drop = std::clamp(0.07 * shoulder, 1.5, 2.5);
+    }
+    fill(Field::ShoulderDrop, drop);
+    fill(Field::BackNeckDrop, small() ? 1.5 : 2);
   }
 
   void measurements() {
     constexpr double kStartBust[] = {92, 102, 66, 46}; // a bare design still draws something
     fill(Field::Bust, kStartBust[int(figure())]);
-    const double bust = sizes_.body(Field::Bust);
-    survey();
-    const TableSize table = sizeAtBust(figure(), bust);
-    sizes_.tableSize = table.name;
-    const auto fromTable = [&](Field f, double value) { fill(f, value, Origin::Table); };
-    fromTable(Field::Waist, table.waist);
-    fromTable(Field::Hip, table.hip);
-    fromTable(Field::CrossShoulder, table.crossBack);
-    fromTable(Field::ArmholeDepth, table.armholeDepth);
-    fromTable(Field::UpperArm, table.upperArm);
-    fromTable(Field::SleeveToUnderarm, table.armToUnderarm);
-    if (figure() == Figure::Man)
-      fill(Field::BackWaistLength, kBackWaistMan(bust), Origin::Estimate);
-    else
-      fromTable(Field::BackWaistLength, table.backLength);
+    const Body body = known();
+    drops(body);
+    likely_ = likelyBody(figure(), design_.as<FillFrom>(Choice::FillFrom), body,
+                         at(Field::ShoulderDrop) - at(Field::BackNeckDrop));
+    sizes_.tableSize = likely_.tableSize;
+    sizes_.beyondSurvey = likely_.beyondSurvey;
+    for (const auto& [field, measure] : likely_.measures) {
+      if (design_.has(field)) continue;
+      sizes_.likely[std::size_t(field)] = measure.likely;
+      fill(field, measure.value, measure.origin);
+    }
     // Over the bust it is further to the waist; a child is alike before and behind.
     fill(Field::FrontWaistLength,
          at(Field::BackWaistLength) + (small() ? 1.5 : 2) + (figure() == Figure::Woman ? 2.5 : 0));
-    const double shoulder = sizes_.body(Field::CrossShoulder);
-    fill(Field::CrossFront, shoulder);
-    fill(Field::CrossBack, shoulder);
-    const bool man = figure() == Figure::Man;
-    const double arm = sizes_.body(Field::UpperArm);
-    // A small arm has a small elbow and wrist: below the survey's range both scale with the arm.
-    const double scale = std::min(1.0, arm / 22);
-    fill(Field::Elbow, scale * (man ? kElbowMan : kElbowWoman)(std::max(arm, 22.0)),
-         Origin::Estimate);
-    fill(Field::Wrist, scale * (man ? kWristMan : kWristWoman)(std::max(arm, 22.0)),
-         Origin::Estimate);
+    fill(Field::CrossFront, sizes_.body(Field::CrossShoulder));
     fill(Field::HandGirth, 1.25 * sizes_.body(Field::Wrist), Origin::Estimate);
-    fill(Field::NeckBase, (man ? kNeckMan : kNeckWoman)(bust), Origin::Estimate);
-    fill(Field::HeadGirth, headGirth(bust));
-    lengths();
+    fill(Field::HeadGirth, headGirth(sizes_.body(Field::Bust)));
   }
 
-  // Where other bodies with her measurements lie; and if she wants, the estimates fill in what she
-  // has not taken. The survey's cross widths and neck are other measures than ours (body/survey.h):
-  // those stay with table and rules.
-  void survey() {
-    if (figure() != Figure::Woman && figure() != Figure::Man) return;
-    Body body = bodyMeasurements(design_);
-    if (!body.contains(Field::Bust)) body[Field::Bust] = sizes_.body(Field::Bust);
-    const bool fills = design_.as<FillFrom>(Choice::FillFrom) == FillFrom::Survey;
-    for (const auto& [f, estimate] : estimates(body, figure())) {
-      if (f == Field::CrossShoulder || f == Field::CrossBack || f == Field::ShoulderLength ||
-          f == Field::NeckBase || design_.has(f))
-        continue;
-      sizes_.likely[std::size_t(f)] = Likely{estimate.low, estimate.high};
-      if (fills) fill(f, estimate.value, Origin::Estimate);
+  // One width for shoulders, back and front. Where a cross width was measured and needs less, it is
+  // cut to that and a little room.
+  void widths() {
+    const Garment garment = jacket() ? Garment::Jacket : Garment::Pullover;
+    const double shoulder = sizes_[Field::CrossShoulder], back = sizes_[Field::CrossBack];
+    const bool fits = sizes_.fromGarment(Field::CrossShoulder);
+    const double room = jacket() ? kJacketBackRoom : kBackRoom;
+    const double held = sizes_.fromGarment(Field::CrossBack) ? back - room : back;
+    // Slender and broad-shouldered: what the armhole is to take away must be left.
+    constexpr double kLeastAway = 1.75, kMostInside = 1;
+    const double most = 0.5 * sizes_.finished(Field::Bust) - 2 * kLeastAway;
+    const double wide = small() || fits
+                            ? shoulder
+                            : std::min(startingWidth(shoulder, held, garment, likely_.reach),
+                                       std::max(shoulder - kMostInside, most));
+    fillEase(Field::EaseCrossShoulder, wide - shoulder);
+    const double cut = sizes_.finished(Field::CrossShoulder);
+    for (const auto& [cross, ease] : {std::pair{Field::CrossBack, Field::EaseCrossBack},
+                                      {Field::CrossFront, Field::EaseCrossFront}}) {
+      const double spare = cut - sizes_[cross];
+      fillEase(ease, !design_.has(cross) ? spare : small() ? 0 : std::min(spare, room));
     }
-    sizes_.beyondSurvey = scye::beyondSurvey(body, figure());
+  }
+
+  [[nodiscard]] double underarmShare() const { return small() ? 0.45 : 0.5; }
+
+  // Underarm, rise and scoop, and a depth that gives the girth round the armhole its room.
+  void armhole() {
+    const double bust = sizes_.finished(Field::Bust);
+    fill(Field::BackShare, 0.5);
+    const double share = at(Field::BackShare);
+    const double awayBack = 0.5 * (bust * share - sizes_.finished(Field::CrossBack));
+    const double awayFront = 0.5 * (bust * (1 - share) - sizes_.finished(Field::CrossFront));
+    const double away = std::min(awayBack, awayFront);
+    const bool adult = !small();
+    const double beyond = adult ? 1 - likely_.reach : 0;
+    const double most = 5 - beyond;
+    fill(Field::UnderarmBack, startingUnderarm(design_.has(Field::UnderarmFront) ? awayBack : away,
+                                               underarmShare(), most));
+    fill(Field::UnderarmFront, design_.has(Field::UnderarmBack)
+                                   ? at(Field::UnderarmBack)
+                                   : startingUnderarm(away, underarmShare(), most));
+    fill(Field::ScoopBack, 0.55 - 0.1 * beyond);
+    fill(Field::ScoopFront, 0.55 - 0.1 * beyond);
+    const auto rise = [&](double depth) {
+      return startingRise(away, at(Field::UnderarmBack), depth);
+    };
+
+    const DepthEase rule = depthRule();
+    Sizes trial = sizes_;
+    trial.values[std::size_t(Field::EaseArmholeDepth)] = rule.first;
+    const double depth = trial.finished(Field::ArmholeDepth);
+    if (!design_.has(Field::RiseShare)) trial.values[std::size_t(Field::RiseShare)] = rise(depth);
+    const double edge = armholeEdge(backArmhole(trial)) + armholeEdge(frontArmhole(trial));
+    const bool half = design_.has(Field::ArmholeDepth) && !design_.has(Field::ScyeGirth);
+    fill(Field::EaseArmholeDepth, sizes_.fromGarment(Field::ArmholeDepth)
+                                      ? 0
+                                      : depthEaseFor(rule, edge, at(Field::ScyeGirth), half));
+    fill(Field::RiseShare, rise(sizes_.finished(Field::ArmholeDepth)));
   }
 
   [[nodiscard]] double headGirth(double bust) const { // common practice
@@ -163,37 +213,77 @@ private:
   }
 
   void lengths() {
-    fill(Field::ShoulderDrop,
-         small() ? std::clamp(0.07 * at(Field::CrossShoulder), 1.5, 2.5) : 2.5);
-    fill(Field::BackNeckDrop, small() ? 1.5 : 2);
     // The body reaches this far below the waist (common practice), by body length and figure.
     constexpr double kBelowWaist[][4] = {
         {16, 20, 10, 6}, {-5, -4, -3, -2}, {3, 4, 2, 2}, {22, 26, 14, 10}};
     fill(Field::HemToUnderarm, kBelowWaist[design_.option(Choice::BodyLength)][int(figure())] +
-                                   at(Field::BackWaistLength) + at(Field::BackNeckDrop) -
-                                   sizes_.body(Field::ArmholeDepth) - at(Field::ShoulderDrop));
-    fill(Field::SleeveToShoulder,
-         at(Field::SleeveToUnderarm) + 0.65 * sizes_.body(Field::ArmholeDepth));
+                                   at(Field::BackWaistLength) - sizes_.body(Field::ArmholeDepth));
     const bool high = design_.as<Neckline>(Choice::Neckline) == Neckline::High;
-    const bool straight = design_.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
-    // A high neck stays wide enough for the head, as its band stands up; one that is straight
-    // behind lacks the length of the back neck's curve.
-    const double neck = (high ? 0.4 : straight ? 0.39 : 0.36) * sizes_.finished(Field::CrossBack);
     fill(Field::NeckBand, high ? (small() ? 4 : 6) : small() ? 2 : 2.5);
-    const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
-    if (design_.has(Field::ShoulderLength)) {
-      const double run =
-          std::sqrt(std::max(0.0, std::pow(at(Field::ShoulderLength), 2) - drop * drop));
-      fill(Field::NeckWidth, sizes_.finished(Field::CrossShoulder) - 2 * run - 2 * band);
-    } else if (design_.as<Neckline>(Choice::Neckline) == Neckline::Boat) {
-      // Common practice: wide, but a small shoulder keeps its seam.
-      fill(Field::NeckWidth, (small() ? 0.5 : 0.62) * sizes_.finished(Field::CrossBack));
-    } else {
-      fill(Field::NeckWidth, neck);
+    frontNeckDrop();
+    neckWidth();
+    const double half = 0.5 * (sizes_.finished(Field::CrossShoulder) - at(Field::NeckWidth)) -
+                        bandInNeck(design_, sizes_);
+    sizes_.shoulderSeam = std::hypot(half, at(Field::ShoulderDrop));
+  }
+
+  void frontNeckDrop() {
+    const double depth = sizes_.finished(Field::ArmholeDepth);
+    switch (design_.as<Neckline>(Choice::Neckline)) {
+    case Neckline::Vee:
+      fill(Field::FrontNeckDrop, 0.85 * depth);
+      break;
+    case Neckline::Boat:
+      fill(Field::FrontNeckDrop, small() ? 2 : 3);
+      break;
+    default:
+      fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5);
+      break;
     }
-    const double half =
-        0.5 * (sizes_.finished(Field::CrossShoulder) - at(Field::NeckWidth) - 2 * band);
-    fill(Field::ShoulderLength, std::hypot(half, drop));
+    // A small pullover opens at the back neck, or no head would pass (common practice).
+    fill(Field::BackOpening, !small() || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
+  }
+
+  void neckWidth() {
+    if (design_.has(Field::NeckWidth)) return;
+    const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
+    const double shoulders = sizes_.finished(Field::CrossShoulder) - 2 * band;
+    if (sizes_.fromGarment(Field::ShoulderLength)) { // that garment's seam, as it is
+      fill(Field::NeckWidth, shoulders - 2 * shoulderRun(at(Field::ShoulderLength), drop));
+      return;
+    }
+    NeckAsk ask{figure(),
+                design_.as<Neckline>(Choice::Neckline),
+                design_.as<BackNeck>(Choice::BackNeck),
+                at(Field::NeckBase),
+                sizes_.finished(Field::CrossBack),
+                sizes_.body(Field::CrossShoulder),
+                design_.given(Field::ShoulderLength),
+                likely_.shoulderFall};
+    const double asked = startingNeck(ask);
+    double width = asked;
+    if (ask.shoulderLength) {
+      // No wider than leaves a shoulder; no narrower than the neck, nor than a head.
+      const double seam = shoulderRun(figure() == Figure::Baby ? 3 : small() ? 4 : 5, drop);
+      width = std::min(width, std::max(0.0, shoulders - 2 * seam));
+      width = std::max(width, bodyNeckShare(figure()) * ask.neckBase);
+    }
+    fill(Field::NeckWidth, std::max(width, headPasses(width, shoulders)));
+    sizes_.neckAsked = ask.shoulderLength ? asked : at(Field::NeckWidth);
+  }
+
+  // Every neck goes round the neck's base, and a pullover's passes the head: the width that does.
+  [[nodiscard]] double headPasses(double width, double most) const {
+    if (figure() == Figure::Baby || (small() && !jacket())) return width;
+    NeckOpening neck{design_.as<Neckline>(Choice::Neckline), design_.as<BackNeck>(Choice::BackNeck),
+                     width, at(Field::FrontNeckDrop), at(Field::BackNeckDrop)};
+    constexpr double kSpare = 0.5; // cm
+    const double stretch = design_.given(Field::LimitNeckStretch).value_or(kNeckStretch);
+    const double slit = jacket() ? 0 : 2 * at(Field::BackOpening);
+    const double head = jacket() ? 0 : at(Field::HeadGirth) / stretch;
+    const double edge = std::max(head, at(Field::NeckBase)) + kSpare - slit;
+    if (neckEdge(neck) >= edge) return width;
+    return widthForEdge(neck, edge, std::max(width, 0.6 * most));
   }
 
   void swatch() {
@@ -211,40 +301,13 @@ private:
   }
 
   void style() {
-    fill(Field::BackShare, 0.5);
     const double depth = sizes_.finished(Field::ArmholeDepth);
-    switch (design_.as<Neckline>(Choice::Neckline)) {
-    case Neckline::Vee:
-      fill(Field::FrontNeckDrop, 0.85 * depth);
-      break;
-    case Neckline::Boat:
-      fill(Field::FrontNeckDrop, small() ? 2 : 3);
-      break;
-    default:
-      fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5);
-      break;
-    }
-    // A small pullover opens at the back neck, or no head would pass (common practice).
-    fill(Field::BackOpening, !small() || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
     const bool faced = design_.as<HemMade>(Choice::Hem) == HemMade::Faced;
     fill(Field::HemDepth, faced ? (small() ? 2 : 3) : small() ? 3.5 : 5);
     fill(Field::CuffDepth, small() ? 3.5 : 5);
     constexpr double kLeastBand = 4; // stitches
     fill(Field::ButtonBand, std::max(small() ? 2 : 2.5, kLeastBand * sizes_.stitch.width));
     front(depth);
-
-    const double bust = sizes_.finished(Field::Bust), share = at(Field::BackShare);
-    const double awayBack = 0.5 * (bust * share - sizes_.finished(Field::CrossBack));
-    const double awayFront = 0.5 * (bust * (1 - share) - sizes_.finished(Field::CrossFront));
-    const double away = std::min(awayBack, awayFront);
-    fill(Field::UnderarmBack,
-         startingUnderarm(design_.has(Field::UnderarmFront) ? awayBack : away));
-    fill(Field::UnderarmFront,
-         design_.has(Field::UnderarmBack) ? at(Field::UnderarmBack) : startingUnderarm(away));
-    fill(Field::RiseShare, startingRise(away, at(Field::UnderarmBack), depth));
-    fill(Field::ScoopBack, 0.55);
-    fill(Field::ScoopFront, 0.55);
-
     sleeve(depth);
   }
 
@@ -306,6 +369,8 @@ private:
 
   void limits() { // common practice
     fill(Field::LimitUpperArm, 1);
+    fill(Field::LimitRoomLow, 1);
+    fill(Field::LimitRoomHigh, jacket() ? 16 : 14);
     fill(Field::LimitCapLow, 0.5);
     fill(Field::LimitCapHigh, 0.85);
     fill(Field::LimitCapEase, 2.5);
@@ -314,25 +379,19 @@ private:
     fill(Field::LimitDepthEase, 5);
     // A man's published armholes are deep for the survey's short backs: his limit lies lower.
     fill(Field::LimitUnderarm, figure() == Figure::Man ? 0.75 : 2.0 / 3);
-    fill(Field::LimitNeckStretch, 1.5);
+    fill(Field::LimitNeckStretch, kNeckStretch);
     fill(Field::LimitHandStretch, 1.4);
   }
 
+  static constexpr double kNeckStretch = 1.5; // common practice
+
   const Design& design_;
+  LikelyBody likely_;
   Sizes sizes_;
   std::array<bool, kFieldCount> filled_{}; // the first to fill a field has the say
 };
 
 } // namespace
-
-double startingUnderarm(double away) {
-  const double low = std::min(1.0, 0.6 * away);
-  return std::max(0.0, std::clamp(0.45 * away, std::max(0.0, low), 5.0));
-}
-
-double startingRise(double away, double underarm, double depth) {
-  return std::clamp(1.4 * (away - underarm) / depth, 0.35, 0.65);
-}
 
 double bandInNeck(const Design& design, const Sizes& sizes) {
   return design.as<Neckline>(Choice::Neckline) == Neckline::High ? 0 : sizes[Field::NeckBand];

@@ -1,6 +1,7 @@
-#include "body/complete.h"
+#include "draft/complete.h"
 
 #include "body/size_tables.h"
+#include "draft/starting.h"
 #include "model/units.h"
 #include "support/random_designs.h"
 
@@ -23,7 +24,7 @@ TEST(Complete, fillsEverythingFromThreeThings) {
   EXPECT_EQ(s.tableSize, "M");
   EXPECT_EQ(s.origin(Field::Bust), Origin::GivenBody);
   EXPECT_EQ(s.origin(Field::SwatchStitches), Origin::Set);
-  EXPECT_EQ(s.origin(Field::Waist), Origin::Table);
+  EXPECT_EQ(s.origin(Field::Waist), Origin::Estimate);
   EXPECT_EQ(s.origin(Field::Wrist), Origin::Estimate);
   EXPECT_EQ(s.origin(Field::CapEase), Origin::Rule);
   EXPECT_EQ(s[Field::Bust], 94);
@@ -46,14 +47,18 @@ TEST(Complete, measuresAreThoseOfThePublishedSize) {
     for (const TableSize& size : publishedSizes(figure)) {
       SCOPED_TRACE(size.name);
       Design design;
-      design.choose(Choice::Figure, figure).set(Field::Bust, kCmPerInch * size.bust);
+      design.choose(Choice::Figure, figure).choose(Choice::FillFrom, FillFrom::Size);
+      design.set(Field::Bust, kCmPerInch * size.bust);
       const Sizes s = complete(design);
       EXPECT_EQ(s.tableSize, size.name);
       EXPECT_NEAR(s[Field::UpperArm], kCmPerInch * size.upperArm, 1e-9);
-      EXPECT_NEAR(s[Field::ArmholeDepth], kCmPerInch * size.armholeDepth, 1e-9);
+      // A published depth hangs from a garment's shoulder.
+      EXPECT_NEAR(s.finished(Field::ArmholeDepth) - s[Field::EaseArmholeDepth],
+                  kCmPerInch * size.armholeDepth, 1e-9);
       EXPECT_NEAR(s[Field::CrossShoulder], kCmPerInch * size.crossBack, 1e-9);
       EXPECT_EQ(s[Field::CrossFront], s[Field::CrossShoulder]);
-      EXPECT_EQ(s[Field::CrossBack], s[Field::CrossShoulder]);
+      EXPECT_NEAR(s.finished(Field::CrossFront), s.finished(Field::CrossShoulder), 1e-9);
+      EXPECT_NEAR(s.finished(Field::CrossBack), s.finished(Field::CrossShoulder), 1e-9);
     }
 }
 
@@ -73,15 +78,18 @@ TEST(Complete, filledValueFollowsUntilTouched) {
 }
 
 TEST(Complete, garmentWidthLeadsToTheBodyInside) {
-  Design body = threeThings(Figure::Woman, 92, 29);
-  body.set(Field::EaseBust, 8);
+  const Design body = threeThings(Figure::Woman, 92, 29);
   Design garment = body;
-  garment.set(Field::Bust, 50, Source::Garment);
+  garment.set(Field::Bust, 48.5, Source::Garment);
   const Sizes a = complete(body), b = complete(garment);
   EXPECT_EQ(b.origin(Field::Bust), Origin::GivenGarment);
-  EXPECT_DOUBLE_EQ(b.finished(Field::Bust), 100);
-  EXPECT_DOUBLE_EQ(b.body(Field::Bust), 92);
-  EXPECT_DOUBLE_EQ(a[Field::Hip], b[Field::Hip]) << "the table is entered with the body";
+  EXPECT_DOUBLE_EQ(b.finished(Field::Bust), 97);
+  EXPECT_DOUBLE_EQ(b[Field::EaseBust], 0) << "it is the garment that fits, unchanged";
+  EXPECT_DOUBLE_EQ(b.body(Field::Bust), 92) << "a usual ease of 5 was in it";
+  EXPECT_DOUBLE_EQ(a[Field::Hip], b[Field::Hip]) << "the body tells the others";
+  garment.set(Field::EaseBust, 2);
+  EXPECT_DOUBLE_EQ(complete(garment).finished(Field::Bust), 99) << "2 cm wider than that garment";
+  EXPECT_DOUBLE_EQ(complete(garment).body(Field::Bust), 92) << "the wearer stays the same";
 }
 
 // Starting ease by garment and figure: common practice.
@@ -90,21 +98,23 @@ TEST(Complete, easeStartsByGarmentAndFigure) {
     Design design;
     design.choose(Choice::Figure, figure).choose(Choice::Garment, garment);
     const Sizes s = complete(design);
-    return std::array{s[Field::EaseBust], s[Field::EaseUpperArm], s[Field::EaseArmholeDepth],
-                      s[Field::EaseCrossBack]};
+    return std::array{s[Field::EaseBust], s[Field::EaseUpperArm]};
   };
-  using Eases = std::array<double, 4>;
-  EXPECT_EQ(eases(Figure::Woman, Garment::Pullover), (Eases{5, 4, 2, 0}));
-  EXPECT_EQ(eases(Figure::Man, Garment::Jacket), (Eases{8, 6, 3, 0}));
-  EXPECT_EQ(eases(Figure::Child, Garment::Pullover), (Eases{8, 5, 2.5, 0}));
-  EXPECT_EQ(eases(Figure::Baby, Garment::Jacket), (Eases{5, 4, 2, 0}));
+  using Eases = std::array<double, 2>;
+  EXPECT_EQ(eases(Figure::Woman, Garment::Pullover), (Eases{5, 4}));
+  EXPECT_EQ(eases(Figure::Man, Garment::Jacket), (Eases{8, 5}));
+  EXPECT_EQ(eases(Figure::Child, Garment::Pullover), (Eases{8, 5}));
+  EXPECT_EQ(eases(Figure::Baby, Garment::Jacket), (Eases{5, 4}));
 }
 
 // Regressions of the 1988 survey, cm (tests/data/README.md): women 10.6 + 0.156 arm, men 11.4 +
 // 0.182.
 TEST(Complete, estimatesTheWristFromTheArm) {
-  EXPECT_NEAR(complete(threeThings(Figure::Woman, 94, 29))[Field::Wrist], 10.6 + 0.156 * 29, 1e-9);
-  EXPECT_NEAR(complete(threeThings(Figure::Man, 104, 34))[Field::Wrist], 11.4 + 0.182 * 34, 1e-9);
+  const auto sized = [](Figure figure, double bust, double arm) {
+    return complete(threeThings(figure, bust, arm).choose(Choice::FillFrom, FillFrom::Size));
+  };
+  EXPECT_NEAR(sized(Figure::Woman, 94, 29)[Field::Wrist], 10.6 + 0.156 * 29, 1e-9);
+  EXPECT_NEAR(sized(Figure::Man, 104, 34)[Field::Wrist], 11.4 + 0.182 * 34, 1e-9);
   EXPECT_LT(complete(threeThings(Figure::Baby, 46, 15))[Field::Wrist], 11);
 }
 
@@ -122,7 +132,8 @@ TEST(Complete, assumesTheRowsItWasNotTold) {
 }
 
 TEST(Complete, underarmBindOffFollowsWhatTheArmholeTakesAway) {
-  EXPECT_DOUBLE_EQ(startingUnderarm(6), 2.7); // 45 %
+  EXPECT_DOUBLE_EQ(startingUnderarm(6), 3); // half
+  EXPECT_DOUBLE_EQ(startingUnderarm(6, 0.45), 2.7);
   EXPECT_DOUBLE_EQ(startingUnderarm(20), 5);  // at most 5 cm: common practice
   EXPECT_DOUBLE_EQ(startingUnderarm(2), 1);   // at least 1 cm
   EXPECT_DOUBLE_EQ(startingUnderarm(1), 0.6); // but at most 60 %
@@ -135,13 +146,78 @@ TEST(Complete, riseStaysBetweenAThirdAndTwoThirds) {
   EXPECT_NEAR(startingRise(25, 5, 20), 0.65, 1e-12);
 }
 
-TEST(Complete, givenShoulderLengthSettlesTheNeckWidth) {
+TEST(Complete, aGarmentsShoulderSeamSettlesTheNeckWidth) {
   Design design = threeThings(Figure::Woman, 94, 29);
-  design.set(Field::ShoulderLength, 11).set(Field::ShoulderDrop, 3);
+  design.set(Field::ShoulderLength, 11, Source::Garment).set(Field::ShoulderDrop, 3);
   const Sizes s = complete(design);
   const double run =
       0.5 * (s.finished(Field::CrossShoulder) - s[Field::NeckWidth]) - s[Field::NeckBand];
   EXPECT_NEAR(std::hypot(run, 3.0), 11, 1e-9);
+}
+
+// A body's shoulder is longer and steeper than a garment's seam: it moves the neck a little, and
+// the neck keeps the neck's and the head's size.
+TEST(Complete, aBodysShoulderLengthLeavesANeckAndAShoulder) {
+  for (const Garment garment : {Garment::Pullover, Garment::Jacket})
+    for (const double length : {9.0, 12.0, 14.5, 18.0, 22.0}) {
+      Design design = threeThings(Figure::Woman, 92, 29);
+      design.choose(Choice::Garment, garment).set(Field::CrossShoulder, 39);
+      design.set(Field::ShoulderLength, length);
+      const Sizes s = complete(design);
+      EXPECT_GT(s[Field::NeckWidth], 10) << length;
+      EXPECT_LT(s[Field::NeckWidth], 21) << length;
+      EXPECT_GE(s.finished(Field::ShoulderLength), 5 - 1e-9) << length;
+    }
+}
+
+// Depth on the body: nape to underarm line. The garment's hangs from its shoulder tip.
+TEST(Complete, armholeDepthHangsFromTheGarmentsShoulder) {
+  Design design = threeThings(Figure::Woman, 94, 29);
+  design.set(Field::ArmholeDepth, 18.6).set(Field::EaseArmholeDepth, 2);
+  design.set(Field::ShoulderDrop, 3).set(Field::BackNeckDrop, 2);
+  EXPECT_DOUBLE_EQ(complete(design).finished(Field::ArmholeDepth), 18.6 + 2 - 3 + 2);
+  design.set(Field::ArmholeDepth, 20, Source::Garment).clear(Field::EaseArmholeDepth);
+  EXPECT_DOUBLE_EQ(complete(design).finished(Field::ArmholeDepth), 20) << "straight, as it is";
+}
+
+TEST(Complete, fillsFromTheSurveyAndSaysWhereBodiesLie) {
+  Design design = threeThings(Figure::Woman, 94, 29);
+  const Sizes survey = complete(design);
+  for (const Field f :
+       {Field::Hip, Field::CrossShoulder, Field::ShoulderLength, Field::ScyeGirth}) {
+    EXPECT_EQ(survey.origin(f), Origin::Estimate) << info(f).key;
+    ASSERT_TRUE(survey.likely[std::size_t(f)]) << info(f).key;
+    EXPECT_GT(survey[f], survey.likely[std::size_t(f)]->low) << info(f).key;
+    EXPECT_LT(survey[f], survey.likely[std::size_t(f)]->high) << info(f).key;
+  }
+  EXPECT_FALSE(survey.likely[std::size_t(Field::Bust)]) << "taken, so not estimated";
+  design.choose(Choice::FillFrom, FillFrom::Size);
+  const Sizes table = complete(design);
+  EXPECT_EQ(table.origin(Field::Hip), Origin::Table);
+  EXPECT_TRUE(table.likely[std::size_t(Field::Hip)]);
+  design.choose(Choice::FillFrom, FillFrom::Survey);
+  design.choose(Choice::Figure, Figure::Child).set(Field::Bust, 66);
+  EXPECT_EQ(complete(design).origin(Field::Hip), Origin::Table) << "children: published tables";
+}
+
+// Beyond the survey's reach the estimates give way to the published sizes, without a jump.
+TEST(Complete, passesFromTheSurveyToTheTablesBeyondItsReach) {
+  double before = 0;
+  for (double bust = 100; bust < 160; bust += 0.5) {
+    Design design;
+    design.set(Field::Bust, bust);
+    const Sizes s = complete(design);
+    if (before > 0) {
+      EXPECT_NEAR(s[Field::UpperArm], before, 0.5) << bust;
+    }
+    before = s[Field::UpperArm];
+    if (bust > 113) {
+      EXPECT_TRUE(s.beyondSurvey) << bust;
+    }
+    if (bust > 140) {
+      EXPECT_NEAR(s[Field::UpperArm], sizeAtBust(Figure::Woman, bust).upperArm, 1e-9) << bust;
+    }
+  }
 }
 
 TEST(Complete, anUnderarmGivenOnOneSideIsTakenForTheOther) {

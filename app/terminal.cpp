@@ -1,0 +1,100 @@
+#include "terminal.h"
+
+#include "command_line.h"
+#include "model/phrases.h"
+#include "model/plain_text.h"
+
+#include <QString>
+
+#include <cerrno>
+#include <csignal>
+#include <cstdio>
+#include <cstdlib>
+#include <exception>
+#include <fcntl.h>
+#include <new>
+#include <system_error>
+#include <unistd.h>
+
+namespace scye {
+namespace {
+
+int firstOutputError = 0; // errno of the first text that did not arrive
+
+void noteOutputError() {
+  if (firstOutputError == 0) firstOutputError = errno != 0 ? errno : EIO;
+}
+
+int failedFor(std::string_view phrase, std::string reason) {
+  return failed(kFileFailed,
+                builtinPhrases().say(phrase, {textParam("reason", std::move(reason))}));
+}
+
+bool qtIsQuiet = false;
+QtMessageHandler qtBefore = nullptr;
+
+void onQtMessage(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+  if (type == QtFatalMsg) std::_Exit(failedFor("cli.failed", message.toStdString()));
+  if (!qtIsQuiet && qtBefore) qtBefore(type, context, message);
+}
+
+} // namespace
+
+void guardTheEnd() {
+  // Opened the other way round, so that using it fails.
+  for (const int standard : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+    if (::fcntl(standard, F_GETFD) < 0)
+      (void)::open("/dev/null", standard == STDIN_FILENO ? O_WRONLY : O_RDONLY);
+  for (const int signal : {SIGPIPE, SIGXFSZ})
+    std::signal(signal, SIG_IGN);
+  std::set_terminate([] {
+    try {
+      if (std::current_exception()) throw;
+    } catch (...) {
+      std::_Exit(failedByException());
+    }
+    std::_Exit(failedFor("cli.failed", "terminate"));
+  });
+}
+
+void guardQt(bool quiet) {
+  qtIsQuiet = quiet;
+  if (const QtMessageHandler before = qInstallMessageHandler(onQtMessage); before != onQtMessage)
+    qtBefore = before;
+}
+
+void tell(std::string_view lines) {
+  const std::string plain = plainLines(lines);
+  errno = 0;
+  if (std::fwrite(plain.data(), 1, plain.size(), stdout) != plain.size()) noteOutputError();
+}
+
+void tellLine(std::string_view words) {
+  tell(plainLine(words) + "\n");
+}
+
+int failed(int code, std::string_view message) {
+  std::fprintf(stderr, "scyewright: %s\n", plainLine(message).c_str());
+  return code;
+}
+
+int finished(int code) {
+  errno = 0;
+  if (std::fclose(stdout) != 0) noteOutputError();
+  if (firstOutputError == 0) return code;
+  return failedFor("cli.output", std::generic_category().message(firstOutputError));
+}
+
+int failedByException() {
+  try {
+    throw;
+  } catch (const std::bad_alloc&) {
+    return failed(kFileFailed, builtinPhrases().say("cli.memory"));
+  } catch (const std::exception& e) {
+    return failedFor("cli.failed", e.what());
+  } catch (...) {
+    return failedFor("cli.failed", "unknown");
+  }
+}
+
+} // namespace scye

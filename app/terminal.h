@@ -1,0 +1,40 @@
+// What the program tells on stdout and stderr, and how it ends: never by a signal of its own making
+// or an exception that nobody caught, so that there are no exit codes but those of ExitCode.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace scye {
+
+// To be called first: a reader of the output who has gone away, a file too large for its limit, an
+// exception on its way out of the program are errors like any other (kFileFailed); a standard file
+// that the caller has closed is not mistaken for one that is opened later.
+void guardTheEnd();
+
+// After what Qt cannot go on without (a display, its platform) has failed; `quiet`: its other
+// remarks are swallowed. Qt would end by a signal.
+void guardQt(bool quiet);
+
+// On stdout, made plain (model/plain_text.h): lines that stay lines, or one line.
+void tell(std::string_view lines);
+void tellLine(std::string_view words);
+// One plain line on stderr; returns `code`.
+int failed(int code, std::string_view message);
+// When all is told: `code`, or kFileFailed (which is then told) if it did not arrive.
+int finished(int code);
+
+// What an exception on its way out of the program is told as; within a handler.
+int failedByException();
+
+// Runs `work`; an exception that leaves it becomes a line on stderr and kFileFailed.
+template <class Work>
+int guarded(Work&& work) {
+  try {
+    return work();
+  } catch (...) {
+    return failedByException();
+  }
+}
+
+} // namespace scye

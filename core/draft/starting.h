@@ -1,0 +1,54 @@
+// Starting values of the armhole and the neck: rules that choose what nobody has set yet, so that a
+// garment can be worn. Lengths in cm. Fitted on the 1988 survey's bodies; what they reach stands in
+// DEVELOPERS.md and is tested in tests/reference/armhole_room.cpp.
+#pragma once
+
+#include "body/likely_body.h"
+#include "draft/armhole.h"
+
+namespace scye {
+
+// How wide a garment is cut over the shoulders, back and front alike: the body's shoulders, widened
+// toward the cross-back and a little room, so that the seam hangs over the tip rather than the back
+// pulls. `reach` as in LikelyBody: beyond the survey the widening may grow to a tenth.
+[[nodiscard]] double startingWidth(double crossShoulder, double crossBack, Garment garment,
+                                   double reach);
+inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-back
+
+// `away` = half bust width minus half cross width: what the armhole takes away. A share of it is
+// bound off: half, for a child 45 %; 1 to `most` cm.
+[[nodiscard]] double startingUnderarm(double away, double share = 0.5, double most = 5);
+[[nodiscard]] double startingRise(double away, double underarm, double depth); // 0.35 to 0.65
+
+// Armhole depth ease: one step from a first value toward an edge that lies `room` over the girth
+// round the armhole. Where the depth was measured and the girth only estimated the step is half.
+struct DepthEase {
+  double first = 2, room = 8, low = 0.5, high = 4.5;
+};
+[[nodiscard]] DepthEase startingDepthEase(Figure figure, Garment garment);
+[[nodiscard]] double depthEaseFor(const DepthEase& rule, double edgeAtFirst, double scyeGirth,
+                                  bool halfTrusted);
+
+// Finished neck width, inside the band.
+struct NeckAsk {
+  Figure figure = Figure::Woman;
+  Neckline neckline = Neckline::Round;
+  BackNeck backNeck = BackNeck::Shaped;
+  double neckBase = 0;                                               // girth
+  double crossBack = 0;                                              // finished
+  double crossShoulder = 0;                                          // of the body
+  std::optional<double> shoulderLength, shoulderFall = std::nullopt; // of the body, if measured
+};
+[[nodiscard]] double startingNeck(const NeckAsk& ask);
+
+// Finished edge of the neck, front and back.
+struct NeckOpening {
+  Neckline neckline = Neckline::Round;
+  BackNeck backNeck = BackNeck::Shaped;
+  double width = 0, frontDrop = 0, backDrop = 0;
+};
+[[nodiscard]] double neckEdge(const NeckOpening& neck);
+// The least width, up to `most`, at which the edge is so long.
+[[nodiscard]] double widthForEdge(NeckOpening neck, double edge, double most);
+
+} // namespace scye

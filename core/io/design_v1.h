@@ -1,0 +1,14 @@
+// Designs of files of version 1 as designs of today. In those the armhole depth of a body hung from
+// the garment's shoulder tip, a value measured on a garment took no ease, and the starting values
+// were others: what the garment was then is set, so that it stays that garment.
+#pragma once
+
+#include "model/design.h"
+
+namespace scye {
+
+// `fillFromSaid`: whether the file said what fills in measurements; then that was the published
+// size. A design without any measurement is nobody's garment yet and starts as one of today.
+[[nodiscard]] Design fromVersion1(const Design& before, bool fillFromSaid);
+
+} // namespace scye

@@ -1,0 +1,87 @@
+// Files of version 1 are read to the same garment. The figures are those of the last program that
+// wrote them, from its report.
+#include "io/design_file.h"
+#include "seam/garment_draft.h"
+
+#include <gtest/gtest.h>
+
+namespace scye {
+namespace {
+
+Design readDesign(const std::string& inside) {
+  const DesignRead read =
+      designFromJson(R"({"format": "scyewright-design", "version": 1, )" + inside + "}");
+  EXPECT_TRUE(read.design) << read.problem.reason;
+  return read.design.value_or(Design());
+}
+
+struct Before {
+  const char* name;
+  const char* inside;
+  double depth, crossShoulder, crossBack, hemToUnderarm, neck, arm, wrist, underarm, armhole, cap;
+};
+
+const Before kBefore[] = {
+    {"a jacket measured on the body",
+     R"("choices": {"garment": "jacket"}, "measurements": {
+        "bust": {"value": 94, "source": "body"}, "armholeDepth": {"value": 18, "source": "body"},
+        "upperArm": {"value": 29.5, "source": "body"}, "crossBack": {"value": 37, "source": "body"}},
+        "values": {"ease.bust": 8})",
+     21, 40.01, 37, 38.31625, 13.32, 35.5, 18.202, 2.47275, 50.31164711543774, 14.35412090344466},
+    {"a pullover like one that fits, a shoulder length on the body",
+     R"("measurements": {"bust": {"value": 52, "source": "garment"},
+        "shoulderLength": {"value": 11, "source": "body"}})",
+     21.0425, 41.26, 41.26, 38.58625, 14.835714714, 33.195, 18.15442, 2.4165, 49.14070230136561,
+     14.682916847606712},
+    {"a child's", R"("choices": {"figure": "child"},
+        "measurements": {"bust": {"value": 64, "source": "body"}})",
+     15.366666667, 26.201666667, 26.201666667, 21.635883333, 9.4326, 25.486666667, 16.066768485,
+     2.204625, 37.41480046023953, 11.076019675252228},
+};
+
+TEST(DesignVersion1, IsReadToTheSameGarment) {
+  for (const Before& b : kBefore) {
+    SCOPED_TRACE(b.name);
+    const GarmentDraft g = draftGarment(readDesign(b.inside));
+    const Sizes& s = g.sizes;
+    constexpr double kTold = 1e-8;
+    EXPECT_NEAR(s.finished(Field::ArmholeDepth), b.depth, kTold);
+    EXPECT_NEAR(s.finished(Field::CrossShoulder), b.crossShoulder, kTold);
+    EXPECT_NEAR(s.finished(Field::CrossBack), b.crossBack, kTold);
+    EXPECT_NEAR(s.finished(Field::HemToUnderarm), b.hemToUnderarm, kTold);
+    EXPECT_NEAR(s[Field::NeckWidth], b.neck, kTold);
+    EXPECT_NEAR(s.finished(Field::UpperArm), b.arm, kTold);
+    EXPECT_NEAR(s.finished(Field::Wrist), b.wrist, kTold);
+    EXPECT_NEAR(s[Field::UnderarmBack], b.underarm, kTold);
+    EXPECT_NEAR(g.cap.armhole(), b.armhole, 1e-7);
+    EXPECT_NEAR(g.cap.height, b.cap, 1e-7);
+  }
+}
+
+// What the body's depth means now: from the nape. What was set for the garment is not the body's.
+TEST(DesignVersion1, TellsTheDepthFromTheNapeAndKeepsTheBodysMeasurementsApart) {
+  const Design d =
+      readDesign(R"("measurements": {"armholeDepth": {"value": 18, "source": "body"}})");
+  EXPECT_DOUBLE_EQ(*d.given(Field::ArmholeDepth), 18 + 2.5 - 2);
+  EXPECT_EQ(d.source(Field::ArmholeDepth), Source::Body);
+  for (int i = 0; i < kFieldCount; ++i)
+    if (const Field f = Field(i); isMeasurement(f) && d.has(f) && f != Field::ArmholeDepth) {
+      EXPECT_EQ(d.source(f), Source::Garment) << info(f).key;
+    }
+}
+
+// Nothing measured is nobody's garment yet.
+TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
+  EXPECT_EQ(readDesign(R"("choices": {"garment": "jacket"})"),
+            Design().choose(Choice::Garment, Garment::Jacket));
+}
+
+TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
+  const Design d = readDesign(kBefore[0].inside);
+  const std::string text = designToJson(d);
+  EXPECT_NE(text.find("\"version\": 2"), std::string::npos);
+  EXPECT_EQ(designFromJson(text).design, d);
+}
+
+} // namespace
+} // namespace scye

@@ -1,0 +1,24 @@
+// Where a file is to be written. What is there already is replaced only when she has said so, also
+// when she left its ending out: a file dialog asks about the name as it was typed.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QWidget;
+
+namespace scye {
+
+// `path`, or `path` with the ending where it has none of `endings`.
+[[nodiscard]] QString withEnding(const QString& path, const QStringList& endings,
+                                 const QString& ending);
+
+// Whether she lets the file be replaced.
+[[nodiscard]] bool askToReplace(QWidget* parent, const QString& path);
+
+// A name with one of the endings (".svg"), the one of the kind she chose where she names none.
+// Empty: she left it.
+[[nodiscard]] QString askWhereToWrite(QWidget* parent, const QString& title,
+                                      const QString& suggestion, const QStringList& endings);
+
+} // namespace scye
