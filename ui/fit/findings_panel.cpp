@@ -34,7 +34,6 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   column_->addWidget(head_);
   column_->addWidget(none_);
   hang_->setWordWrap(true);
-  hang_->setAccessibleName(tr("How the sleeve hangs"));
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
   column_->addWidget(hang_);
   column_->addStretch(1);
@@ -63,6 +62,8 @@ void FindingsPanel::refresh() {
   std::string words = roomText(armholeRoom(draft), builtinPhrases(), settings_.unit());
   if (draft.cap.found) words = hangText(sleeveHang(draft), builtinPhrases()) + " " + words;
   hang_->setText(unbroken(words));
+  hang_->setAccessibleName(draft.cap.found ? tr("How the sleeve hangs")
+                                           : tr("Room in the armhole"));
   hang_->setAccessibleDescription(hang_->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();

@@ -20,11 +20,6 @@ QString rangeText(const EaseRange& range, LengthUnit unit) {
                     params, unit);
 }
 
-// A garment that fits holds its ease already: what is set is the change to it.
-double easeHeld(const Sizes& sizes) {
-  return sizes.fromGarment(Field::Bust) ? sizes.usualEase[std::size_t(Field::EaseBust)] : 0;
-}
-
 } // namespace
 
 EaseFit::EaseFit(const PanelContext& context, QWidget* parent)

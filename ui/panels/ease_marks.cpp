@@ -18,6 +18,10 @@ double suggestedEase(Fit fit, double stitchWidth) {
   return kGrain * std::round(steps);
 }
 
+double easeHeld(const Sizes& sizes) {
+  return sizes.fromGarment(Field::Bust) ? sizes.usualEase[std::size_t(Field::EaseBust)] : 0;
+}
+
 QList<EaseMark> easeMarks(const Design& design, const Sizes& sizes, Field ease) {
   QList<EaseMark> marks;
   const auto add = [&](double value, const char* key) {
@@ -26,7 +30,8 @@ QList<EaseMark> easeMarks(const Design& design, const Sizes& sizes, Field ease) 
   };
   if (ease == Field::EaseBust) {
     for (const Fit fit : kFits)
-      add(suggestedEase(fit, sizes.stitch.width), ("easeFit." + std::string(fitKey(fit))).c_str());
+      add(suggestedEase(fit, sizes.stitch.width) - easeHeld(sizes),
+          ("easeFit." + std::string(fitKey(fit))).c_str());
     return marks;
   }
   add(filledIn(design, ease), "ease.mark.usual");

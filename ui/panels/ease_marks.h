@@ -19,6 +19,8 @@ struct EaseMark {
 
 // The published suggestion for a fabric of that stitch width, on a grain that stays within the fit.
 [[nodiscard]] double suggestedEase(Fit fit, double stitchWidth);
+// A garment that fits holds its bust ease already: what is set is the change to it.
+[[nodiscard]] double easeHeld(const Sizes& sizes);
 inline constexpr Fit kFits[] = {Fit::VeryClose, Fit::Close, Fit::Standard, Fit::Loose,
                                 Fit::Oversized};
 
