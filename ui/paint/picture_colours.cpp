@@ -23,12 +23,12 @@ PictureColours coloursFor(const QColor& ground, const QColor& ink, bool dark) {
   set(Role::Note, mixed(ground, ink, 0.68));
   set(Role::Lit, lead);
   set(Role::Ghost, mixed(ground, ink, 0.30));
-  set(Role::Knitted, legible(kGreen, ground));
+  set(Role::Knitted, legible(kGreen, c[Role::Fabric]));
   set(Role::Armhole, ink);
   set(Role::Cap, lead);
   set(Role::Pair, mixed(ground, ink, 0.30));
   set(Role::Ease, mixed(ground, lead, 0.45));
-  set(Role::Short, legible(kVermilion, ground));
+  set(Role::Short, legible(kVermilion, c[Role::Fabric]));
   set(Role::Notch, mixed(ground, ink, 0.78));
   set(Role::Cell, mixed(ground, ink, 0.32));
   set(Role::TenCells, mixed(ground, ink, 0.75));

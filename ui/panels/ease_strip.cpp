@@ -26,7 +26,7 @@ EaseStrip::EaseStrip(const PanelContext& context, QWidget* parent)
   worked_->setWordWrap(true);
   worked_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
   worked_->setToolTip(workedOutText());
-  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {

@@ -73,7 +73,7 @@ HeadBar::HeadBar(Actions& actions, Document& document, Settings& settings, QWidg
     updateGeometry();
     arrange(width(), true);
   });
-  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
 }

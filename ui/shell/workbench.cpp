@@ -10,6 +10,7 @@
 #include "shell/work_area.h"
 #include "values/field_box.h"
 
+#include <QEvent>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -121,8 +122,8 @@ void Workbench::divide() {
   parts_->setSizes({left, std::max(1, width() - left - right), right});
 }
 
-void Workbench::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
+// What there is no room for makes room, until it is asked for.
+void Workbench::makeRoom() {
   // The measurements are not all there when the window is first laid out.
   const int em = fontMetrics().averageCharWidth();
   const int left = std::max(kPanel * em, panel_->minimumSizeHint().width()),
@@ -130,7 +131,17 @@ void Workbench::resizeEvent(QResizeEvent* event) {
   const int middle = width() - left - right - 2 * parts_->handleWidth();
   if (const bool narrow = middle < kLeastMiddle * em; narrow != std::exchange(narrow_, narrow))
     setAnswersShown(!narrow);
+}
+
+void Workbench::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  makeRoom();
   if (!std::exchange(placed_, true)) divide();
+}
+
+void Workbench::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) makeRoom();
 }
 
 } // namespace scye

@@ -46,10 +46,12 @@ Q_SIGNALS:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
   void takeStage();
   void divide();
+  void makeRoom();
 
   bool narrow_ = false;
   bool placed_ = false; // widths have been given, by us or from the last time
