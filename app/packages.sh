@@ -6,7 +6,8 @@ packages_build="g++ cmake ninja-build qt6-base-dev libqt6opengl6-dev qt6-svg-dev
   qt6-tools-dev-tools qt6-l10n-tools libeigen3-dev libicu-dev nlohmann-json3-dev"
 packages_run="fonts-dejavu-core qt6-qpa-plugins qt6-translations-l10n"
 packages_test="ccache libgtest-dev libgmock-dev libbenchmark-dev libgsl-dev libboost-dev librsvg2-bin
-  poppler-utils xvfb xauth openbox xdotool imagemagick appstream desktop-file-utils clang-format"
+  poppler-utils xvfb xauth openbox xdotool at-spi2-core python3-pyatspi dbus
+  imagemagick appstream desktop-file-utils clang-format"
 packages_fuzz="clang libclang-rt-14-dev"
 
 elsewhere_fedora="gcc-c++ cmake ninja-build qt6-qtbase-devel qt6-qtsvg-devel qt6-qttools-devel

@@ -1,3 +1,4 @@
+#include "schematic/comparison_text.h"
 #include "schematic/dimension.h"
 #include "schematic/knitted.h"
 #include "schematic/schematic.h"
@@ -9,33 +10,31 @@
 namespace scye {
 namespace {
 
-// One side: the two edges over each other, ticks between the points that are sewn together, and
-// below the strip along the seam.
+// One side: the two edges over each other, their pins, and below the strip along the seam. Three
+// colours: the armhole's ink, the cap's, and what is too long or too short.
 class SideDrawer {
 public:
   SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases,
              const SchematicOptions& o)
       : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
-        words_(group_, o.textHeight) {
+        fit_(sideFit(g, walk_)), words_(group_, o.textHeight) {
     group_.id = side == BodySide::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
 
-  Group draw(double strip) {
+  Group draw() {
     edges();
     if (o_.knitted) knitted(*o_.knitted);
     ticks();
-    this->strip(strip);
+    misfit();
     names();
+    strip(-2.4 * h_);
     if (o_.notches) numbers();
     return std::move(group_);
   }
 
 private:
   void edges() {
-    const double step = 1.5; // cm between ticks that only show the pairing
-    for (double s = step; s < walk_.armhole().length(); s += step)
-      pair(s, Role::Pair);
     group_.strokes.push_back({walk_.armhole().path(), Role::Armhole, false});
     group_.strokes.push_back({walk_.cap().path(), Role::Cap, false});
     words_.avoid(walk_.armhole().path());
@@ -86,19 +85,52 @@ private:
     };
     atCap("fit.line.cap", Role::Cap, {0, 1.4});
     if (o_.knitted) atCap("fit.line.knitted", Role::Knitted, {-1.4, 1.4, 2.8});
-    const double top = std::max(tip.y(), cap.y());
-    std::vector<Vec2> above;
-    for (const double up : {0.8, 2.2, 3.6, 5.0})
-      above.push_back({0.5 * std::max(tip.x(), cap.x()), top + up * h_});
-    words_.label({{}, group_.title, Role::Caption, 1.2 * h_, Anchor::Middle, 0}, above);
+    // Below the cap's rise there is room.
+    std::vector<Vec2> below;
+    for (const double x : {0.98, 0.9})
+      for (const double y : {0.22, 0.12, 0.32})
+        below.push_back({x * std::max(length, cap.x()), y * tip.y()});
+    below.push_back({0.98 * length, tip.y() + 0.8 * h_});
+    words_.label({{}, group_.title, Role::Caption, 1.3 * h_, Anchor::End, 0}, below);
   }
 
-  void pair(double s, Role role) {
+  // Of an edge, from a to b along it.
+  [[nodiscard]] static Path stretch(const ArcWalk& edge, double a, double b) {
+    std::vector<Vec2> points;
+    constexpr int kSteps = 24;
+    for (int i = 0; i <= kSteps; ++i)
+      points.push_back(edge.at(a + (b - a) * i / kSteps).point);
+    return Path::polyline(points);
+  }
+  // What one edge has that the other lacks, at the shoulder, where it would be left over.
+  void misfit() {
+    if (fit_ == SideFit::LetIn) return;
+    const bool tooLong = fit_ == SideFit::TooLong;
+    const ArcWalk& edge = tooLong ? walk_.cap() : walk_.armhole();
+    const double over = std::min(std::abs(walk_.ease()), 0.8 * edge.length());
+    const Path left = stretch(edge, edge.length() - over, edge.length());
+    group_.strokes.push_back({left, Role::Short, false});
+    words_.avoid(left);
+    const Vec2 middle = edge.at(edge.length() - 0.5 * over).point, end = edge.path().end();
+    std::vector<Vec2> places;
+    for (const double y : {1.0, -1.6, 2.2, -2.8, 3.4, -4.0})
+      places.push_back(tooLong ? Vec2(middle.x(), end.y() + y * h_)
+                               : Vec2(end.x() + 4.2 * h_, end.y() + y * h_));
+    words_.label({{},
+                  phrases_.say(tooLong ? "fit.tooLong" : "fit.tooShort"),
+                  Role::Short,
+                  h_,
+                  Anchor::Middle,
+                  0},
+                 places);
+  }
+
+  void pair(double s) {
     const Vec2 a = walk_.armhole().at(s).point, c = walk_.cap().at(walk_.onCap(s)).point;
     if ((a - c).norm() <= 0.05) return;
     const Path line = Path::polyline({a, c});
-    group_.strokes.push_back({line, role, false});
-    if (role == Role::Notch) words_.avoid(line);
+    group_.strokes.push_back({line, Role::Pair, false});
+    words_.avoid(line);
   }
 
   void ticks() {
@@ -110,7 +142,7 @@ private:
         group_.strokes.push_back({tick, Role::Notch, false});
         words_.avoid(tick);
       }
-      pair(s, Role::Notch);
+      pair(s);
     }
   }
 
@@ -136,38 +168,40 @@ private:
     }
   }
 
-  // How much longer the cap has become, over the way along the armhole; 1 cm of ease is drawn 1.5
-  // cm high, much of it lower. Where gathers or pleats begin stands a line.
+  // Along the armhole, as long as it is: how much of the cap each bit of it takes in, captioned.
+  // Where gathers or pleats begin stands a line.
   void strip(double top) {
-    constexpr double kHighest = 4.5;
-    const double scale = std::min(1.5, kHighest / std::max(walk_.ease(), 0.5));
-    const double length = walk_.armhole().length(),
-                 zero = top - scale * std::max(walk_.ease(), 0.5);
+    const double high = 2.5 * h_, zero = top - high, length = walk_.armhole().length();
+    words_.label({{}, sideCaption(walk_, phrases_, o_.unit), Role::Note, h_, Anchor::Start, 0},
+                 {{0, top + 0.5 * h_}});
     std::vector<Vec2> line{{0, zero}};
-    constexpr int kSteps = 48;
-    for (int i = 0; i <= kSteps; ++i) {
-      const double s = length * i / kSteps;
-      line.push_back({s, zero + scale * (walk_.onCap(s) - s)});
+    constexpr int kSteps = 96;
+    const double bit = length / kSteps;
+    for (int i = 0; i < kSteps; ++i) {
+      const double s = i * bit;
+      const double more = std::abs((walk_.onCap(s + bit) - walk_.onCap(s)) / bit - 1);
+      // A few hundredths are seen as well as gathers of twice the length.
+      line.push_back({s + 0.5 * bit, zero + high * more / (more + 0.12)});
     }
+    line.push_back({length, line.back().y()});
     line.push_back({length, zero});
     line.push_back({0, zero});
     group_.strokes.push_back(
-        {Path::polyline(line), walk_.ease() >= 0 ? Role::Ease : Role::Short, true});
-    group_.strokes.push_back({Path::polyline({{0, zero}, {length, zero}}), Role::Guide, false});
+        {Path::polyline(line), fit_ == SideFit::LetIn ? Role::Ease : Role::Short, true});
+    group_.strokes.push_back(
+        {Path::polyline({{0, top}, {0, zero}, {length, zero}, {length, top}}), Role::Pair, false});
+    group_.strokes.push_back({Path::polyline({{0, zero}, {length, zero}}), Role::Armhole, false});
+    const double y = zero - 1.2 * h_;
     for (const auto& [kind, s] : walk_.notches())
       group_.strokes.push_back(
-          {Path::polyline({{s, zero - 0.4 * h_}, {s, zero}}), Role::Notch, false});
-    if (o_.notches) stripNumbers(zero - 1.4 * h_);
-    const double y = zero - (o_.notches ? 2.8 : 1.6) * h_;
+          {Path::polyline({{s, zero - 0.3 * h_}, {s, zero + 0.5 * h_}}), Role::Notch, false});
     const std::string start = phrases_.say("fit.strip.underarm"),
                       end = phrases_.say("fit.strip.shoulder");
     label({0, y}, start, Anchor::Start);
     const bool beside = textWidth(start, h_) + textWidth(end, h_) < length;
     label({length, beside ? y : y - 1.2 * h_}, end, Anchor::End);
-    label({length, zero + scale * std::max(walk_.ease(), 0.0) + 0.4 * h_},
-          phrases_.say("fit.strip.ease", {lengthParam("ease", walk_.ease())}, o_.unit),
-          Anchor::End);
-    if (walk_.letIn().gathers()) gathers(zero, scale);
+    if (o_.notches) stripNumbers(zero - 1.1 * h_);
+    if (walk_.letIn().gathers()) gathers(zero, high);
   }
   void stripNumbers(double y) {
     const double small = 0.8 * h_;
@@ -177,16 +211,12 @@ private:
         words_.labelIfFree({{}, std::to_string(number), Role::Notch, small, Anchor::Middle, 0},
                            {{s, y}});
   }
-  void gathers(double zero, double scale) {
+  void gathers(double zero, double high) {
     const LetIn& let = walk_.letIn();
     const double from = let.gathersFrom;
     group_.strokes.push_back(
-        {Path::polyline({{from, zero}, {from, zero + scale * walk_.ease()}}), Role::Guide, false});
+        {Path::polyline({{from, zero}, {from, zero + high}}), Role::Guide, false});
     const bool pleats = g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
-    std::vector<Vec2> places; // before the line, above the strip, or over the words below it
-    for (const double up : {0.5, 1.7})
-      places.push_back({from - 0.4 * h_, zero + scale * let.smooth + up * h_});
-    places.push_back({walk_.armhole().length(), zero + scale * walk_.ease() + 1.8 * h_});
     words_.label({{},
                   phrases_.say(pleats ? "fit.strip.pleats" : "fit.strip.gathers",
                                {lengthParam("drawn", let.drawn)}, o_.unit),
@@ -194,7 +224,9 @@ private:
                   h_,
                   Anchor::End,
                   0},
-                 places);
+                 {{from - 0.4 * h_, zero + 0.55 * high},
+                  {from - 0.4 * h_, zero + 0.25 * high},
+                  {walk_.armhole().length(), zero - 2.5 * h_}});
   }
 
   void label(const Vec2& at, std::string text, Anchor anchor) {
@@ -207,28 +239,33 @@ private:
   const Phrases& phrases_;
   const SchematicOptions& o_;
   double h_;
+  SideFit fit_;
   Group group_;
   Dimensions words_;
 };
 
 } // namespace
 
+void layOut(Picture& picture, bool column) {
+  Vec2 at = Vec2::Zero();
+  for (Group& group : picture.groups) {
+    const Box box = group.box();
+    if (!column) at.x() -= box.low.x();
+    moveGroup(group, at);
+    if (column)
+      at.y() -= box.size().y() + picture.textHeight;
+    else
+      at.x() += box.high.x() + 2 * picture.textHeight;
+  }
+}
+
 Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const SchematicOptions& o) {
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
-  Vec2 at = Vec2::Zero();
-  for (const BodySide side : {BodySide::Back, BodySide::Front}) {
-    Group group = SideDrawer(g, side, phrases, o).draw(-1.5 * o.textHeight);
-    const Box box = group.box();
-    if (o.perRow != 1) at.x() -= box.low.x();
-    moveGroup(group, at);
-    if (o.perRow == 1)
-      at.y() -= box.size().y() + 2 * o.textHeight;
-    else
-      at.x() += box.high.x() + 2.5 * o.textHeight;
-    picture.groups.push_back(std::move(group));
-  }
+  for (const BodySide side : {BodySide::Back, BodySide::Front})
+    picture.groups.push_back(SideDrawer(g, side, phrases, o).draw());
+  layOut(picture, o.perRow == 1);
   return picture;
 }
 

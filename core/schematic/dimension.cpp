@@ -70,6 +70,10 @@ void Dimensions::label(Label label, const std::vector<Vec2>& places) {
   group_.labels.push_back(std::move(label));
 }
 
+bool Dimensions::isFree(const Label& label) const {
+  return clashes(labelBox(label)) == 0;
+}
+
 void Dimensions::labelIfFree(Label label, const std::vector<Vec2>& places) {
   const auto free = std::find_if(places.begin(), places.end(), [&](const Vec2& at) {
     label.at = at;
@@ -97,7 +101,7 @@ void Dimensions::place(const Dimension& d, const Vec2& along, const std::vector<
         return;
       }
     }
-  if (!offsets.empty()) commit(d, best);
+  if (!offsets.empty() && !d.orNone) commit(d, best);
 }
 
 Dimensions::Drawn Dimensions::drawn(const Dimension& d, const Vec2& direction, double offset,

@@ -15,6 +15,7 @@ struct Dimension {
   std::string text;
   std::optional<Field> field;
   Role role = Role::Measure;
+  bool orNone = false; // left out where every place clashes
 };
 
 class Dimensions {
@@ -31,6 +32,7 @@ public:
   void sloping(const Dimension& d, const std::vector<double>& offsets);
   // Words at the first of the places where they lie on nothing, else at the last.
   void label(Label label, const std::vector<Vec2>& places);
+  [[nodiscard]] bool isFree(const Label& label) const;
   // Likewise, but left out where every place is taken.
   void labelIfFree(Label label, const std::vector<Vec2>& places);
 

@@ -1,91 +1,16 @@
 #include "model/plain_text.h"
 #include "schematic/dimension.h"
+#include "schematic/edges_shaped.h"
 #include "schematic/knitted.h"
 #include "schematic/notches.h"
 #include "schematic/schematic.h"
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
 
 namespace scye {
 namespace {
-
-// Which edges of a piece a value shapes, so that they can be lit while it changes.
-bool shapes(Field f, PieceId piece, EdgeKind edge) {
-  const bool sleeve = piece == PieceId::Sleeve, back = piece == PieceId::Back;
-  const Field m = measurementOf(f).value_or(f);
-  switch (m) {
-  case Field::Bust:
-  case Field::BackShare:
-    return !sleeve
-               ? edge == EdgeKind::Side || edge == EdgeKind::Armhole || edge == EdgeKind::Underarm
-               : edge == EdgeKind::Cap;
-  case Field::Waist:
-  case Field::Hip:
-    return !sleeve && edge == EdgeKind::Side;
-  case Field::WaistHeight:
-    return !sleeve && edge == EdgeKind::Side;
-  case Field::BustDepth:
-  case Field::BustReach:
-  case Field::FrontWaistLength:
-    return !sleeve && !back && edge == EdgeKind::Side;
-  case Field::HemToUnderarm:
-  case Field::BackWaistLength:
-  case Field::HemDepth:
-    return !sleeve && (edge == EdgeKind::Side || edge == EdgeKind::CastOn);
-  case Field::CrossBack:
-  case Field::ScoopBack:
-    return (back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
-  case Field::CrossFront:
-  case Field::ScoopFront:
-    return (!back && edge == EdgeKind::Armhole) || edge == EdgeKind::Cap;
-  case Field::ArmholeDepth:
-  case Field::RiseShare:
-    return edge == EdgeKind::Armhole || edge == EdgeKind::Cap;
-  case Field::UnderarmBack:
-  case Field::UnderarmFront:
-    return edge == EdgeKind::Underarm || edge == EdgeKind::Armhole || edge == EdgeKind::Cap;
-  case Field::CrossShoulder:
-  case Field::ShoulderDrop:
-  case Field::ShoulderLength:
-    return !sleeve && (edge == EdgeKind::Shoulder || edge == EdgeKind::Armhole);
-  case Field::NeckWidth:
-  case Field::NeckBand:
-    return !sleeve && (edge == EdgeKind::Neck || edge == EdgeKind::Shoulder);
-  case Field::FrontNeckDrop:
-    return !sleeve && !back && edge == EdgeKind::Neck;
-  case Field::BackNeckDrop:
-  case Field::BackOpening:
-    return back && edge == EdgeKind::Neck;
-  case Field::ButtonBand:
-  case Field::Buttons:
-    return edge == EdgeKind::Opening;
-  case Field::UpperArm:
-    return sleeve &&
-           (edge == EdgeKind::SleeveSeam || edge == EdgeKind::Cap || edge == EdgeKind::Underarm);
-  case Field::Wrist:
-  case Field::Elbow:
-  case Field::CuffGirth:
-  case Field::CuffDepth:
-  case Field::FlareFrom:
-  case Field::FullGirth:
-  case Field::SleeveToUnderarm:
-  case Field::SleeveToShoulder:
-  case Field::SleeveLength:
-    return sleeve && (edge == EdgeKind::SleeveSeam || edge == EdgeKind::CastOn);
-  case Field::CapEase:
-  case Field::CapHeight:
-  case Field::LowerFullness:
-  case Field::UpperFullness:
-    return edge == EdgeKind::Cap;
-  case Field::GatherWidth:
-  case Field::Pleats:
-  case Field::CrownWidth:
-    return edge == EdgeKind::Crown || edge == EdgeKind::Cap;
-  default:
-    return false;
-  }
-}
 
 class PieceDrawer {
 public:
@@ -94,47 +19,84 @@ public:
       : g_(g), phrases_(phrases), o_(o), piece_(piece), box_(piece.box()), h_(o.textHeight),
         dimensions_(group_, o.textHeight) {}
 
-  Group draw() {
+  // Everything but the caption, which fronts have at one height.
+  void draw() {
     group_.id = pieceKey(piece_.id);
     group_.title = phrases_.say("piece." + group_.id);
     group_.piece = piece_.id;
     outline();
-    const std::vector<PieceNotch> notches =
+    notches_ =
         o_.notches && o_.dimensions ? pieceNotches(g_, piece_.id) : std::vector<PieceNotch>{};
-    ticks(notches);
+    ticks(notches_);
     if (piece_.id == PieceId::Sleeve) {
       sleeve();
     } else {
       bodice();
     }
-    numbers(notches);
+    placeWanted();
+  }
+  [[nodiscard]] int captionHeights() const { return int(captions_.size()); }
+  [[nodiscard]] bool captionFits(int height) const {
+    const std::vector<Vec2>& places = captions_[height];
+    return std::any_of(places.begin(), places.end(),
+                       [&](const Vec2& at) { return dimensions_.isFree(captionAt(at)); });
+  }
+  void setCaption(int height) { caption_ = height; }
+  [[nodiscard]] PieceId id() const { return piece_.id; }
+  Group finish() {
+    dimensions_.label(captionAt(Vec2::Zero()), captions_[caption_]);
+    numbers(notches_);
     return std::move(group_);
   }
 
 private:
   enum class Way : std::uint8_t { Level, Upright, Sloping };
 
+  // What a garment is told by, what shapes it, and the rest.
+  enum class Rank : std::uint8_t { Main = 1, Shape, Rest };
+  struct Wanted {
+    Way way;
+    Dimension dimension;
+    std::vector<double> lines;
+    Rank rank;
+  };
+
   // `lines`: where the dimension line may run, as y, x, or distance from the edge.
   void dim(Way way, const Vec2& from, const Vec2& to, const std::vector<double>& lines,
-           std::optional<Field> field) {
+           std::optional<Field> field, Rank rank) {
     const Vec2 d = to - from;
     const double size = way == Way::Level     ? std::abs(d.x())
                         : way == Way::Upright ? std::abs(d.y())
                                               : d.norm();
     if (!o_.dimensions || size < 0.3) return;
-    const Role role = field && o_.lit && related(*field, *o_.lit) ? Role::Lit : Role::Measure;
-    const Dimension dimension{from, to, phrases_.length(size, o_.unit), field, role};
-    switch (way) {
-    case Way::Level:
-      dimensions_.level(dimension, lines);
-      break;
-    case Way::Upright:
-      dimensions_.upright(dimension, lines);
-      break;
-    case Way::Sloping:
-      dimensions_.sloping(dimension, lines);
-      break;
+    const bool lit = field && o_.lit && related(*field, *o_.lit);
+    if (lit) rank = Rank::Main; // what is in hand is always told
+    if (int(rank) > o_.detail) return;
+    wanted_.push_back({way,
+                       {from, to, phrases_.length(size, o_.unit), field,
+                        lit ? Role::Lit : Role::Measure, o_.leaveOut && rank != Rank::Main},
+                       lines,
+                       rank});
+  }
+  // The weightier first, so that they have the places.
+  void placeWanted() {
+    std::stable_sort(wanted_.begin(), wanted_.end(), [](const Wanted& a, const Wanted& b) {
+      return (a.rank == Rank::Main) > (b.rank == Rank::Main);
+    });
+    for (const Wanted& w : wanted_) {
+      switch (w.way) {
+      case Way::Level:
+        dimensions_.level(w.dimension, w.lines);
+        break;
+      case Way::Upright:
+        dimensions_.upright(w.dimension, w.lines);
+        break;
+      case Way::Sloping:
+        dimensions_.sloping(w.dimension, w.lines);
+        break;
+      }
     }
+    wanted_.clear();
   }
   [[nodiscard]] static bool related(Field a, Field b) {
     return measurementOf(a).value_or(a) == measurementOf(b).value_or(b);
@@ -194,15 +156,19 @@ private:
   // In the middle between the lower two heights, or where there is room near by, or between the
   // upper two; else below everything.
   void caption(double low, double high, double top) {
-    std::vector<Vec2> places;
     const double x = 0.5 * (box_.low.x() + box_.high.x()), wide = box_.size().x();
     for (const auto& [from, to] : {std::pair(low, high), std::pair(high, top)})
-      for (const double share : {0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2})
+      for (const double share : {0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2}) {
+        std::vector<Vec2> places;
         for (const double aside : {0.0, -0.22, 0.22})
           places.push_back({x + aside * wide, from + share * (to - from) - 0.4 * h_});
-    places.push_back({x, group_.box().low.y() - 1.6 * h_});
-    Label label{{}, group_.title, Role::Caption, 1.25 * h_, Anchor::Middle, 0};
-    dimensions_.label(std::move(label), places);
+        captions_.push_back(std::move(places));
+      }
+    placeWanted(); // what lies lowest is known then
+    captions_.push_back({{x, group_.box().low.y() - 1.6 * h_}});
+  }
+  [[nodiscard]] Label captionAt(const Vec2& at) const {
+    return {at, group_.title, Role::Caption, 1.25 * h_, Anchor::Middle, 0};
   }
 
   // x of the piece's left and right edge at height y on its side seam.
@@ -221,9 +187,9 @@ private:
     const auto [left, right] = across(y);
     return {Vec2(left, y), Vec2(right, y)};
   }
-  void dimAcross(double y, const std::vector<double>& lines, Field field) {
+  void dimAcross(double y, const std::vector<double>& lines, Field field, Rank rank) {
     const auto [left, right] = ends(y);
-    dim(Way::Level, left, right, lines, field);
+    dim(Way::Level, left, right, lines, field, rank);
   }
 
   void bodice() {
@@ -232,6 +198,7 @@ private:
     const BodiceHeights& at = heights();
     const ArmholeShape& armhole = back ? b.back : b.front;
     const double right = box_.high.x(), left = box_.low.x();
+    const Rank main = back ? Rank::Main : Rank::Shape; // told once
     // The armhole side of a half front; a whole piece is dimensioned as if from its left.
     const double s = piece_.id == PieceId::LeftFront ? 1 : -1;
     const Vec2 tip(s * armhole.halfShoulder, at.tip), neck(s * b.halfNeck, at.neckPoint);
@@ -246,38 +213,39 @@ private:
     const double slit = g_.sizes[Field::BackOpening];
     if (back && slit > 0) guide({0, at.neckLow}, {0, at.neckLow - slit});
 
-    dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip);
+    dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip, Rank::Shape);
     dim(Way::Level, {whole ? -underarm.x() : s * b.openingX, at.underarm}, underarm,
-        {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust);
+        {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust, main);
     if (g_.design.as<Side>(Choice::Side) == Side::Shaped && at.waist > at.hem + 3 * h_ &&
         at.waist < at.underarm - 5 * h_)
-      dimAcross(at.waist, {at.waist}, Field::Waist);
+      dimAcross(at.waist, {at.waist}, Field::Waist, Rank::Shape);
     neckDrop(back, whole, s, neck);
     if (whole) crossWidth(armhole, back);
 
     if (whole) {
       dim(Way::Level, {-b.halfNeck, at.neckPoint}, {b.halfNeck, at.neckPoint},
-          lanes(at.neckPoint, 1, 0.8), Field::NeckWidth);
+          lanes(at.neckPoint, 1, 0.8), Field::NeckWidth, Rank::Shape);
       dim(Way::Level, {-armhole.halfShoulder, at.tip}, {armhole.halfShoulder, at.tip},
-          lanes(at.neckPoint, 1, 1.8), Field::CrossShoulder);
+          lanes(at.neckPoint, 1, 1.8), Field::CrossShoulder, main);
     } else {
       dim(Way::Sloping, s > 0 ? neck : tip, s > 0 ? tip : neck, lanes(0, 1, 0.7),
-          Field::ShoulderLength);
+          Field::ShoulderLength, Rank::Shape);
     }
 
     const double side = s > 0 ? right : left;
     const int out = s > 0 ? 1 : -1;
     if (at.hem > 0)
-      dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth);
+      dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth, Rank::Rest);
     if (back || b.bust.depth == 0)
-      dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm);
+      dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm, main);
     else
       bustWedge(side, s);
-    dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth);
+    dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth, main);
     if (whole) {
       const Vec2 otherTip(-tip.x(), tip.y()), otherNeck(-neck.x(), neck.y());
-      dim(Way::Upright, otherTip, otherNeck, lanes(right, 1, 0.7), Field::ShoulderDrop);
-      dim(Way::Upright, {-lower.x(), at.fold}, otherNeck, lanes(right, 1, 1.6), std::nullopt);
+      dim(Way::Upright, otherTip, otherNeck, lanes(right, 1, 0.7), Field::ShoulderDrop, Rank::Rest);
+      dim(Way::Upright, {-lower.x(), at.fold}, otherNeck, lanes(right, 1, 1.6), std::nullopt,
+          Rank::Shape);
     }
     caption(at.hem, at.underarm, at.tip);
   }
@@ -293,10 +261,10 @@ private:
     const double x = s > 0 ? across(wedge.low).second : across(wedge.low).first;
     const double middle = wedge.low + 0.5 * wedge.depth;
     dim(Way::Upright, {x, wedge.low}, {x, wedge.low + wedge.depth}, lanes(side, out, 0.7),
-        Field::BustDepth);
+        Field::BustDepth, Rank::Shape);
     dim(Way::Level, {x - s * wedge.reach, middle}, {x, middle},
         {wedge.low - 1.2 * h_, wedge.low - 2.6 * h_, wedge.low + wedge.depth + 0.8 * h_},
-        Field::BustReach);
+        Field::BustReach, Rank::Shape);
   }
 
   void crossWidth(const ArmholeShape& armhole, bool back) {
@@ -304,7 +272,7 @@ private:
     const double x = armhole.halfCross;
     dim(Way::Level, {-x, y}, {x, y},
         {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_, y - 4.5 * h_, y - 6 * h_},
-        back ? Field::CrossBack : Field::CrossFront);
+        back ? Field::CrossBack : Field::CrossFront, Rank::Shape);
   }
 
   // In the opening of a whole piece; beside the front edge of a half.
@@ -314,14 +282,16 @@ private:
     if (neck.y() - low < 1e-9) return; // straight across
     if (!whole) {
       const double edge = s * b.openingX;
-      dim(Way::Upright, {edge, low}, neck, lanes(edge, s > 0 ? -1 : 1, 0.7), Field::FrontNeckDrop);
+      dim(Way::Upright, {edge, low}, neck, lanes(edge, s > 0 ? -1 : 1, 0.7), Field::FrontNeckDrop,
+          Rank::Shape);
       return;
     }
     const bool slit = back && g_.sizes[Field::BackOpening] > 0; // its line is in the middle
     std::vector<double> xs;
     for (const double share : {slit ? 0.4 : 0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75})
       xs.push_back(share * b.halfNeck);
-    dim(Way::Upright, neck, {0, low}, xs, back ? Field::BackNeckDrop : Field::FrontNeckDrop);
+    dim(Way::Upright, neck, {0, low}, xs, back ? Field::BackNeckDrop : Field::FrontNeckDrop,
+        Rank::Shape);
   }
 
   void sleeve() {
@@ -340,18 +310,23 @@ private:
     const SleeveLine line = g_.design.as<SleeveLine>(Choice::SleeveLine);
     const bool full = line == SleeveLine::Full, flared = line == SleeveLine::Flared || full;
     dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1),
-        flared ? Field::CuffGirth : Field::Wrist);
+        flared ? Field::CuffGirth : Field::Wrist, Rank::Main);
     if (full)
       dim(Way::Level, {-sl.halfFull, sl.cuff}, {sl.halfFull, sl.cuff},
-          {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth);
-    dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm);
-    dim(Way::Level, {m.lean - T, top}, {m.lean + T, top}, lanes(top, 1, 0.8), Field::CrownWidth);
+          {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth,
+          Rank::Shape);
+    dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm, Rank::Main);
+    dim(Way::Level, {m.lean - T, top}, {m.lean + T, top}, lanes(top, 1, 0.8), Field::CrownWidth,
+        Rank::Rest);
     if (sl.cuff > 0)
-      dim(Way::Upright, {-sl.halfCuff, 0}, cuffLeft, lanes(left, -1, 0.7), Field::CuffDepth);
-    dim(Way::Upright, {-sl.halfCuff, 0}, {-W, L}, lanes(left, -1, 1.6), Field::SleeveLength);
-    dim(Way::Upright, {-W, L}, {m.lean - T, top}, lanes(left, -1, 1.6), Field::CapHeight);
+      dim(Way::Upright, {-sl.halfCuff, 0}, cuffLeft, lanes(left, -1, 0.7), Field::CuffDepth,
+          Rank::Rest);
+    dim(Way::Upright, {-sl.halfCuff, 0}, {-W, L}, lanes(left, -1, 1.6), Field::SleeveLength,
+        Rank::Main);
+    dim(Way::Upright, {-W, L}, {m.lean - T, top}, lanes(left, -1, 1.6), Field::CapHeight,
+        Rank::Main);
     dim(Way::Upright, {sl.halfCuff, 0}, {m.lean + T, top}, lanes(right, 1, 0.8),
-        Field::SleeveToShoulder);
+        Field::SleeveToShoulder, Rank::Rest);
     caption(sl.cuff, L, top);
   }
 
@@ -365,7 +340,32 @@ private:
   double h_;
   Group group_;
   Dimensions dimensions_;
+  std::vector<Wanted> wanted_;
+  std::vector<PieceNotch> notches_;
+  std::vector<std::vector<Vec2>> captions_; // by height, the best first
+  int caption_ = 0;
 };
+
+// With captions; those of the fronts at the first height that suits all.
+std::vector<Group> finished(std::deque<PieceDrawer>& row) {
+  const auto isFront = [](const PieceDrawer& d) {
+    return d.id() == PieceId::LeftFront || d.id() == PieceId::RightFront;
+  };
+  std::vector<Group> groups;
+  for (PieceDrawer& drawer : row) {
+    int height = 0;
+    for (; height + 1 < drawer.captionHeights(); ++height)
+      if (std::all_of(row.begin(), row.end(), [&](const PieceDrawer& other) {
+            const bool together = &other == &drawer || (isFront(other) && isFront(drawer));
+            return !together || other.captionFits(height);
+          }))
+        break;
+    drawer.setCaption(height);
+  }
+  for (PieceDrawer& drawer : row)
+    groups.push_back(drawer.finish());
+  return groups;
+}
 
 } // namespace
 
@@ -387,10 +387,11 @@ Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases,
   double top = 0;
   for (std::size_t first = 0; first < order.size(); first += perRow) {
     const std::size_t last = std::min(first + perRow, order.size());
-    std::vector<Group> row;
     double high = 0, low = 0, x = 0;
+    std::deque<PieceDrawer> drawers; // which never moves them: they hold on to themselves
     for (std::size_t i = first; i < last; ++i)
-      row.push_back(PieceDrawer(draft, phrases, o, *order[i]).draw());
+      drawers.emplace_back(draft, phrases, o, *order[i]).draw();
+    std::vector<Group> row = finished(drawers);
     for (Group& g : row) { // cast-on edges on one line
       const Box box = g.box();
       moveGroup(g, Vec2(x - box.low.x(), 0));

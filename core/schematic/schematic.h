@@ -15,7 +15,11 @@ struct SchematicOptions {
   double textHeight = 1.2; // cm of the drawing
   int perRow = 2;          // pieces, or sides of the comparison, in a row; 0: all in one
   bool dimensions = true;
-  bool notches = true; // numbered along armholes and cap; of pieces only beside their dimensions
+  // Of the dimensions: 1 only those a garment is told by (bust, length, armhole depth, shoulders,
+  // upper arm, sleeve length, cap height, cuff), 2 with those that shape it, 3 all.
+  int detail = 3;
+  bool leaveOut = false; // lesser dimensions that find no free place, instead of crowding them in
+  bool notches = true;   // numbered along armholes and cap; of pieces only beside their dimensions
   std::optional<Field> lit;            // light what this value changes
   const GarmentDraft* ghost = nullptr; // another state, drawn pale behind
   const KnitGarment* knitted =
@@ -27,13 +31,22 @@ struct SchematicOptions {
 [[nodiscard]] Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases,
                                      const SchematicOptions& options);
 
-// Cap over armhole, both from the underarm seam up, back and front side by side; paired ticks join
-// the points that are sewn to each other; below, a strip along the seam shows how much longer the
-// cap has become since the underarm, and where it is gathered. Groups "back" and "front". With
-// `knitted` the edges as they are knitted lie over the drafted ones, as the chords by which they
-// are measured; of the wearer's right side, back and front being knitted as mirror images of one
-// another but for the row by which left edges are later.
+// Cap over armhole, both from the underarm seam up, back and front side by side or (perRow 1) one
+// below the other; paired ticks join the points that are pinned to each other; what is too long or
+// too short to be sewn is marked on its edge. Below, as long as the armhole, a strip shows how much
+// of the cap each bit of it takes in, and where it is gathered, with both lengths and the ease.
+// Groups "back" and "front". With `knitted` the edges as they are knitted lie over the drafted
+// ones, as the chords by which they are measured; of the wearer's right side, back and front being
+// knitted as mirror images of one another but for the row by which left edges are later.
 [[nodiscard]] Picture fitComparison(const GarmentDraft& draft, const Phrases& phrases,
                                     const SchematicOptions& options);
+
+// The same two edges laid out straight, the cap's above the armhole's, with the pins between them
+// and what the cap is let in from pin to pin.
+[[nodiscard]] Picture straightComparison(const GarmentDraft& draft, const Phrases& phrases,
+                                         const SchematicOptions& options);
+
+// The groups of a comparison beside one another, or in a column.
+void layOut(Picture& comparison, bool column);
 
 } // namespace scye

@@ -1,6 +1,8 @@
 // Looking at the pieces: zoom, pan, fit, by mouse and by keyboard.
 #include "window_fixture.h"
 
+#include "knitting/lines_view.h"
+#include "shell/actions.h"
 #include "shell/work_area.h"
 
 #include <QAction>
@@ -99,15 +101,147 @@ TEST_F(Table, piecesAreToldToWhoCannotSeeThem) {
     EXPECT_TRUE(text.contains(QString::fromLatin1(name))) << name;
 }
 
-TEST_F(Table, pagesStandBelowTheDrawing) {
+TEST_F(Table, pagesStandBesideTheDrawing) {
   WorkArea& area = window_->workbench().area();
   auto* page = new QLabel(QStringLiteral("Cast on"));
-  area.addPage(QStringLiteral("Another page"), page);
+  area.addPage(Stage::Drafting, QStringLiteral("Another page"), page);
   area.showPage(page);
   QApplication::processEvents();
   EXPECT_TRUE(page->isVisible());
-  EXPECT_LT(table().height(), area.height());
+  EXPECT_LT(table().width(), area.width() / 2);
   EXPECT_TRUE(QRectF(table().rect()).contains(drawn()));
+}
+
+class Handles : public Table {
+protected:
+  [[nodiscard]] QPoint at(PieceId piece, std::string_view key) {
+    const auto place = table().handles().place(piece, key);
+    EXPECT_TRUE(place.has_value()) << key;
+    return table().view().map(place.value_or(Vec2::Zero())).toPoint();
+  }
+  void drag(const QPoint& from, const QPoint& by, Qt::KeyboardModifiers keys = {}) {
+    QTest::mousePress(&table(), Qt::LeftButton, keys, from);
+    for (const double share : {0.3, 0.7, 1.0}) {
+      const QPointF to = QPointF(from) + share * QPointF(by);
+      QMouseEvent move(QEvent::MouseMove, to, table().mapToGlobal(to), Qt::NoButton, Qt::LeftButton,
+                       keys);
+      QApplication::sendEvent(&table(), &move);
+      settle();
+    }
+    QTest::mouseRelease(&table(), Qt::LeftButton, keys, from + by);
+    settle();
+  }
+  [[nodiscard]] double finished(Field f) { return document().derived().draft.sizes.finished(f); }
+};
+
+TEST_F(Handles, everyHandleWritesTheValueItStandsFor) {
+  const struct {
+    PieceId piece;
+    const char* key;
+    QPoint by;
+    Field field;
+    bool finished;
+    int sign; // of the change
+  } cases[] = {
+      {PieceId::Back, "shoulderTip", {12, 0}, Field::CrossShoulder, true, 1},
+      {PieceId::Back, "underarm", {0, 15}, Field::ArmholeDepth, true, 1},
+      {PieceId::Back, "underarm", {15, 0}, Field::Bust, true, 1},
+      {PieceId::Back, "crossBack", {-10, 0}, Field::CrossBack, true, -1},
+      {PieceId::LeftFront, "crossFront", {-10, 0}, Field::CrossFront, true, -1},
+      {PieceId::Back, "waist", {-12, 0}, Field::Waist, true, -1},
+      {PieceId::Back, "hem", {0, 20}, Field::HemToUnderarm, true, 1},
+      {PieceId::Sleeve, "cuff", {10, 0}, Field::Wrist, true, 1},
+      {PieceId::Back, "neckPoint", {8, 0}, Field::NeckWidth, false, 1},
+      {PieceId::LeftFront, "neckDrop", {0, 12}, Field::FrontNeckDrop, false, 1},
+      {PieceId::Sleeve, "crown", {8, 0}, Field::CrownWidth, false, 1},
+      {PieceId::Sleeve, "upperFullness", {10, 0}, Field::UpperFullness, false, 1},
+      {PieceId::Sleeve, "lowerFullness", {-10, 0}, Field::LowerFullness, false, 1},
+  };
+  for (const auto& c : cases) {
+    const Design start = document().design();
+    const auto value = [&] {
+      return c.finished ? finished(c.field) : document().derived().draft.sizes[c.field];
+    };
+    const double before = value();
+    const int steps = document().history().index();
+    drag(at(c.piece, c.key), c.by);
+    EXPECT_GT(c.sign * (value() - before), 0) << c.key;
+    EXPECT_EQ(document().history().index(), steps + 1) << c.key << ": one step to undo";
+    document().undo();
+    settle();
+    EXPECT_EQ(document().design(), start) << c.key;
+  }
+}
+
+TEST_F(Handles, theCapsHeightIsTakenOnlyWhenItIsHers) {
+  const QPoint crown = at(PieceId::Sleeve, "crown");
+  const Design start = document().design();
+  drag(crown, {0, -15});
+  EXPECT_FALSE(document().design().has(Field::CapHeight)) << "it is worked out";
+  document().edit(QStringLiteral("hers"),
+                  Design(start).choose(Choice::WorkedOut, WorkedOut::CapEase));
+  settle();
+  const double before = document().derived().draft.sizes[Field::CapHeight];
+  drag(at(PieceId::Sleeve, "crown"), {0, -15});
+  EXPECT_GT(document().derived().draft.sizes[Field::CapHeight], before);
+}
+
+TEST_F(Handles, withShiftTheyKeepToWholeRows) {
+  drag(at(PieceId::Back, "underarm"), {0, 17}, Qt::ShiftModifier);
+  const double rows =
+      finished(Field::ArmholeDepth) / document().derived().draft.sizes.stitch.height;
+  EXPECT_NEAR(rows, std::round(rows), 1e-6);
+}
+
+TEST_F(Handles, theyAreWorkedFromTheKeyboardAndTold) {
+  QTest::keyClick(&table(), Qt::Key_H);
+  const QString first = table().accessibleDescription();
+  EXPECT_TRUE(first.startsWith(QStringLiteral("Hem"))) << first.toStdString();
+  const double before = finished(Field::HemToUnderarm);
+  QTest::keyClick(&table(), Qt::Key_Down);
+  QTest::keyClick(&table(), Qt::Key_Down);
+  settle();
+  EXPECT_NEAR(finished(Field::HemToUnderarm), before + 1, 1e-6);
+  EXPECT_EQ(document().history().count(), 1);
+  QTest::keyClick(&table(), Qt::Key_H);
+  EXPECT_NE(table().accessibleDescription(), first);
+  QTest::keyClick(&table(), Qt::Key_Escape);
+  const QPointF origin = table().view().origin;
+  QTest::keyClick(&table(), Qt::Key_Down);
+  EXPECT_NE(table().view().origin, origin) << "the arrows move the drawing again";
+}
+
+TEST_F(Handles, aClickGoesToTheBoxAndToTheRow) {
+  QTest::mouseClick(&table(), Qt::LeftButton, {}, at(PieceId::Back, "underarm"));
+  settle();
+  const QWidget* focus = QApplication::focusWidget();
+  ASSERT_NE(focus, nullptr);
+  EXPECT_EQ(focus->accessibleName(), QStringLiteral("Bust, finished"));
+  window_->actions().directions->trigger();
+  settle();
+  const auto& lines = window_->workbench().pages().directions->lines();
+  ASSERT_NE(lines.current(), nullptr);
+  const KnitPiece& back = *document().derived().knit.piece(PieceId::Back);
+  EXPECT_LE(lines.current()->first, back.underarmRow + 1);
+  EXPECT_GE(lines.current()->last, back.underarmRow - 2);
+}
+
+TEST_F(Handles, theStateBeforeLiesUnderTheDrawingWhenAskedFor) {
+  const auto ghosts = [this] {
+    int count = 0;
+    for (const Group& g : table().picture().groups)
+      for (const Stroke& s : g.strokes)
+        count += s.role == Role::Ghost;
+    return count;
+  };
+  drag(at(PieceId::Back, "underarm"), {15, 0});
+  EXPECT_EQ(ghosts(), 0);
+  window_->actions().before->setChecked(true);
+  settle();
+  EXPECT_EQ(ghosts(), 4) << "a piece each";
+  window_->actions().undo->trigger();
+  settle();
+  EXPECT_EQ(ghosts(), 0) << "there is no change any more";
 }
 
 } // namespace

@@ -6,6 +6,8 @@
 #include "fit/severity.h"
 #include "values/field_box.h"
 
+#include "fit/answers.h"
+
 #include <QAction>
 #include <QApplication>
 #include <QPushButton>
@@ -102,7 +104,7 @@ TEST_F(FindingsShown, howeverManyTheyAreTheComparisonCanBeRead) {
 }
 
 TEST_F(FindingsShown, inANarrowWindowTheyMakeRoomUntilTheyAreAskedFor) {
-  QWidget* answers = window_->workbench().widget(2);
+  QWidget* answers = &window_->workbench().answers();
   const auto resize = [this](int width) {
     window_->resize(width, 700);
     settle();
@@ -131,7 +133,7 @@ TEST_F(FindingsShown, inANarrowWindowTheyMakeRoomUntilTheyAreAskedFor) {
   other.show();
   other.openFile(demoFile());
   QApplication::processEvents();
-  EXPECT_FALSE(other.workbench().widget(2)->isVisible());
+  EXPECT_FALSE(other.workbench().answers().isVisible());
   EXPECT_FALSE(other.actions().answers->isChecked());
 }
 

@@ -8,7 +8,6 @@
 #include "knitting/piece_list.h"
 #include "shell/knit_pages.h"
 #include "shell/work_area.h"
-#include "values/value_slider.h"
 #include "values/value_text.h"
 
 #include <QAction>
@@ -30,6 +29,8 @@ protected:
   void SetUp() override {
     window_->resize(1600, 1000);
     openDemo();
+    window_->actions().directions->trigger();
+    settle();
   }
   [[nodiscard]] const KnitPages& pages() { return window_->workbench().pages(); }
   [[nodiscard]] LinesView& lines() { return pages().directions->lines(); }
@@ -69,22 +70,16 @@ protected:
     return count;
   }
   void dragBustEase(const std::vector<double>& shares, const std::function<void()>& atEach) {
-    window_->workbench().panel().focusField(Field::EaseBust, false);
-    settle();
-    auto* slider = named<ValueSlider>(QStringLiteral("Bust ease, slider"));
-    const auto at = [&](double share) {
-      return QPoint(int(share * slider->width()), slider->height() / 2);
-    };
-    QTest::mousePress(slider, Qt::LeftButton, {}, at(0.5));
-    settle();
+    // As from a handle of the drawing, which stays beside the page.
+    document().beginGesture(QStringLiteral("Bust ease"));
     QSignalSpy redrawn(&table(), &DrawingTable::redrawn);
     for (const double share : shares) {
       redrawn.clear();
-      QTest::mouseMove(slider, at(share));
+      document().edit({}, Design(document().design()).set(Field::EaseBust, 24 * share - 4));
       ASSERT_TRUE(redrawn.count() > 0 || redrawn.wait());
       atEach();
     }
-    QTest::mouseRelease(slider, Qt::LeftButton, {}, at(shares.back()));
+    document().endGesture();
     settle();
   }
 };
@@ -135,7 +130,8 @@ TEST_F(Pages, aLineThatIsClickedLightsItsRowsOnTheDrawing) {
   const QImage dark = picture(table());
   const int step = firstStepWithRows();
   clickLine(step);
-  QTest::mouseMove(&table(), QPoint(2, 2)); // the pointer leaves the page
+  QEvent leave(QEvent::Leave); // the pointer leaves the page
+  QApplication::sendEvent(lines().viewport(), &leave);
   const Group* back = nullptr;
   for (const Group& g : table().picture().groups)
     if (g.id == "back") back = &g;
@@ -168,7 +164,7 @@ TEST_F(Pages, aLineUnderThePointerLightsItsRowsWhileItIsThere) {
   const QImage dark = picture(table());
   const QModelIndex index = lines().model()->index(firstStepWithRows(), 0);
   lines().scrollTo(index);
-  QTest::mouseMove(lines().viewport(), lines().visualRect(index).center());
+  pointAt(lines().viewport(), lines().visualRect(index).center());
   EXPECT_GT(pixelsThatDiffer(dark, picture(table()), table().rect()), 50);
   QEvent leave(QEvent::Leave);
   QApplication::sendEvent(lines().viewport(), &leave);
@@ -232,10 +228,11 @@ TEST_F(Pages, wholeStitchesAreDrawnOverTheCurves) {
 TEST_F(Pages, theFitIsToldDraftedAndKnitted) {
   const Derived& derived = document().derived();
   const auto shown = [](double cm) {
-    return valueText(FieldKind::Length, cm, {LengthUnit::Centimetre, true, false, true});
+    return valueText(FieldKind::Length, cm, {LengthUnit::Centimetre, false, false, true});
   };
-  EXPECT_EQ(named<QLabel>(QStringLiteral("Armhole"))->text(), shown(derived.draft.cap.armhole()));
-  const QString knitted = named<QLabel>(QStringLiteral("Armhole, knitted"))->text();
+  EXPECT_EQ(beginning<QLabel>(QStringLiteral("Armhole, drafted: "))->text(),
+            shown(derived.draft.cap.armhole()));
+  const QString knitted = beginning<QLabel>(QStringLiteral("Armhole, knitted: "))->text();
   EXPECT_TRUE(knitted == shown(derived.knit.left.armhole.mean()) ||
               knitted == shown(derived.knit.right.armhole.mean()));
 }
@@ -248,19 +245,32 @@ TEST_F(Pages, thePageCanTakeTheWholeMiddle) {
   EXPECT_TRUE(table().isVisible());
 }
 
-TEST_F(Pages, aPageIsFoldedAwayByItsTabAndComesBack) {
-  auto* tabs = window_->workbench().area().findChild<QTabBar*>();
-  const int before = table().height();
-  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(0).center());
-  EXPECT_GT(table().height(), before + 100);
-  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(2).center());
+TEST_F(Pages, eachStageOfTheWorkBringsItsPagesForward) {
+  const WorkArea& area = window_->workbench().area();
+  QTest::keyClick(window_.get(), Qt::Key_F2);
+  EXPECT_EQ(area.page(), nullptr);
+  EXPECT_TRUE(window_->workbench().panel().isVisible());
+  settle();
+  const int alone = table().width();
+  QTest::keyClick(window_.get(), Qt::Key_F3);
+  EXPECT_TRUE(pages().directions->isVisible());
+  settle();
+  EXPECT_FALSE(window_->workbench().panel().isVisible());
+  EXPECT_TRUE(table().isVisible()) << "to show where she is";
+  EXPECT_LT(table().width(), alone);
+  auto* tabs = area.findChild<QTabBar*>();
+  QTest::mouseClick(tabs, Qt::LeftButton, {}, tabs->tabRect(1).center());
+  EXPECT_TRUE(pages().chart->isVisible());
+  QTest::keyClick(window_.get(), Qt::Key_F4);
   EXPECT_TRUE(pages().sizes->isVisible());
   EXPECT_GT(pages().sizes->height(), 100);
+  QTest::keyClick(window_.get(), Qt::Key_F3);
+  EXPECT_TRUE(pages().chart->isVisible()) << "the page that was there";
 }
 
 TEST_F(Pages, sizesAreToldWantedKnittedAndTheDifference) {
   window_->actions().sizes->trigger();
-  auto* table = named<FigureTable>(QStringLiteral("Sizes"));
+  auto* table = named<FigureTable>(QStringLiteral("Finished sizes"));
   const auto& rounded = document().derived().knit.rounded;
   ASSERT_EQ(table->rows().size(), qsizetype(rounded.size()));
   const auto number = [](QString text) {
@@ -302,7 +312,7 @@ TEST_F(ChartTest, theRowUnderThePointerIsNamed) {
     const QPoint at = middleOf(row);
     if (!chart().rect().contains(at) || chart().chart().rows.cutAt(row - 1)) continue;
     ++named;
-    QTest::mouseMove(&chart(), at);
+    pointAt(&chart(), at);
     const QString text = named_();
     EXPECT_TRUE(text.startsWith(QStringLiteral("Row %1,").arg(row))) << text.toStdString();
     EXPECT_TRUE(text.contains(row % 2 ? QStringLiteral("RS") : QStringLiteral("WS")));
@@ -362,7 +372,7 @@ TEST_F(ChartTest, aRoomThatGrowsIsFilledFromTheFirstRow) {
     QTest::keyClick(&chart(), Qt::Key_Plus);
   QTest::keyClick(&chart(), Qt::Key_Up);
   const int before = chart().height();
-  QTest::keyClick(window_.get(), Qt::Key_F9);
+  window_->resize(1600, 1200);
   settle();
   ASSERT_GT(chart().height(), before + 100);
   const Box box = chart().chart().picture.box();

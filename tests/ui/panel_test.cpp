@@ -2,9 +2,12 @@
 #include "window_fixture.h"
 
 #include "draft/complete.h"
+#include "fit/answers.h"
 #include "look/quiet_button.h"
+#include "panels/ease_strip.h"
 #include "panels/fold.h"
 #include "values/field_box.h"
+#include "values/value_slider.h"
 
 #include <QAction>
 #include <QApplication>
@@ -12,6 +15,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
+#include <QWheelEvent>
 
 #include <map>
 
@@ -88,17 +92,93 @@ TEST_F(Panel, whatCannotBeIsRefusedInWordsAndChangesNothing) {
     type(box("Bust"), text);
     EXPECT_EQ(document().design(), before) << text;
     EXPECT_TRUE(told(QStringLiteral("Bust:"))) << text;
-    EXPECT_EQ(box("Bust")->text(), QStringLiteral("94"));
+    EXPECT_EQ(box("Bust")->text(), QString::fromLatin1(text)) << "to be put right";
   }
 }
 
-TEST_F(Panel, aRefusalGoesWithTheNextChangeOfTheDesign) {
-  type(box("Bust"), "96");
-  type(box("Bust"), "900");
-  ASSERT_TRUE(told(QStringLiteral("Bust:")));
-  window_->actions().undo->trigger();
+TEST_F(Panel, aRefusedEntryStaysWithItsMessageUntilItIsPutRightOrGivenUp) {
+  const QString message = QStringLiteral("Bust:");
+  FieldBox* bust = box("Bust");
+  type(bust, "900");
+  QTest::keyClick(bust, Qt::Key_Tab);
   settle();
-  EXPECT_FALSE(told(QStringLiteral("Bust:")));
+  EXPECT_FALSE(bust->hasFocus());
+  EXPECT_EQ(bust->text(), QStringLiteral("900")) << "Tab does not throw it away";
+  EXPECT_TRUE(told(message));
+  type(box("Waist"), "77"); // another row is in use, the design another
+  EXPECT_EQ(bust->text(), QStringLiteral("900"));
+  EXPECT_TRUE(told(message));
+  type(bust, "96");
+  EXPECT_DOUBLE_EQ(now(Field::Bust), 96);
+  EXPECT_FALSE(told(message));
+  type(bust, "900");
+  EXPECT_TRUE(told(message));
+  QTest::keyClick(bust, Qt::Key_Escape);
+  settle();
+  EXPECT_EQ(bust->text(), QStringLiteral("96"));
+  EXPECT_FALSE(told(message));
+}
+
+TEST_F(Panel, returnGoesDownARow) {
+  type(box("Bust"), "95");
+  EXPECT_TRUE(box("Waist")->hasFocus());
+  type(box("Bust, finished"), "104");
+  EXPECT_TRUE(box("Waist, finished")->hasFocus());
+}
+
+TEST_F(Panel, theWheelNeverChangesAClosedListOrABoxWithoutTheKeyboard) {
+  const Design before = document().design();
+  const auto turn = [](QWidget* widget) {
+    const QPointF at = QRectF(widget->rect()).center();
+    QWheelEvent wheel(at, widget->mapToGlobal(at), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(widget, &wheel);
+  };
+  table().setFocus();
+  turn(box("Bust"));
+  auto* figure = named<QComboBox>(QStringLiteral("For"));
+  figure->setFocus();
+  turn(figure);
+  settle();
+  EXPECT_EQ(document().design(), before);
+}
+
+TEST_F(Panel, anOpenedSliderLeavesWhatIsUnderThePointerWhereItIs) {
+  FieldBox* bust = box("Bust");
+  QTest::mouseClick(bust, Qt::LeftButton, {}, bust->rect().center());
+  settle();
+  FieldBox* wrist = box("Wrist"); // below the slider that is open
+  const QPoint before = wrist->mapToGlobal(QPoint());
+  QTest::mouseClick(wrist, Qt::LeftButton, {}, wrist->rect().center());
+  settle();
+  EXPECT_EQ(wrist->mapToGlobal(QPoint()), before);
+}
+
+TEST_F(Panel, everyPartAndSectionHasAKey) {
+  QTest::keyClick(window_.get(), Qt::Key_2, Qt::AltModifier);
+  settle();
+  EXPECT_TRUE(window_->workbench().panel().isAncestorOf(QApplication::focusWidget()));
+  QSet<QWidget*> parts;
+  for (int i = 0; i < 4; ++i) {
+    QTest::keyClick(window_.get(), Qt::Key_F6);
+    QWidget* at = QApplication::focusWidget();
+    for (QWidget* part :
+         {static_cast<QWidget*>(&window_->workbench().panel()), static_cast<QWidget*>(&table()),
+          static_cast<QWidget*>(&window_->workbench().ease()),
+          static_cast<QWidget*>(&window_->workbench().answers())})
+      if (part == at || part->isAncestorOf(at)) parts.insert(part);
+  }
+  EXPECT_EQ(parts.size(), 4);
+}
+
+TEST_F(Panel, fromTheDrawingItIsFewTabsToTheFirstSlider) {
+  table().setFocus();
+  int tabs = 0;
+  while (tabs < 5 && !qobject_cast<ValueSlider*>(QApplication::focusWidget())) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    ++tabs;
+  }
+  EXPECT_TRUE(qobject_cast<ValueSlider*>(QApplication::focusWidget()));
 }
 
 TEST_F(Panel, anEmptiedFieldGoesBackToWhatIsFilledIn) {
@@ -135,7 +215,8 @@ TEST_F(Panel, whyAWorkedOutValueCannotBeTypedIsSaidCalmly) {
   EXPECT_EQ(document().design(), before);
   for (const QLabel* label : window_->findChildren<QLabel*>()) {
     if (!label->isVisible() || !label->text().startsWith(why)) continue;
-    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out\""))) << "the choice to change";
+    EXPECT_TRUE(label->text().contains(QStringLiteral("\"Worked out for you\"")))
+        << "the choice to change";
     EXPECT_EQ(label->visibleRegion().boundingRect(), label->rect()) << "all of it is in view";
     EXPECT_EQ(label->palette().color(QPalette::WindowText),
               QApplication::palette().color(QPalette::WindowText));

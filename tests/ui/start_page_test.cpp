@@ -26,10 +26,10 @@ protected:
   void waitForPictures() {
     ASSERT_TRUE(QTest::qWaitFor([this] { return gallery().isPainted(); }));
   }
-  QPixmap picture(int at) { return gallery().item(at)->data(Qt::DecorationRole).value<QPixmap>(); }
+  QPixmap picture(int at) { return gallery().card(at)->data(Qt::DecorationRole).value<QPixmap>(); }
   int rowOf(const QString& title) {
-    for (int i = 0; i < gallery().count(); ++i)
-      if (gallery().item(i)->text() == title) return i;
+    for (int i = 0; i < int(gallery().styles().size()); ++i)
+      if (gallery().card(i)->text() == title) return i;
     ADD_FAILURE() << "no card is called " << title.toStdString();
     return -1;
   }
@@ -48,11 +48,11 @@ TEST_F(StartPageTest, showsEveryDesignOfTheResources) {
     ASSERT_TRUE(std::holds_alternative<Design>(read)) << file.toStdString();
     expected.insert(QString::fromStdString(std::get<Design>(read).title));
   }
-  for (int i = 0; i < gallery().count(); ++i)
-    shown.insert(gallery().item(i)->text());
+  for (int i = 0; i < int(gallery().styles().size()); ++i)
+    shown.insert(gallery().card(i)->text());
   EXPECT_GE(files.size(), 12);
   EXPECT_EQ(shown, expected);
-  EXPECT_EQ(gallery().count(), files.size());
+  EXPECT_EQ(int(gallery().styles().size()), files.size());
 }
 
 TEST_F(StartPageTest, asksItsQuestionsFirst) {
@@ -66,22 +66,22 @@ TEST_F(StartPageTest, asksItsQuestionsFirst) {
     way.append(QApplication::focusWidget()->metaObject()->className());
   }
   EXPECT_EQ(QApplication::focusWidget(), &gallery()) << way.join(u' ').toStdString();
-  EXPECT_EQ(gallery().currentRow(), 0);
+  EXPECT_EQ(gallery().currentItem(), gallery().card(0));
 }
 
 TEST_F(StartPageTest, arrowsGoFromCardToCardAndReturnOpensACopy) {
   window_->actions().newFromStyle->trigger();
   ASSERT_TRUE(gallery().hasFocus());
   QTest::keyClick(&gallery(), Qt::Key_Right);
-  EXPECT_EQ(gallery().currentRow(), 1);
+  EXPECT_EQ(gallery().currentItem(), gallery().card(1));
   QTest::keyClick(&gallery(), Qt::Key_Down);
-  const int below = gallery().currentRow();
-  const QRect from = gallery().visualItemRect(gallery().item(1)),
-              to = gallery().visualItemRect(gallery().item(below));
+  const QListWidgetItem* below = gallery().currentItem();
+  const QRect from = gallery().visualItemRect(gallery().card(1)),
+              to = gallery().visualItemRect(below);
   EXPECT_EQ(to.left(), from.left());
   EXPECT_GT(to.top(), from.top() - 1);
-  EXPECT_NE(below, 1);
-  const Style style = gallery().styles()[std::size_t(below)];
+  EXPECT_NE(below, gallery().card(1));
+  const Style style = gallery().styles()[below->data(StyleRoleAt).toUInt()];
   QTest::keyClick(&gallery(), Qt::Key_Return);
   settle();
   expectUntitledCopyOf(style);
@@ -89,11 +89,11 @@ TEST_F(StartPageTest, arrowsGoFromCardToCardAndReturnOpensACopy) {
 
 TEST_F(StartPageTest, aClickOpensACopyWhichIsSavedUnderANameOfItsOwn) {
   const int row = rowOf(QStringLiteral("Harbour jacket"));
-  gallery().scrollToItem(gallery().item(row));
+  gallery().scrollToItem(gallery().card(row));
   const Style style = gallery().styles()[std::size_t(row)];
   const QByteArray before = contents(style.path);
   QTest::mouseClick(gallery().viewport(), Qt::LeftButton, {},
-                    gallery().visualItemRect(gallery().item(row)).center());
+                    gallery().visualItemRect(gallery().card(row)).center());
   settle();
   expectUntitledCopyOf(style);
   const QString mine = file("mine.scye");
@@ -129,14 +129,30 @@ TEST_F(StartPageTest, cardsAreReadOutWithTitleKindAndWearer) {
   QAccessibleInterface* list = QAccessible::queryAccessibleInterface(&gallery());
   ASSERT_NE(list, nullptr);
   EXPECT_EQ(list->text(QAccessible::Name), QStringLiteral("Styles"));
-  ASSERT_EQ(list->childCount(), gallery().count());
-  for (int i = 0; i < gallery().count(); ++i) {
+  ASSERT_EQ(list->childCount(), gallery().QListWidget::count());
+  for (int i = 0; i < int(gallery().styles().size()); ++i) {
     const Style& style = gallery().styles()[std::size_t(i)];
-    const QString name = list->child(i)->text(QAccessible::Name);
+    const QString name = list->child(gallery().row(gallery().card(i)))->text(QAccessible::Name);
     EXPECT_TRUE(name.contains(QString::fromStdString(style.design.title))) << name.toStdString();
     EXPECT_TRUE(name.contains(style.brief)) << name.toStdString();
     EXPECT_TRUE(name.contains(QString::fromStdString(style.design.wearer))) << name.toStdString();
   }
+}
+
+TEST_F(StartPageTest, cardsAreGroupedForWomenMenAndChildren) {
+  QStringList heads;
+  int group = -1;
+  for (int i = 0; i < gallery().count(); ++i) {
+    const QListWidgetItem* item = gallery().item(i);
+    if (item->data(HeadRole).toBool()) {
+      heads.append(item->text());
+      ++group;
+      continue;
+    }
+    const auto& design = gallery().styles()[item->data(StyleRoleAt).toUInt()].design;
+    EXPECT_EQ(std::min(2, design.option(Choice::Figure)), group) << item->text().toStdString();
+  }
+  EXPECT_EQ(heads.size(), 3);
 }
 
 TEST_F(StartPageTest, saysInALineWhatEachIs) {
@@ -146,7 +162,7 @@ TEST_F(StartPageTest, saysInALineWhatEachIs) {
         << style.brief.toStdString();
     briefs.insert(style.brief);
   }
-  EXPECT_EQ(briefs.size(), gallery().count()) << "no two are told alike";
+  EXPECT_EQ(briefs.size(), int(gallery().styles().size())) << "no two are told alike";
   EXPECT_EQ(styleInBrief(Design()), QStringLiteral("Pullover, round neck, tapered sleeves"));
   // Any choice of style has its words.
   for (int neck = 0; neck < int(info(Choice::Neckline).options.size()); ++neck)
@@ -168,10 +184,10 @@ TEST_F(StartPageTest, saysInALineWhatEachIs) {
 
 TEST_F(StartPageTest, paintsAPictureOnEveryCardOnceItIsShown) {
   waitForPictures();
-  for (int i = 0; i < gallery().count(); ++i) {
+  for (int i = 0; i < int(gallery().styles().size()); ++i) {
     const QImage image = picture(i).toImage();
     const QSize room =
-        StyleCard::pictureSize(gallery().fontMetrics(), gallery().gridSize().width());
+        StyleCard::pictureSize(gallery().fontMetrics(), gallery().cardSize().width());
     EXPECT_EQ(picture(i).deviceIndependentSize().toSize(), room);
     int marked = 0;
     QRect used;
@@ -208,17 +224,17 @@ TEST_F(StartPageTest, cardsHaveRoomInWindowsOfAnySize) {
     QFont boldFont = gallery().font();
     boldFont.setBold(true);
     const QFontMetrics bold(boldFont);
-    const int room = StyleCard::wordsWidth(metrics, gallery().gridSize().width());
+    const int room = StyleCard::wordsWidth(metrics, gallery().cardSize().width());
     // A row holds as many as there is room for.
-    const QRect first = gallery().visualItemRect(gallery().item(0));
+    const QRect first = gallery().visualItemRect(gallery().card(0));
     int inRow = 0;
-    while (gallery().visualItemRect(gallery().item(inRow)).top() == first.top())
+    while (gallery().visualItemRect(gallery().card(inRow)).top() == first.top())
       ++inRow;
     EXPECT_EQ(inRow, gallery().viewport()->width() / first.width());
     QRect before;
-    for (int i = 0; i < gallery().count(); ++i) {
+    for (int i = 0; i < int(gallery().styles().size()); ++i) {
       const Style& style = gallery().styles()[std::size_t(i)];
-      const QListWidgetItem* item = gallery().item(i);
+      const QListWidgetItem* item = gallery().card(i);
       EXPECT_LE(bold.horizontalAdvance(item->text()), room) << item->text().toStdString();
       EXPECT_LE(metrics.horizontalAdvance(item->data(WearerRole).toString()), room)
           << item->data(WearerRole).toString().toStdString();
@@ -233,9 +249,9 @@ TEST_F(StartPageTest, cardsHaveRoomInWindowsOfAnySize) {
       before = card;
     }
     // The last can be scrolled to.
-    gallery().scrollToItem(gallery().item(gallery().count() - 1));
+    gallery().scrollToItem(gallery().card(int(gallery().styles().size()) - 1));
     EXPECT_TRUE(gallery().viewport()->rect().contains(
-        gallery().visualItemRect(gallery().item(gallery().count() - 1))));
+        gallery().visualItemRect(gallery().card(int(gallery().styles().size()) - 1))));
     gallery().scrollToTop();
   }
 }

@@ -11,6 +11,7 @@ namespace scye::test {
 WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) {
   window_->files().setAsking({[] { return QString(); }, [](const QString&) { return QString(); },
                               [](const QString&) { return FileKeeper::Answer::Discard; }});
+  window_->setWindowState(Qt::WindowNoState); // the screen may be a small one
   window_->resize(1280, 800);
   window_->show();
   window_->activateWindow();

@@ -7,6 +7,8 @@
 #include "shell/main_window.h"
 #include "shell/workbench.h"
 
+#include <QApplication>
+#include <QMouseEvent>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -39,6 +41,22 @@ protected:
       if (w->accessibleName() == name && w->isVisible()) return w;
     ADD_FAILURE() << "nothing visible is called " << name.toStdString();
     return nullptr;
+  }
+
+  // Of a widget whose name goes on with what it answers.
+  template <class Widget>
+  [[nodiscard]] Widget* beginning(const QString& name) {
+    for (Widget* w : window_->findChildren<Widget*>())
+      if (w->accessibleName().startsWith(name) && w->isVisible()) return w;
+    ADD_FAILURE() << "nothing visible begins " << name.toStdString();
+    return nullptr;
+  }
+
+  // As the pointer does, also where the platform's screen is smaller than the window.
+  static void pointAt(QWidget* widget, const QPoint& at) {
+    QMouseEvent move(QEvent::MouseMove, at, widget->mapToGlobal(at), Qt::NoButton, Qt::NoButton,
+                     Qt::NoModifier);
+    QApplication::sendEvent(widget, &move);
   }
 
   QTemporaryDir folder_;

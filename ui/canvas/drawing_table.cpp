@@ -15,16 +15,18 @@ namespace {
 constexpr double kLeastZoom = 0.5, kMostZoom = 200; // pixels to a cm
 
 // A little smaller than the desktop's letters: there are many figures, and the pieces matter more.
-constexpr double kLetters = 0.82, kSmallLetters = 0.7;
-// Where letters would be higher than this (cm of the drawing) figures would hide the pieces: from
-// so far away they are left out.
-constexpr double kMostTextHeight = 3.6;
+// Never smaller than can be read.
+constexpr double kLetters = 0.82, kSmallLetters = 0.7, kLeastLetters = 9;
+// The higher letters are (cm of the drawing), the fewer dimensions: first the lesser go, then all
+// but those a garment is told by; from so far away that these would hide the pieces, all.
+constexpr double kAllTextHeight = 2.6, kShapeTextHeight = 3.4, kMostTextHeight = 7;
 
 } // namespace
 
 DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& settings,
                            QWidget* parent)
-    : QWidget(parent), document_(document), attention_(attention), settings_(settings) {
+    : QWidget(parent), document_(document), attention_(attention), settings_(settings),
+      handles_(new HandleHand(document, attention, settings, this)) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -34,6 +36,11 @@ DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& s
   connect(&attention_, &Attention::changed, this, [this] {
     previewDraft_.reset();
     redraw();
+  });
+  connect(handles_, &HandleHand::changed, this, [this] {
+    setToolTip(handles_->tip());
+    describe();
+    update();
   });
   connect(&attention_, &Attention::rowsChanged, this, qOverload<>(&QWidget::update));
   connect(&settings_, &Settings::changed, this, &DrawingTable::redraw);
@@ -70,6 +77,8 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.unit = settings_.unit();
   options.textHeight = textHeight;
   options.dimensions = figures && textHeight <= kMostTextHeight;
+  options.detail = textHeight <= kAllTextHeight ? 3 : textHeight <= kShapeTextHeight ? 2 : 1;
+  options.leaveOut = true;
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
@@ -81,7 +90,12 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
 
 void DrawingTable::redraw() {
   picture_ = make(letters_ / view_.scale, perRow_);
+  pictureChanged();
+}
+
+void DrawingTable::pictureChanged() {
   hot_.reset();
+  handles_->setPicture(picture_);
   describe();
   update();
   Q_EMIT redrawn();
@@ -108,7 +122,7 @@ void DrawingTable::fit() {
   double best = 0;
   bool figures = false;
   for (const double share : {kLetters, kSmallLetters}) {
-    const double letters = share * QFontInfo(font()).pixelSize();
+    const double letters = std::max(kLeastLetters, share * QFontInfo(font()).pixelSize());
     for (const int perRow : {2, 0, 1, 3}) {
       const auto pieces = [&](double textHeight) { return make(textHeight, perRow); };
       if (mostScale(pieces, room) <= 1.02 * best) continue;
@@ -126,10 +140,7 @@ void DrawingTable::fit() {
     }
     if (figures) break; // smaller letters only where larger ones leave no room for figures
   }
-  hot_.reset();
-  describe();
-  update();
-  Q_EMIT redrawn();
+  pictureChanged();
 }
 
 QRectF DrawingTable::mappedBox(const Box& box) const {
@@ -138,6 +149,10 @@ QRectF DrawingTable::mappedBox(const Box& box) const {
 
 // The pieces stay where they are unless they would leave the window; once she has let go, also when
 // they have become much smaller than it.
+double DrawingTable::reach() const {
+  return 0.8 * letters_;
+}
+
 bool DrawingTable::fitsWell() const {
   const QRectF box = mappedBox(picture_.box());
   if (!QRectF(rect()).contains(box)) return false;
@@ -202,6 +217,7 @@ void DrawingTable::describe() {
                  QString::fromStdString(builtinPhrases().length(size.x(), settings_.unit())),
                  QString::fromStdString(builtinPhrases().length(size.y(), settings_.unit()))));
   }
+  if (const QString tip = handles_->tip(); !tip.isEmpty()) pieces.prepend(tip);
   setAccessibleDescription(pieces.join(QStringLiteral("; ")));
 }
 
@@ -249,6 +265,7 @@ void DrawingTable::paintEvent(QPaintEvent*) {
   paintPicture(painter, picture_, colours, view_);
   if (attention_.rows())
     paintRowBand(painter, picture_, document_.derived().knit, *attention_.rows(), colours, view_);
+  handles_->paint(painter, colours, view_, letters_);
   if (!ringed_) return;
   painter.setPen(QPen(colours[Role::Lit], 1));
   painter.setBrush(Qt::NoBrush);

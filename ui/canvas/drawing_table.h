@@ -3,6 +3,7 @@
 // behind it. Letters keep their size on the screen: at every zoom the picture is asked for again.
 #pragma once
 
+#include "canvas/handle_hand.h"
 #include "canvas/picture_fit.h"
 #include "document/attention.h"
 #include "document/document.h"
@@ -26,6 +27,7 @@ public:
   [[nodiscard]] const Picture& picture() const { return picture_; }
   [[nodiscard]] const PictureView& view() const { return view_; }
   [[nodiscard]] bool isFitted() const { return fitted_; }
+  [[nodiscard]] const HandleHand& handles() const { return *handles_; }
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -39,6 +41,7 @@ protected:
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
+  void enterEvent(QEnterEvent* event) override;
   void leaveEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void keyReleaseEvent(QKeyEvent* event) override;
@@ -59,6 +62,8 @@ private:
   [[nodiscard]] const HotSpot* hotSpotAt(const QPointF& at) const;
   void hover(const QPointF& at);
   void describe();
+  void pictureChanged();
+  [[nodiscard]] double reach() const; // px: how near to a handle takes hold of it
   [[nodiscard]] QRectF mappedBox(const Box& box) const;
   void paintGrid(QPainter& painter) const;
 
@@ -72,6 +77,7 @@ private:
   int perRow_ = 2;
   bool fitted_ = true; // she has not chosen a view of her own
 
+  HandleHand* handles_;
   std::optional<GarmentDraft> previewDraft_;
   std::optional<HotSpot> hot_;
   std::optional<QPointF> grabbed_; // where the drawing is held

@@ -22,12 +22,21 @@ void DrawingTable::wheelEvent(QWheelEvent* event) {
 void DrawingTable::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton && event->button() != Qt::MiddleButton) return;
   pressedAt_ = event->position();
+  if (event->button() == Qt::LeftButton && !hand_ &&
+      handles_->press(event->position(), view_, reach())) {
+    setCursor(Qt::ClosedHandCursor);
+    return;
+  }
   if (event->button() == Qt::LeftButton && !hand_ && hotSpotAt(event->position())) return;
   grabbed_ = event->position();
   setCursor(Qt::ClosedHandCursor);
 }
 
 void DrawingTable::mouseMoveEvent(QMouseEvent* event) {
+  if (handles_->holds()) {
+    handles_->drag(event->position(), view_, event->modifiers() & Qt::ShiftModifier);
+    return;
+  }
   if (!grabbed_) {
     hover(event->position());
     return;
@@ -37,6 +46,11 @@ void DrawingTable::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void DrawingTable::mouseReleaseEvent(QMouseEvent* event) {
+  if (handles_->holds() && event->button() == Qt::LeftButton) {
+    handles_->release();
+    hover(event->position());
+    return;
+  }
   const bool panned = std::exchange(grabbed_, std::nullopt).has_value();
   hover(event->position());
   if (panned || event->button() != Qt::LeftButton) return;
@@ -48,12 +62,16 @@ void DrawingTable::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void DrawingTable::hover(const QPointF& at) {
-  const HotSpot* spot = hand_ ? nullptr : hotSpotAt(at);
-  setCursor(spot ? Qt::PointingHandCursor : Qt::OpenHandCursor);
+  if (!hand_) handles_->hover(at, view_, reach());
+  const HotSpot* spot = hand_ || handles_->isHot() ? nullptr : hotSpotAt(at);
+  setCursor(handles_->isHot() ? Qt::SizeAllCursor
+            : spot            ? Qt::PointingHandCursor
+                              : Qt::OpenHandCursor);
   const bool same =
       spot ? hot_ && hot_->field == spot->field && hot_->box.low == spot->box.low : !hot_;
   if (same) return;
   hot_ = spot ? std::optional(*spot) : std::nullopt;
+  if (handles_->isHot()) return update();
   setToolTip(spot ? tr("%1: click to type it")
                         .arg(QString::fromStdString(
                             builtinPhrases().say("field." + std::string(info(spot->field).key))))
@@ -61,12 +79,20 @@ void DrawingTable::hover(const QPointF& at) {
   update();
 }
 
+void DrawingTable::enterEvent(QEnterEvent* event) {
+  QWidget::enterEvent(event);
+  handles_->setShown(true);
+}
+
 void DrawingTable::leaveEvent(QEvent*) {
+  handles_->leave();
+  handles_->setShown(false);
   hot_.reset();
   update();
 }
 
 void DrawingTable::keyPressEvent(QKeyEvent* event) {
+  if (handles_->key(event)) return;
   const double step = 4 * fontMetrics().height();
   switch (event->key()) {
   case Qt::Key_Left:

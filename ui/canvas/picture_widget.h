@@ -17,6 +17,7 @@ public:
   PictureWidget(Make make, QList<int> layouts, QWidget* parent = nullptr);
   void refresh();
   [[nodiscard]] const Picture& picture() const { return fitted_.picture; }
+  [[nodiscard]] const PictureView& view() const { return fitted_.view; }
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;

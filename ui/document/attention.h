@@ -49,11 +49,14 @@ public:
 
   // `finished`: to the finished size rather than to the body measurement.
   void goTo(Field field, bool finished) { Q_EMIT asked(field, finished); }
+  // To the row in directions and chart, when she next turns to them.
+  void goToRows(const PieceRows& rows) { Q_EMIT rowsAsked(rows); }
 
 Q_SIGNALS:
   void changed();
   void rowsChanged();
   void asked(scye::Field field, bool finished);
+  void rowsAsked(const scye::PieceRows& rows);
 
 private:
   void setRows(std::optional<PieceRows>& rows, const std::optional<PieceRows>& now) {

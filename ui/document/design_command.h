@@ -30,6 +30,8 @@ public:
     return true;
   }
 
+  [[nodiscard]] const Design& before() const { return before_; }
+
 private:
   Design before_, after_;
   int run_;

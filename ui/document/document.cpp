@@ -206,6 +206,12 @@ void Document::undo() {
   flush();
 }
 
+std::optional<Design> Document::designBefore() const {
+  const auto* last =
+      static_cast<const DesignCommand*>(history_.command(history_.index() - 1)); // 0: none
+  return last ? std::optional(last->before()) : std::nullopt;
+}
+
 void Document::redo() {
   endGesture();
   history_.redo();

@@ -73,6 +73,7 @@ public:
   void undo(); // during a gesture: gives it up
   void redo();
   [[nodiscard]] const QUndoStack& history() const { return history_; }
+  [[nodiscard]] std::optional<Design> designBefore() const; // the last change
 
   // A design from a file (path) or a new one (empty path), with an empty history.
   void replace(const Design& design, const QString& path, bool modified = false);

@@ -10,7 +10,7 @@ namespace {
 
 // Of the height, for the findings: also when there are none, and when the comparison needs more
 // than is left.
-constexpr double kLeastShare = 0.25, kSureShare = 0.3;
+constexpr double kLeastShare = 0.14, kSureShare = 0.18;
 
 } // namespace
 
@@ -46,11 +46,11 @@ void Answers::resizeEvent(QResizeEvent*) {
 
 QSize Answers::sizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {48 * em, 100 * em};
+  return {42 * em, 100 * em};
 }
 QSize Answers::minimumSizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {std::max(42 * em, fit_->minimumSizeHint().width()),
+  return {std::max(40 * em, fit_->minimumSizeHint().width()),
           fit_->minimumSizeHint().height() + 10 * em};
 }
 

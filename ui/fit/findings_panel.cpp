@@ -1,5 +1,9 @@
 #include "fit/findings_panel.h"
 
+#include "seam/hang.h"
+#include "seam/room.h"
+#include "values/value_text.h"
+
 #include <QApplication>
 #include <QEvent>
 #include <QLabel>
@@ -18,14 +22,14 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
                              QWidget* parent)
     : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
       content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel),
-      none_(new QLabel), givenUp_(new QLabel) {
+      none_(new QLabel), givenUp_(new QLabel), hang_(new QLabel) {
   setFrameShape(NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setFocusPolicy(Qt::NoFocus);
   setAccessibleName(tr("Findings"));
   const int gap = fontMetrics().averageCharWidth();
-  column_->setContentsMargins(2 * gap, gap, 2 * gap, 2 * gap);
+  column_->setContentsMargins(gap, gap, gap, gap);
   column_->setSpacing(gap);
   QFont bold = font();
   bold.setBold(true);
@@ -39,6 +43,9 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   givenUp_->setWordWrap(true);
   givenUp_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(givenUp_);
+  hang_->setWordWrap(true);
+  hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
+  column_->addWidget(hang_);
   column_->addStretch(1);
   looking_.setSingleShot(true);
   looking_.setInterval(kLookingMs);
@@ -73,6 +80,14 @@ Findings FindingsPanel::sorted() {
 void FindingsPanel::refresh() {
   const Findings findings = sorted();
   none_->setVisible(findings.empty());
+  // A cap that fits nothing hangs nowhere.
+  const GarmentDraft& draft = document_.derived().draft;
+  std::string words = roomText(armholeRoom(draft), builtinPhrases(), settings_.unit());
+  if (draft.cap.found) words = hangText(sleeveHang(draft), builtinPhrases()) + " " + words;
+  hang_->setText(unbroken(words));
+  hang_->setAccessibleName(draft.cap.found ? tr("How the sleeve hangs")
+                                           : tr("Room in the armhole"));
+  hang_->setAccessibleDescription(hang_->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();
   while (cards_.size() < qsizetype(findings.size())) {

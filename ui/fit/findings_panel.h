@@ -1,5 +1,5 @@
-// All findings, gravest first, with remedies as they are found. What lies under the pointer stays
-// where it is: remedies of the cards above wait until the pointer is gone.
+// All findings, gravest first, with remedies as they are found, and how the sleeve hangs. What lies
+// under the pointer stays where it is: remedies of the cards above wait until the pointer is gone.
 #pragma once
 
 #include "fit/finding_card.h"
@@ -39,6 +39,7 @@ private:
   QLabel* givenUp_;
   QTimer looking_; // a search shorter than this is not spoken of
   bool lookingTold_ = false;
+  QLabel* hang_;
   QList<FindingCard*> cards_;
 };
 

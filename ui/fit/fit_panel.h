@@ -1,5 +1,5 @@
-// Does the sleeve fit? One sentence, three numbers as drafted and as knitted, how the sleeve hangs,
-// and the cap laid over its armhole.
+// Whether the sleeve fits, in three numbers as drafted and as knitted, and as the cap laid over its
+// armhole: as curves, or both edges straightened as they are pinned.
 #pragma once
 
 #include "document/document.h"
@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QLabel;
+class QToolButton;
 
 namespace scye {
 
@@ -25,22 +26,22 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  QToolButton* makeSwitch(const QString& text, const QString& tip);
   void refresh();
   [[nodiscard]] Picture comparison(double textHeight, int perRow) const;
 
   Document& document_;
   Settings& settings_;
-  QLabel* sign_;
-  QLabel* sentence_;
   struct Number {
     QLabel* name;
     QLabel* drafted;
     QLabel* knitted; // of the side that is farther from the ease wanted
   };
   std::array<Number, 3> numbers_;
+  QLabel* unit_;
   QLabel* knittedName_;
-  QLabel* hang_;
-  QLabel* room_;
+  QToolButton* straight_;
+  QToolButton* asKnitted_;
   PictureWidget* picture_;
 };
 

@@ -82,6 +82,12 @@ void DirectionsPage::showPiece(PieceId piece) {
   if (pieces_->place() != before) refreshSoon();
 }
 
+void DirectionsPage::showRow(const PieceRows& rows) {
+  showPiece(rows.piece);
+  toShow_ = rows;
+  refreshSoon();
+}
+
 std::vector<DirectionLine> DirectionsPage::linesOf(const PieceList::Place& place) const {
   const Directions& directions = document_.derived().directions;
   const Wording wording = wordingOf(settings_);
@@ -99,6 +105,8 @@ void DirectionsPage::refresh() {
   const auto place = pieces_->place();
   lines_->setLines(place ? linesOf(*place) : nothing(), place == shown_);
   shown_ = place;
+  if (toShow_) lines_->goToRow(toShow_->section, toShow_->first);
+  toShow_.reset();
 }
 
 // Beside the text, or above it where the text would become too narrow to read.

@@ -20,6 +20,7 @@ public:
                  QWidget* parent = nullptr);
 
   void showPiece(PieceId piece);
+  void showRow(const PieceRows& rows); // now, or when it is next seen
   [[nodiscard]] LinesView& lines() const { return *lines_; }
 
 Q_SIGNALS:
@@ -41,6 +42,7 @@ private:
   LinesView* lines_;
   QComboBox* terms_;
   std::optional<PieceList::Place> shown_;
+  std::optional<PieceRows> toShow_;
 };
 
 // Words and units as she has chosen them.

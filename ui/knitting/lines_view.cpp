@@ -69,6 +69,18 @@ QModelIndex LinesView::alike(const DirectionLine& line) const {
   return best;
 }
 
+void LinesView::goToRow(SectionId section, int row) {
+  for (int i = 0; i < model_->rowCount(); ++i) {
+    const DirectionLine& line = model_->lines()[std::size_t(i)];
+    if (line.kind != LineKind::Step || line.section != section || row < line.first ||
+        row > line.last)
+      continue;
+    setCurrentIndex(model_->index(i));
+    scrollTo(model_->index(i), PositionAtCenter);
+    return;
+  }
+}
+
 void LinesView::setLines(std::vector<DirectionLine> lines, bool sameText) {
   const QModelIndex top = indexAt(QPoint(viewport()->width() / 2, 0));
   const int offset = top.isValid() ? visualRect(top).top() : 0;

@@ -37,6 +37,7 @@ public:
   void setLines(std::vector<DirectionLine> lines, bool sameText);
   [[nodiscard]] const std::vector<DirectionLine>& lines() const { return model_->lines(); }
   [[nodiscard]] const DirectionLine* current() const;
+  void goToRow(SectionId section, int row); // the line that tells it
   [[nodiscard]] const DirectionLine* pointed() const;
 
 Q_SIGNALS:

@@ -40,11 +40,12 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   content_->setBackgroundRole(QPalette::Base);
   content_->setAutoFillBackground(true);
   column->addWidget(scroll_);
-  sizes_ = makeTable(tr("Sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
+  sizes_ =
+      makeTable(tr("Finished sizes"), {tr("Size"), tr("Wanted"), tr("Knitted"), tr("Difference")});
   edges_ = makeTable(tr("Armhole and cap"),
                      {tr("Wearer's"), tr("Armhole"), tr("Cap"), tr("Ease"), tr("Off by")},
                      tr("Off by: so much more or less than the cap ease that is wanted."));
-  shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines")});
+  shaping_ = makeTable(tr("Shaping"), {tr("Edge"), tr("Lines to knit by")});
   const QStringList marks{tr("Pin"), tr("Armhole"), tr("Cap"), tr("Ease")};
   const QString how =
       tr("Rows from the underarm up, in brackets those of the whole piece; on the crown "
@@ -170,9 +171,9 @@ QStringList SizesPage::markFigures(const SeamMark& mark) const {
   const auto place = [&](const PinPlace& p) {
     switch (p.flat) {
     case Flat::Underarm:
-      return tr("underarm, %1 sts").arg(p.stitches);
+      return (p.stitches == 1 ? tr("underarm, %1 st") : tr("underarm, %1 sts")).arg(p.stitches);
     case Flat::Crown:
-      return tr("crown, %1 sts").arg(p.stitches);
+      return (p.stitches == 1 ? tr("crown, %1 st") : tr("crown, %1 sts")).arg(p.stitches);
     case Flat::None:
       break;
     }

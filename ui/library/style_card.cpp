@@ -2,7 +2,6 @@
 
 #include "paint/picture_colours.h"
 
-#include <QListView>
 #include <QPainter>
 
 namespace scye {
@@ -27,23 +26,39 @@ int StyleCard::height(const QFontMetrics& metrics, int cardWidth) {
 
 QSize StyleCard::pictureSize(const QFontMetrics& metrics, int cardWidth) {
   const int width = wordsWidth(metrics, cardWidth);
-  return {width, 5 * width / 9}; // as two fronts and a long sleeve lie
+  return {width, 4 * width / 5}; // a garment with long sleeves above its pieces
 }
 
 int StyleCard::wordsWidth(const QFontMetrics& metrics, int cardWidth) {
   return cardWidth - 2 * margin(metrics) - 2 * padding(metrics);
 }
 
-QSize StyleCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-  const auto* view = qobject_cast<const QListView*>(option.widget);
-  const int width = view ? view->gridSize().width() : kLeastWidth * em(option.fontMetrics);
-  return {width, height(option.fontMetrics, width)};
+int StyleCard::headHeight(const QFontMetrics& metrics) {
+  return 5 * metrics.lineSpacing() / 2;
+}
+
+QSize StyleCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const QSize given = index.data(Qt::SizeHintRole).toSize(); // by the gallery
+  const int width = kLeastWidth * em(option.fontMetrics);
+  return given.isValid() ? given : QSize(width, height(option.fontMetrics, width));
 }
 
 void StyleCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
                       const QModelIndex& index) const {
   const QFontMetrics& metrics = option.fontMetrics;
   const QPalette& palette = option.palette;
+  if (index.data(HeadRole).toBool()) {
+    painter->save();
+    QFont large = option.font;
+    large.setBold(true);
+    large.setPointSizeF(1.15 * large.pointSizeF());
+    painter->setFont(large);
+    painter->setPen(palette.color(QPalette::Active, QPalette::Text));
+    painter->drawText(option.rect.adjusted(margin(metrics), 0, 0, -margin(metrics) / 2),
+                      Qt::AlignLeft | Qt::AlignBottom, index.data().toString());
+    painter->restore();
+    return;
+  }
   const QColor ground = palette.color(QPalette::Base), ink = palette.color(QPalette::Text),
                lead = palette.color(QPalette::Highlight);
   const bool chosen =

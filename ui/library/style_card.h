@@ -5,8 +5,9 @@
 
 namespace scye {
 
-// Beside the item's text, its title, and its decoration, the picture.
-enum StyleRole { BriefRole = Qt::UserRole, WearerRole };
+// Beside the item's text, its title, and its decoration, the picture. Heads of groups are items
+// too.
+enum StyleRole { BriefRole = Qt::UserRole, WearerRole, StyleRoleAt, HeadRole };
 
 class StyleCard : public QStyledItemDelegate {
   Q_OBJECT
@@ -18,9 +19,10 @@ public:
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                const QModelIndex& index) const override;
 
-  static constexpr int kLeastWidth = 40; // characters
+  static constexpr int kLeastWidth = 46; // characters
   static constexpr int kBriefLines = 2;
   // The room that a card of a width needs and gives.
+  [[nodiscard]] static int headHeight(const QFontMetrics& metrics);
   [[nodiscard]] static int height(const QFontMetrics& metrics, int cardWidth);
   [[nodiscard]] static QSize pictureSize(const QFontMetrics& metrics, int cardWidth);
   [[nodiscard]] static int wordsWidth(const QFontMetrics& metrics, int cardWidth);

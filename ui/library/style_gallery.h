@@ -19,6 +19,8 @@ public:
 
   [[nodiscard]] const std::vector<Style>& styles() const { return styles_; }
   [[nodiscard]] bool isPainted() const { return next_ == styles_.size(); }
+  [[nodiscard]] QListWidgetItem* card(int style) const { return cards_[std::size_t(style)]; }
+  [[nodiscard]] QSize cardSize() const { return cardSize_; }
 
 Q_SIGNALS:
   void chosen(const QString& path);
@@ -32,13 +34,18 @@ protected:
   void timerEvent(QTimerEvent* event) override;
 
 private:
+  void addHead(Figure figure);
+  void addCard(std::size_t style);
   void choose(const QListWidgetItem* item);
   void layCards();
   void paintAfresh(); // all pictures, from the first
   [[nodiscard]] QPixmap paintedPicture(std::size_t at);
 
   std::vector<Style> styles_;
-  std::vector<std::optional<Picture>> pictures_;
+  std::vector<QListWidgetItem*> cards_; // of the styles
+  std::vector<std::optional<StylePictures>> pictures_;
+  QSize cardSize_;
+  int room_ = 0;         // px across
   std::size_t next_ = 0; // the first whose picture is still to be painted
   QBasicTimer painting_;
 };

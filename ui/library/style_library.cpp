@@ -2,6 +2,7 @@
 
 #include "document/design_store.h"
 #include "draft/complete.h"
+#include "schematic/front_view.h"
 #include "schematic/schematic.h"
 
 #include <QDir>
@@ -58,18 +59,20 @@ QString styleInBrief(const Design& design) {
                         textParam("sleeve", sleeve)}));
 }
 
-Picture stylePicture(const Design& design) {
+StylePictures stylePictures(const Design& design) {
   SchematicOptions options;
   options.dimensions = false;
   options.perRow = 0;
   options.textHeight = 2.5;
-  Picture picture = pieceSchematic(draftGarment(design), builtinPhrases(), options);
-  std::erase_if(picture.groups, [](const Group& g) { return g.piece == PieceId::Back; });
-  for (Group& group : picture.groups) {
+  const GarmentDraft draft = draftGarment(design);
+  StylePictures pictures;
+  pictures.worn.groups.push_back(frontView(draft));
+  pictures.pieces = pieceSchematic(draft, builtinPhrases(), options);
+  for (Group& group : pictures.pieces.groups) {
     group.labels.clear();
     std::erase_if(group.strokes, [](const Stroke& s) { return s.role == Role::Notch; });
   }
-  return picture;
+  return pictures;
 }
 
 } // namespace scye

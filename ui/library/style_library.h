@@ -24,7 +24,11 @@ struct Style {
 // "Jacket, V neck, full sleeves", from its choices and how far the sleeves reach.
 [[nodiscard]] QString styleInBrief(const Design& design);
 
-// Front or fronts and sleeve, without words or dimensions.
-[[nodiscard]] Picture stylePicture(const Design& design);
+// Put together and seen from the front, and the flat pieces it is made of, from one draft; without
+// words or dimensions.
+struct StylePictures {
+  Picture worn, pieces;
+};
+[[nodiscard]] StylePictures stylePictures(const Design& design);
 
 } // namespace scye

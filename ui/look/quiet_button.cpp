@@ -5,6 +5,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace scye {
 
 QuietButton::QuietButton(Looks looks, QWidget* parent) : QAbstractButton(parent), looks_(looks) {
@@ -25,11 +27,25 @@ int QuietButton::signSize() const {
   return looks_ == Looks::Aside ? 0 : fontMetrics().height();
 }
 
+void QuietButton::setSign(const QString& sign) {
+  if (sign_ == sign) return;
+  sign_ = sign;
+  updateGeometry();
+  update();
+}
+
 QSize QuietButton::sizeHint() const {
+  return sizeFor(text());
+}
+QSize QuietButton::minimumSizeHint() const {
+  return sizeFor(sign_.isEmpty() ? text() : sign_);
+}
+
+QSize QuietButton::sizeFor(const QString& shown) const {
   const QFontMetrics metrics(textFont());
   const int sign = signSize() ? signSize() + gap() / 2 : 0;
   const int air = looks_ == Looks::Heading ? gap() : gap() / 2;
-  return {metrics.horizontalAdvance(text()) + sign + gap(), metrics.height() + 2 * air};
+  return {metrics.horizontalAdvance(shown) + sign + gap(), metrics.height() + 2 * air};
 }
 
 void QuietButton::enterEvent(QEnterEvent* event) {
@@ -62,7 +78,8 @@ void QuietButton::paintEvent(QPaintEvent*) {
   }
   painter.setFont(textFont());
   painter.setPen(looks_ == Looks::Heading ? ink : mixed(ground, ink, 0.72));
-  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, text());
+  const bool whole = sign_.isEmpty() || width() >= std::max(sizeHint().width(), 11 * gap());
+  painter.drawText(area, Qt::AlignLeft | Qt::AlignVCenter, whole ? text() : sign_);
   if (looks_ != Looks::Heading) return;
   painter.setRenderHint(QPainter::Antialiasing, false);
   painter.setPen(mixed(ground, ink, 0.18));

@@ -16,8 +16,11 @@ public:
   };
   explicit QuietButton(Looks looks, QWidget* parent = nullptr);
 
+  // A sign in place of the text, where that has no room.
+  void setSign(const QString& sign);
+
   [[nodiscard]] QSize sizeHint() const override;
-  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
   void paintEvent(QPaintEvent* event) override;
@@ -26,10 +29,12 @@ protected:
 
 private:
   [[nodiscard]] QFont textFont() const;
+  [[nodiscard]] QSize sizeFor(const QString& shown) const;
   [[nodiscard]] int signSize() const;
   [[nodiscard]] int gap() const;
 
   Looks looks_;
+  QString sign_;
 };
 
 } // namespace scye

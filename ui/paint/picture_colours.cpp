@@ -1,5 +1,8 @@
 #include "paint/picture_colours.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace scye {
 namespace {
 
@@ -20,13 +23,13 @@ PictureColours coloursFor(const QColor& ground, const QColor& ink, bool dark) {
   set(Role::Note, mixed(ground, ink, 0.68));
   set(Role::Lit, lead);
   set(Role::Ghost, mixed(ground, ink, 0.30));
-  set(Role::Knitted, dark ? kGreen.lighter(130) : kGreen);
+  set(Role::Knitted, legible(kGreen, c[Role::Fabric]));
   set(Role::Armhole, ink);
   set(Role::Cap, lead);
   set(Role::Pair, mixed(ground, ink, 0.30));
   set(Role::Ease, mixed(ground, lead, 0.45));
-  set(Role::Short, kVermilion);
-  set(Role::Notch, mixed(ground, ink, 0.66));
+  set(Role::Short, legible(kVermilion, c[Role::Fabric]));
+  set(Role::Notch, mixed(ground, ink, 0.78));
   set(Role::Cell, mixed(ground, ink, 0.32));
   set(Role::TenCells, mixed(ground, ink, 0.75));
   set(Role::Symbol, ink);
@@ -40,6 +43,26 @@ QColor mixed(const QColor& a, const QColor& b, double shareOfB) {
   const auto mix = [&](float x, float y) { return float(x + (y - x) * shareOfB); };
   return QColor::fromRgbF(mix(a.redF(), b.redF()), mix(a.greenF(), b.greenF()),
                           mix(a.blueF(), b.blueF()));
+}
+
+double contrast(const QColor& a, const QColor& b) {
+  const auto light = [](const QColor& c) {
+    const auto part = [](float v) {
+      return v <= 0.04045f ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * part(c.redF()) + 0.7152 * part(c.greenF()) + 0.0722 * part(c.blueF());
+  };
+  const double x = light(a), y = light(b);
+  return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
+}
+
+QColor legible(const QColor& colour, const QColor& ground) {
+  constexpr double kLeast = 4.5;
+  const QColor far =
+      contrast(ground, Qt::black) > contrast(ground, Qt::white) ? Qt::black : Qt::white;
+  for (double share = 0; share < 1; share += 0.05)
+    if (const QColor c = mixed(colour, far, share); contrast(c, ground) >= kLeast) return c;
+  return far;
 }
 
 bool isDark(const QPalette& palette) {
@@ -89,6 +112,8 @@ Pen penOf(Role role) {
     return {1.3, {}};
   case Role::Symbol:
     return {1.4, {}};
+  case Role::Short:
+    return {4, {}};
   case Role::Notch:
     return {1.2, {}};
   default:

@@ -34,6 +34,10 @@ struct Pen {
 [[nodiscard]] QColor accent(bool dark);
 [[nodiscard]] QColor warningColour(bool dark);  // orange
 [[nodiscard]] QColor blockingColour(bool dark); // vermilion
+// That colour for letters: as much of black or white in it as makes them stand out 4.5 to 1 from
+// the ground (WCAG 2.1, 1.4.3).
+[[nodiscard]] QColor legible(const QColor& colour, const QColor& ground);
+[[nodiscard]] double contrast(const QColor& a, const QColor& b); // 1 to 21, by WCAG 2.1
 [[nodiscard]] QColor mixed(const QColor& a, const QColor& b, double shareOfB);
 
 } // namespace scye

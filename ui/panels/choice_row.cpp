@@ -18,9 +18,7 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
   name_->setBuddy(box_);
   name_->setWordWrap(true);
   grid->addWidget(name_, line, column::kName);
-  // The longest options take the sources' column too, rather than widening those of the figures.
-  const int end = choice == Choice::FillFrom ? column::kAll : column::kSource;
-  grid->addWidget(box_, line, column::kFirst, 1, end - column::kFirst);
+  grid->addWidget(box_, line, column::kFirst, 1, column::kAll - column::kFirst);
   connect(box_, &QComboBox::activated, this, [this](int option) {
     context_.document.edit(choiceName(choice_),
                            Design(context_.document.design()).choose(choice_, option));

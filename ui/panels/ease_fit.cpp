@@ -1,27 +1,13 @@
 #include "panels/ease_fit.h"
 
-#include "body/yarn_classes.h"
-
-#include <cmath>
+#include "panels/ease_marks.h"
 
 namespace scye {
 namespace {
 
-constexpr Fit kFits[] = {Fit::VeryClose, Fit::Close, Fit::Standard, Fit::Loose, Fit::Oversized};
-constexpr double kGrain = 0.5; // cm
-
 // What a fabric of this stitch width needs beyond the published ease.
 double addedForThickness(double stitchWidth) {
   return easeFor(Fit::Standard, stitchWidth).suggested() - easeFor(Fit::Standard).suggested();
-}
-
-// The suggestion on a grain that stays within the range.
-double suggestedEase(Fit fit, double stitchWidth) {
-  const EaseRange range = easeFor(fit, stitchWidth);
-  const double steps = range.suggested() / kGrain;
-  if (!range.high) return kGrain * std::ceil(steps);
-  if (!range.low) return kGrain * std::floor(steps);
-  return kGrain * std::round(steps);
 }
 
 QString rangeText(const EaseRange& range, LengthUnit unit) {
@@ -32,11 +18,6 @@ QString rangeText(const EaseRange& range, LengthUnit unit) {
                     : !range.high ? "easeRange.from"
                                   : "easeRange.between",
                     params, unit);
-}
-
-// A garment that fits holds its ease already: what is set is the change to it.
-double easeHeld(const Sizes& sizes) {
-  return sizes.fromGarment(Field::Bust) ? sizes.usualEase[std::size_t(Field::EaseBust)] : 0;
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "panels/ease_fit.h"
 #include "panels/estimate_note.h"
 #include "panels/person_rows.h"
+#include "panels/sleeve_reach.h"
 #include "panels/swatch_list.h"
 #include "panels/swatch_report.h"
 #include "panels/wearer_row.h"
@@ -13,6 +14,7 @@
 #include <QGridLayout>
 #include <QMouseEvent>
 #include <QScrollBar>
+#include <QShortcut>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -84,9 +86,10 @@ void fillBodyRarer(FieldTable& t) {
   t.addValue(Field::BackOpening, isPullover);
 }
 
-void fillSleeve(FieldTable& t) {
+void fillSleeve(FieldTable& t, const PanelContext& context) {
   t.addChoice(Choice::SleeveLine);
   t.addChoice(Choice::SleeveFrom);
+  t.addNamed(SleeveReach::tr("The sleeve is"), new SleeveReach(context));
   t.addValue(Field::SleeveLength);
   t.addValue(Field::CuffDepth);
   t.addValue(Field::CuffGirth, setsCuff);
@@ -175,8 +178,11 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   setFocusPolicy(Qt::NoFocus);
   auto* column = new QVBoxLayout(content_);
   const int gap = fontMetrics().averageCharWidth();
-  column->setContentsMargins(gap, gap, gap, gap);
+  column->setContentsMargins(gap / 2, gap, 0, gap);
   column->setSpacing(gap / 2);
+  ballast_ = new QWidget(content_);
+  ballast_->setFixedHeight(0);
+  column->addWidget(ballast_);
   setWidget(content_);
 
   addSection(tr("Who it is for"), true, [this](FieldTable& t) {
@@ -199,7 +205,7 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   });
   addSection(tr("Body"), true, fillBody, fillBodyRarer, tr("Shape of the armhole"));
   addSection(
-      tr("Sleeve and cap"), true, fillSleeve,
+      tr("Sleeve and cap"), true, [this](FieldTable& t) { fillSleeve(t, context_); },
       [this](FieldTable& t) { fillSleeveRarer(t, context_); }, tr("Shape of the cap"));
   addSection(tr("Knitting"), false, fillKnitting);
   addSection(tr("When to warn"), false, fillLimits);
@@ -237,6 +243,18 @@ void EditPanel::addSection(const QString& title, bool open, Fill fill, Fill rare
     toOpen_.push_back(section->fold);
   else
     section->fold->setOpen(open);
+  // Alt and its number.
+  const int number = ++sections_;
+  auto* key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_0 + number)), this);
+  connect(key, &QShortcut::activated, this, [this, section] {
+    section->fold->setOpen(true);
+    content_->layout()->activate();
+    QWidget* first = section->fold->body()->nextInFocusChain();
+    while (first && (first->focusPolicy() & Qt::TabFocus) == 0)
+      first = first->nextInFocusChain();
+    if (first) first->setFocus(Qt::ShortcutFocusReason);
+    ensureWidgetVisible(section->fold, 0, 0);
+  });
 }
 
 void EditPanel::openRest() {
@@ -279,12 +297,31 @@ void EditPanel::useRow(FieldRow* row) {
 }
 
 void EditPanel::settle() {
+  QWidget* inUse = QApplication::focusWidget();
+  if (!inUse || !content_->isAncestorOf(inUse)) inUse = nullptr;
+  const int y = inUse ? inUse->mapTo(viewport(), QPoint()).y() : 0;
   if (row_ && row_ != waiting_) row_->close();
   row_ = std::exchange(waiting_, nullptr);
   if (!row_) return;
   row_->showSlider();
+  if (inUse) keepInPlace(inUse, y);
   // What has just been opened has its place only after the layouts have had their turn.
   QTimer::singleShot(0, this, &EditPanel::showLowest);
+}
+
+// What closes above the row in use must not pull it from under the pointer.
+void EditPanel::keepInPlace(const QWidget* widget, int y) {
+  content_->layout()->activate();
+  content_->resize(
+      content_->width(),
+      std::max(viewport()->height(), content_->layout()->totalHeightForWidth(content_->width())));
+  QScrollBar* bar = verticalScrollBar();
+  const int by = widget->mapTo(viewport(), QPoint()).y() - y;
+  if (by == 0) return;
+  const int wanted = bar->value() + by;
+  ballast_->setFixedHeight(std::max(0, ballast_->height() - std::min(0, wanted)));
+  content_->layout()->activate();
+  bar->setValue(std::max(0, wanted));
 }
 
 void EditPanel::showLowest() {
@@ -302,7 +339,7 @@ bool EditPanel::eventFilter(QObject* watched, QEvent* event) {
 
 QSize EditPanel::sizeHint() const {
   const int width = content_->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
-  return {width + fontMetrics().averageCharWidth(), 100 * fontMetrics().averageCharWidth()};
+  return {width, 100 * fontMetrics().averageCharWidth()};
 }
 
 QSize EditPanel::minimumSizeHint() const {

@@ -40,11 +40,14 @@ private:
   void useRow(FieldRow* row);
   void settle();
   void showLowest(); // of what is open beneath the row in use
+  void keepInPlace(const QWidget* widget, int y);
   void openRest();
 
   PanelContext context_;
   QWidget* content_;
+  QWidget* ballast_; // room above, where nothing is left to scroll
   std::vector<std::unique_ptr<Part>> parts_;
+  int sections_ = 0;
   std::vector<Fold*> toOpen_;   // below the first view: opened once the window has been painted
   FieldRow* row_ = nullptr;     // whose slider is open
   FieldRow* waiting_ = nullptr; // to be opened once the mouse is let go

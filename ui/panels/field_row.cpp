@@ -4,9 +4,9 @@
 #include "fit/severity.h"
 #include "io/refusal_text.h"
 #include "look/quiet_button.h"
+#include "panels/field_slider.h"
 #include "panels/row_slider.h"
 #include "values/field_box.h"
-#include "values/value_slider.h"
 
 #include <QApplication>
 #include <QGridLayout>
@@ -48,7 +48,6 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
   name_->setBuddy(cells_.front().box);
 
   source_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  source_->setToolTip(tr("Where the value came from"));
   connect(source_, &QuietButton::clicked, this, &FieldRow::openSourceMenu);
   grid->addWidget(source_, line_, column::kSource);
   refresh();
@@ -60,11 +59,22 @@ void FieldRow::addCell(const CellSpec& spec, const QString& name) {
   box->setAccessibleName(spec.finished ? tr("%1, finished").arg(name)
                          : at == 0     ? name
                                        : fieldName(spec.field));
-  grid_->addWidget(box, line_, spec.column, Qt::AlignRight);
+  // With its unit a figure needs more than its column.
+  const int from = unitInHead_ || spec.column == column::kFirst ? spec.column : spec.column - 1;
+  grid_->addWidget(box, line_, from, 1, spec.column - from + 1, Qt::AlignRight);
   cells_.push_back({spec, box});
   connect(box, &FieldBox::focused, this, [this, at] { take(at); });
   connect(box, &FieldBox::entered, this, [this, at](double v) { enter(at, v, 0); });
   connect(box, &FieldBox::stepped, this, [this, at](double v) { enter(at, v, run_); });
+  connect(box, &FieldBox::gaveUp, this, [this] {
+    if (slider_) slider_->quiet();
+    if (slider_ && open_ == false) slider_->setOpen(false);
+  });
+  connect(box, &FieldBox::done, this, [this, column = spec.column] {
+    // Where the figure is questioned, the question comes first.
+    const Finding* worst = worstFinding();
+    if (!worst || !isDoubt(*worst)) Q_EMIT wentDown(this, column);
+  });
   connect(box, &FieldBox::unreadable, this, [this, at](const QString& text) {
     if (text.trimmed().isEmpty())
       clear(target(cells_[at]));
@@ -100,7 +110,7 @@ Field FieldRow::target(const Cell& cell) const {
 void FieldRow::take(std::size_t cell) {
   inHand_ = cell;
   run_ = context_.document.newRun();
-  if (slider_ && slider_->isVisible()) showSlider();
+  if (slider_ && open_) showSlider();
   Q_EMIT inUse(this);
 }
 
@@ -116,12 +126,14 @@ void FieldRow::showSlider() {
   } else if (slider_->isHidden() || slider_->field() != field) {
     slider_->setField(field);
   }
-  slider_->show();
+  open_ = true;
+  slider_->setOpen(true);
   refreshCard(worstFinding());
 }
 
 void FieldRow::close() {
-  if (slider_) slider_->hide();
+  open_ = false;
+  if (slider_) slider_->setOpen(false);
   if (card_) card_->hide();
   asked_ = false;
 }
@@ -139,7 +151,7 @@ void FieldRow::askFinding() {
 
 QWidget* FieldRow::lowest() const {
   if (card_ && !card_->isHidden()) return card_;
-  return slider_ && !slider_->isHidden() ? slider_.data() : nullptr;
+  return slider_ && open_ ? slider_.data() : nullptr;
 }
 
 void FieldRow::enter(std::size_t at, double value, int run) {
@@ -150,6 +162,7 @@ void FieldRow::enter(std::size_t at, double value, int run) {
                           : Design(design).set(spec.field, value, whereTaken(design, spec.field));
   const Field written = target(cells_[at]);
   if (const auto refusal = check(written, *next.given(written), next.source(written))) {
+    cells_[at].box->refuse();
     refuse(at, written, *refusal);
     refresh();
     return;
@@ -171,6 +184,17 @@ void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
       QString::fromStdString(refusalText(field, refusal, builtinPhrases(), context_.settings.unit(),
                                          whereTaken(context_.document.design(), field))));
   Q_EMIT inUse(this);
+}
+
+bool FieldRow::focusColumn(int column) {
+  FieldBox* best = nullptr;
+  for (const Cell& c : cells_)
+    if (c.box->isVisible() && !c.box->isReadOnly() && (!best || c.spec.column == column))
+      best = c.box;
+  if (!best) return false;
+  best->setFocus(Qt::TabFocusReason);
+  best->selectAll();
+  return true;
 }
 
 void FieldRow::focus(Field field, bool finished) {
@@ -214,8 +238,10 @@ void FieldRow::refresh() {
     cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
     cells_.front().box->setAccessibleDescription(cells_.front().box->toolTip());
   }
+  source_->setSign(isWorkedOut(design, first) ? QStringLiteral("=") : originSign(s, first));
+  source_->setToolTip(tr("Where the value came from: %1").arg(source_->text()));
   source_->setAccessibleName(tr("%1, source: %2").arg(name_->text(), source_->text()));
-  if (slider_ && slider_->isVisible()) slider_->refresh();
+  if (slider_ && open_) slider_->refresh();
   refreshFinding();
 }
 
@@ -258,7 +284,7 @@ void FieldRow::refreshMark(const Finding* worst) {
 
 void FieldRow::refreshCard(const Finding* worst) {
   if (context_.document.inGesture()) return; // nothing moves under a held slider
-  const bool open = slider_ && !slider_->isHidden();
+  const bool open = slider_ && open_;
   if (!open || !worst || !(asked_ || isDoubt(*worst))) {
     if (!card_) return;
     if (card_->isAncestorOf(QApplication::focusWidget())) cells_.front().box->setFocus();

@@ -45,6 +45,8 @@ public:
   [[nodiscard]] bool holds(const QWidget* widget) const; // or what is open beneath it does
   void refresh();
   void focus(Field field, bool finished);
+  bool
+  focusColumn(int column); // its box in that column, or its first; false: it has none to type in
   void showSlider();
   void close(); // the slider and the finding
   void refreshFinding();
@@ -53,6 +55,7 @@ public:
 Q_SIGNALS:
   void inUse(scye::FieldRow* row);
   void howWanted(scye::Field measurement); // how is it measured?
+  void wentDown(scye::FieldRow* row, int column);
 
 private:
   struct Cell {
@@ -86,6 +89,7 @@ private:
   QPointer<RowSlider> slider_;
   QPointer<FindingCard> card_;
   bool asked_ = false;     // by its mark
+  bool open_ = false;      // its slider is
   std::size_t inHand_ = 0; // the cell that the slider moves
   int run_ = 0;
 };

@@ -19,22 +19,21 @@ bool hasFinished(Field m) {
 FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), grid_(new QGridLayout(this)) {
   const int gap = fontMetrics().averageCharWidth();
-  grid_->setContentsMargins(2 * gap, gap / 2, gap, gap);
+  grid_->setContentsMargins(gap, gap / 2, gap / 2, gap);
   grid_->setHorizontalSpacing(gap / 2);
   grid_->setVerticalSpacing(gap / 3);
   grid_->setColumnStretch(column::kName, 1);
-  grid_->setColumnMinimumWidth(column::kName, 20 * gap); // longer names wrap
-  grid_->setColumnMinimumWidth(
-      column::kSource, std::max(fontMetrics().horizontalAdvance(tr("on a garment")),
-                                fontMetrics().horizontalAdvance(phraseText("garment.flat"))) +
-                           gap);
+  grid_->setColumnMinimumWidth(column::kName, 14 * gap);            // longer names wrap
+  grid_->setColumnMinimumWidth(column::kSource, 2 * gap + gap / 2); // its sign; words with room
   FieldBox box(FieldKind::Girth);
-  const int withUnit = box.sizeHint().width();
   box.setValueStyle({LengthUnit::Centimetre, false, false});
   grid_->setColumnMinimumWidth(column::kFirst, box.sizeHint().width());
   grid_->setColumnMinimumWidth(column::kSecond, box.sizeHint().width());
-  grid_->setColumnMinimumWidth(column::kThird, withUnit);
+  grid_->setColumnMinimumWidth(column::kThird, box.sizeHint().width());
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.replaced)
+      for (FieldBox* refused : findChildren<FieldBox*>())
+        refused->forgive(); // what was refused belonged to another design
     if (event.derived) refresh();
     if (event.remedies)
       for (FieldRow* row : rows_)
@@ -64,6 +63,11 @@ void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unit
       new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
   connect(row, &FieldRow::howWanted, this, &FieldTable::howWanted);
+  connect(row, &FieldRow::wentDown, this, [this](FieldRow* from, int column) {
+    const auto at = std::find(rows_.begin(), rows_.end(), from);
+    for (auto next = at == rows_.end() ? at : at + 1; next != rows_.end(); ++next)
+      if ((*next)->focusColumn(column)) return;
+  });
   rows_.push_back(row);
   // The next row begins below the lines of the slider and the finding.
   grid_->setRowMinimumHeight(grid_->rowCount() + 1, 0);
@@ -84,7 +88,7 @@ void FieldTable::addCount(const QString& name, Field count, Field over) {
   const int line = grid_->rowCount();
   add(name, {{count, column::kFirst}, {over, column::kThird}}, false, {});
   auto* word = new QLabel(tr("over"));
-  word->setAlignment(Qt::AlignCenter);
+  word->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   grid_->addWidget(word, line, column::kSecond);
 }
 
@@ -97,7 +101,7 @@ void FieldTable::addNamed(const QString& name, QWidget* editor) {
   label->setBuddy(editor);
   const int line = grid_->rowCount();
   grid_->addWidget(label, line, column::kName);
-  grid_->addWidget(editor, line, column::kFirst, 1, column::kSource - column::kFirst);
+  grid_->addWidget(editor, line, column::kFirst, 1, column::kAll - column::kFirst);
 }
 
 void FieldTable::addWide(QWidget* widget) {

@@ -36,6 +36,23 @@ QString originName(const Sizes& sizes, Field field) {
   return phraseText("origin.rule");
 }
 
+QString originSign(const Sizes& sizes, Field field) {
+  switch (sizes.origin(field)) {
+  case Origin::GivenBody:
+  case Origin::Set:
+    return QStringLiteral("\u25CF"); // black circle
+  case Origin::GivenGarment:
+    return QStringLiteral("\u25A0"); // black square
+  case Origin::Table:
+    return QStringLiteral("\u25A4"); // square with lines
+  case Origin::Estimate:
+    return QStringLiteral("\u2248"); // almost equal
+  case Origin::Rule:
+    break;
+  }
+  return QStringLiteral("\u25CB"); // white circle
+}
+
 bool isChild(const Design& design) {
   const auto figure = design.as<Figure>(Choice::Figure);
   return figure == Figure::Child || figure == Figure::Baby;

@@ -23,6 +23,8 @@ struct PanelContext {
 [[nodiscard]] QString choiceName(Choice choice);
 [[nodiscard]] QString optionName(Choice choice, int option);
 [[nodiscard]] QString originName(const Sizes& sizes, Field field);
+// The same as one sign: filled where she gave it.
+[[nodiscard]] QString originSign(const Sizes& sizes, Field field);
 
 // Where a filled-in measurement came from and where it likely lies; empty for one she has taken.
 [[nodiscard]] QString estimateText(const Design& design, const Sizes& sizes, Field measurement,

@@ -1,5 +1,5 @@
 // What opens under the row in use: a slider for the value in hand, its ends, and room for a
-// refusal, which goes with the next change of the design; of a value that is worked out, why it
+// refusal, which stays until it is put right or given up; of a value that is worked out, why it
 // cannot be set.
 #pragma once
 
@@ -12,7 +12,7 @@ class QLabel;
 namespace scye {
 
 class QuietButton;
-class ValueSlider;
+class FieldSlider;
 
 class RowSlider : public QWidget {
   Q_OBJECT
@@ -20,27 +20,24 @@ public:
   RowSlider(const PanelContext& context, QWidget* parent);
 
   void setField(Field field); // takes hold of another value
-  [[nodiscard]] Field field() const { return field_; }
+  [[nodiscard]] Field field() const;
   void refresh();
   void say(const QString& refusal);
   void quiet();
-  [[nodiscard]] ValueSlider* slider() const { return slider_; }
+  void setOpen(bool open); // else only a refusal is left of it
+  [[nodiscard]] bool refuses() const;
+  [[nodiscard]] FieldSlider* slider() const { return slider_; }
 
 Q_SIGNALS:
   void howWanted(scye::Field measurement);
 
 private:
-  void setSpan();
-  [[nodiscard]] double shown() const;
-  void move(double value);
   void showLikely();
 
   PanelContext context_;
-  Field field_ = Field::Bust;
-  int run_ = 0;
   QLabel* name_;
   QLabel* low_;
-  ValueSlider* slider_;
+  FieldSlider* slider_;
   QLabel* high_;
   QuietButton* how_;
   QLabel* likely_; // the slider's band in words

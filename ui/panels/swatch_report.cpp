@@ -80,6 +80,7 @@ SwatchReport::SwatchReport(const PanelContext& context, QWidget* parent)
 void SwatchReport::addEffect(const QString& name, QGridLayout* grid) {
   const int line = grid->rowCount();
   const Effect row{new QLabel(name), new QLabel, new SwatchBand};
+  row.name->setWordWrap(true);
   grid->addWidget(row.name, line, 0);
   grid->addWidget(row.figure, line, 1, Qt::AlignRight);
   grid->addWidget(row.band, line, 2);

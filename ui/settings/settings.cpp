@@ -9,9 +9,9 @@
 namespace scye {
 namespace {
 
-constexpr char kUnit[] = "unit", kGrid[] = "grid", kStitches[] = "stitches",
-               kTerms[] = "directions/terms", kPaper[] = "export/paper", kDpi[] = "export/dpi",
-               kRecent[] = "files/recent", kFolder[] = "files/folder";
+constexpr char kUnit[] = "unit", kLook[] = "look", kTextSize[] = "textSize", kGrid[] = "grid",
+               kStitches[] = "stitches", kTerms[] = "directions/terms", kPaper[] = "export/paper",
+               kDpi[] = "export/dpi", kRecent[] = "files/recent", kFolder[] = "files/folder";
 constexpr double kLeastDpi = 30, kUsualDpi = 200, kMostDpi = 600;
 
 QString wordFor(bool yes) {
@@ -62,6 +62,26 @@ bool Settings::stitchesShown() const {
 }
 void Settings::setStitchesShown(bool shown) {
   put(kStitches, wordFor(shown));
+}
+
+Look Settings::look() const {
+  const QString look = store_.text(QLatin1String(kLook));
+  return look == QLatin1String("dark")    ? Look::Dark
+         : look == QLatin1String("light") ? Look::Light
+                                          : Look::Desktop;
+}
+void Settings::setLook(Look look) {
+  put(kLook, look == Look::Dark    ? QStringLiteral("dark")
+             : look == Look::Light ? QStringLiteral("light")
+                                   : QStringLiteral("desktop"));
+}
+
+double Settings::textSize() const {
+  return std::clamp(store_.text(QLatin1String(kTextSize), QStringLiteral("1")).toDouble(),
+                    kLeastTextSize, kMostTextSize);
+}
+void Settings::setTextSize(double factor) {
+  put(kTextSize, QString::number(factor));
 }
 
 QString Settings::terms() const {

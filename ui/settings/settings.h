@@ -11,6 +11,9 @@
 
 namespace scye {
 
+enum class Look { Desktop, Light, Dark };
+inline constexpr double kLeastTextSize = 1, kMostTextSize = 2; // of the desktop's letters
+
 class Settings : public QObject {
   Q_OBJECT
 public:
@@ -23,6 +26,10 @@ public:
   // The steps of whole stitches and rows over the drafted curves.
   [[nodiscard]] bool stitchesShown() const;
   void setStitchesShown(bool shown);
+  [[nodiscard]] Look look() const;
+  void setLook(Look look);
+  [[nodiscard]] double textSize() const;
+  void setTextSize(double factor);
   [[nodiscard]] QString terms() const; // of the directions: "us", "uk"
   void setTerms(const QString& terms);
   [[nodiscard]] ExportOptions exportOptions() const;

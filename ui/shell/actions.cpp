@@ -58,9 +58,21 @@ Actions::Actions(QMainWindow& w) {
   wholeStitches = make(w, "stitches", tr("&Whole stitches"), {QKeySequence(Qt::CTRL | Qt::Key_K)});
   wholeStitches->setCheckable(true);
   wholeStitches->setToolTip(tr("The knitted outline over the drafted one"));
+  drafting = make(w, nullptr, tr("&Draft"), {QKeySequence(Qt::Key_F2)});
+  knitting = make(w, nullptr, tr("&Knit"), {QKeySequence(Qt::Key_F3)});
+  makingUp = make(w, nullptr, tr("&Make up"), {QKeySequence(Qt::Key_F4)});
+  drafting->setToolTip(tr("Measure and draft: the pieces and their ease (F2)"));
+  knitting->setToolTip(tr("Knit: directions and chart (F3)"));
+  makingUp->setToolTip(tr("Make up: pins, finished sizes, seams (F4)"));
+  auto* stages = new QActionGroup(&w);
+  for (QAction* a : {drafting, knitting, makingUp}) {
+    a->setCheckable(true);
+    stages->addAction(a);
+  }
+  drafting->setChecked(true);
   directions = make(w, nullptr, tr("&Directions"), {QKeySequence(Qt::CTRL | Qt::Key_1)});
   chart = make(w, nullptr, tr("&Chart"), {QKeySequence(Qt::CTRL | Qt::Key_2)});
-  sizes = make(w, nullptr, tr("&Sizes"), {QKeySequence(Qt::CTRL | Qt::Key_3)});
+  sizes = make(w, nullptr, tr("&Finished sizes and pins"), {QKeySequence(Qt::CTRL | Qt::Key_3)});
   enlarge = make(w, "enlarge", tr("The &page alone"), {QKeySequence(Qt::Key_F9)});
   enlarge->setCheckable(true);
   answers = make(w, "fits", tr("&Fit and findings"), {QKeySequence(Qt::CTRL | Qt::Key_4)});
@@ -76,9 +88,16 @@ Actions::Actions(QMainWindow& w) {
     units->addAction(a);
   }
   guide = make(w, nullptr, tr("&Measuring guide"), {QKeySequence::HelpContents});
+  keys = make(w, nullptr, tr("&Keys"), {QKeySequence(Qt::Key_Question)});
   about = make(w, nullptr, tr("&About Scyewright"));
+  before =
+      make(w, nullptr, tr("Lay the state &before under it"), {QKeySequence(Qt::CTRL | Qt::Key_B)});
+  before->setCheckable(true);
+  before->setToolTip(
+      tr("The garment as it was before the last change; Undo takes the change back"));
+  nextPart = make(w, nullptr, tr("Next &part of the window"), {QKeySequence(Qt::Key_F6)});
+  partBefore = make(w, nullptr, tr("Part before"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)});
   makeMenus(w);
-  makeToolbar(w);
 }
 
 void Actions::makeMenus(QMainWindow& w) {
@@ -100,19 +119,21 @@ void Actions::makeMenus(QMainWindow& w) {
   edit->addActions({undo, redo});
   wearer = w.menuBar()->addMenu(tr("&Wearer"));
   QMenu* view = w.menuBar()->addMenu(tr("&View"));
-  view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches});
+  view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches, before});
+  view->addSeparator();
+  view->addActions({drafting, knitting, makingUp});
   view->addSeparator();
   view->addActions({directions, chart, sizes, enlarge, answers});
   view->addSeparator();
   view->addActions({centimetres, inches});
+  appearance = view->addMenu(tr("App&earance"));
+  view->addActions({nextPart, partBefore});
   QMenu* help = w.menuBar()->addMenu(tr("&Help"));
-  help->addActions({guide, about});
+  help->addActions({guide, keys, about});
 }
 
-void Actions::makeToolbar(QMainWindow& w) {
-  QToolBar* bar = w.addToolBar(ActionText::tr("Tools"));
-  bar->setObjectName(QStringLiteral("tools"));
-  bar->setMovable(false);
+QToolBar* Actions::makeTools(QWidget* parent) {
+  auto* bar = new QToolBar(ActionText::tr("Tools"), parent);
   bar->setToolButtonStyle(Qt::ToolButtonIconOnly);
   const int size = bar->fontMetrics().height() * 3 / 2;
   bar->setIconSize({size, size});
@@ -122,13 +143,10 @@ void Actions::makeToolbar(QMainWindow& w) {
   };
   part({newDesign, open, save});
   part({undo, redo});
-  part({fit, zoomIn, zoomOut, grid, wholeStitches});
+  part({fit, wholeStitches});
   part({centimetres, inches});
   bar->addActions({exportPdf, print});
-  auto* space = new QWidget; // the last one stands above what it shows
-  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-  bar->addWidget(space);
-  bar->addAction(answers);
+  return bar;
 }
 
 void Actions::setWorking(bool working) {
@@ -137,7 +155,8 @@ void Actions::setWorking(bool working) {
        {save,        saveAs,     exportSvg, exportPng,       exportPdf,  exportDirections,
         exportChart, exportRows, print,     printDirections, printChart, zoomIn,
         zoomOut,     fit,        grid,      wholeStitches,   directions, chart,
-        sizes,       enlarge,    answers})
+        sizes,       enlarge,    answers,   drafting,        knitting,   makingUp,
+        before,      nextPart,   partBefore})
     a->setEnabled(working);
 }
 

@@ -6,6 +6,8 @@
 class QAction;
 class QMainWindow;
 class QMenu;
+class QToolBar;
+class QWidget;
 
 namespace scye {
 
@@ -17,17 +19,21 @@ struct Actions {
   QAction *exportDirections, *exportChart, *exportRows, *printDirections, *printChart;
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
-  QAction *directions, *chart, *sizes, *enlarge; // the pages below the drawing table
+  QAction *drafting, *knitting, *makingUp;       // the stages of the work
+  QAction *directions, *chart, *sizes, *enlarge; // the pages
   QAction* answers;                              // the part at the right: fit and findings
-  QAction *guide, *about;
-  QMenu *recent, *wearer;
+  QAction* before; // the garment before the last change, laid under the present one
+  QAction *nextPart, *partBefore;
+  QAction *guide, *keys, *about;
+  QMenu *recent, *wearer, *appearance;
 
   // What needs a design on the drawing table.
   void setWorking(bool working);
+  // The tools of the head bar.
+  [[nodiscard]] QToolBar* makeTools(QWidget* parent);
 
 private:
   void makeMenus(QMainWindow& window);
-  void makeToolbar(QMainWindow& window);
 };
 
 } // namespace scye

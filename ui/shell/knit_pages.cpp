@@ -11,12 +11,18 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
       chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)),
       worn(new WornPage(document, settings)) {
   const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
-  area.addPage(tr("Directions"), directions);
-  area.addPage(tr("Chart"), chart);
-  area.addPage(tr("Sizes"), sizes);
-  area.addPage(tr("Worn"), worn);
+  area.addPage(Stage::Knitting, tr("Directions"), directions);
+  area.addPage(Stage::Knitting, tr("Chart"), chart);
+  area.addPage(Stage::MakingUp, tr("Finished sizes and pins"), sizes);
+  area.addPage(Stage::Drafting, tr("Worn"), worn);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
+  QObject::connect(&attention, &Attention::rowsAsked, directions,
+                   [this, &attention](const PieceRows& rows) {
+                     directions->showRow(rows);
+                     chart->showPiece(rows.piece);
+                     attention.chooseRows(rows);
+                   });
   QObject::connect(&document, &Document::changed, &attention,
                    [&attention](const Document::Event& event) {
                      if (!event.replaced) return;

@@ -1,4 +1,4 @@
-// The pages below the drawing table, and what they have in common: the piece that is looked at.
+// The pages she knits and makes up from, and what they have in common: the piece that is looked at.
 #pragma once
 
 #include "knitting/chart_page.h"

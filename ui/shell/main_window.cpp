@@ -7,6 +7,8 @@
 #include "shell/banner.h"
 #include "shell/export_strip.h"
 #include "shell/file_notices.h"
+#include "shell/head_bar.h"
+#include "shell/key_list.h"
 #include "shell/start_page.h"
 #include "shell/work_area.h"
 #include "shell/workbench.h"
@@ -23,10 +25,11 @@
 namespace scye {
 
 MainWindow::MainWindow(const AppPaths& paths)
-    : paths_(paths), settings_(paths.settings), state_(paths.windowState), wearers_(paths.wearers),
-      actions_(std::make_unique<Actions>(*this)),
+    : paths_(paths), settings_(paths.settings), appearance_(settings_), state_(paths.windowState),
+      wearers_(paths.wearers), actions_(std::make_unique<Actions>(*this)),
       files_(new FileKeeper(document_, watch_, settings_, this)),
-      recovery_(new Recovery(document_, watch_, paths.recovery, this)), banner_(new Banner),
+      recovery_(new Recovery(document_, watch_, paths.recovery, this)),
+      head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
       notices_(new FileNotices(document_, watch_, *files_, *recovery_, settings_, *banner_, this)),
       pages_(new QStackedWidget), start_(new StartPage(settings_)) {
   setWindowIcon(appIcon());
@@ -34,6 +37,7 @@ MainWindow::MainWindow(const AppPaths& paths)
   auto* column = new QVBoxLayout(middle);
   column->setContentsMargins({});
   column->setSpacing(0);
+  column->addWidget(head_);
   column->addWidget(banner_);
   column->addWidget(pages_, 1);
   pages_->addWidget(start_);
@@ -43,6 +47,7 @@ MainWindow::MainWindow(const AppPaths& paths)
   connectFiles();
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.design || event.file) refreshTitle();
+    if (event.derived && actions_->before->isChecked()) refreshBefore();
   });
   connect(&document_.history(), &QUndoStack::indexChanged, this, &MainWindow::refreshHistory);
   connect(&settings_, &Settings::changed, this, &MainWindow::refreshSettings);
@@ -68,6 +73,10 @@ Workbench& MainWindow::workbench() {
     tellOf(work_->exports().exports());
     tellOf(work_->knitFiles().exports());
     connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
+    connect(work_, &Workbench::stageShown, this, [this](Stage stage) {
+      QAction* const actions[] = {actions_->drafting, actions_->knitting, actions_->makingUp};
+      actions[int(stage)]->setChecked(true);
+    });
     connect(&work_->panel(), &EditPanel::howWanted, this, &MainWindow::showGuide);
   }
   return *work_;
@@ -145,6 +154,9 @@ void MainWindow::connectActions() {
   onFiles(a.printDirections, &KnitFiles::printDirections);
   onFiles(a.printChart, &KnitFiles::printChart);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
+  connect(a.drafting, &QAction::triggered, this, [this] { showStage(Stage::Drafting); });
+  connect(a.knitting, &QAction::triggered, this, [this] { showStage(Stage::Knitting); });
+  connect(a.makingUp, &QAction::triggered, this, [this] { showStage(Stage::MakingUp); });
   connect(a.directions, &QAction::triggered, this,
           [this] { showPage(workbench().pages().directions); });
   connect(a.chart, &QAction::triggered, this, [this] { showPage(workbench().pages().chart); });
@@ -155,6 +167,11 @@ void MainWindow::connectActions() {
           [this](bool shown) { workbench().setAnswersShown(shown); });
   connect(a.guide, &QAction::triggered, this,
           [this] { showGuide(work_ ? work_->panel().measurementInUse() : std::nullopt); });
+  connect(a.keys, &QAction::triggered, this, [this] { showKeyList(*this); });
+  connect(a.before, &QAction::toggled, this, &MainWindow::refreshBefore);
+  connect(a.nextPart, &QAction::triggered, this, [this] { workbench().goToNextPart(1); });
+  connect(a.partBefore, &QAction::triggered, this, [this] { workbench().goToNextPart(-1); });
+  fillAppearanceMenu(*a.appearance, settings_);
   connect(a.about, &QAction::triggered, this, [this] {
     banner_->say(Severity::Note, tr("Scyewright"),
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
@@ -176,6 +193,7 @@ void MainWindow::connectFiles() {
   connect(start_, &StartPage::designed, this, [this](const Design& design) {
     document_.replace(design, {}, true);
     showWork();
+    workbench().panel().focusField(Field::Bust, false);
   });
   connect(start_, &StartPage::styleWanted, this, &MainWindow::openStyle);
   connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
@@ -195,6 +213,7 @@ void MainWindow::showStart() {
   if (pages_->currentWidget() != start_) banner_->dismiss();
   document_.replace({}, {});
   actions_->setWorking(false);
+  head_->setWorking(false);
   pages_->setCurrentWidget(start_);
   start_->begin();
   refreshTitle();
@@ -205,9 +224,17 @@ void MainWindow::showWork() {
   banner_->dismiss();
   pages_->setCurrentWidget(&workbench());
   actions_->setWorking(true);
+  head_->setWorking(true);
   refreshTitle();
+  workbench().setStage(Stage::Drafting);
   notices_->offerAgain();
   workbench().table().setFocus();
+}
+
+void MainWindow::showStage(Stage stage) {
+  workbench().setStage(stage);
+  QWidget* page = workbench().area().page();
+  (page ? page : &workbench().table())->setFocus();
 }
 
 void MainWindow::showPage(QWidget* page) {
@@ -245,6 +272,11 @@ void MainWindow::refreshSettings() {
   actions_->wholeStitches->setChecked(settings_.stitchesShown());
 }
 
+void MainWindow::refreshBefore() {
+  const bool wanted = actions_->before->isChecked();
+  attention_.setPreview(wanted ? document_.designBefore() : std::nullopt);
+}
+
 void MainWindow::fillRecent() {
   actions_->recent->clear();
   for (const QString& path : settings_.recentFiles()) {
@@ -274,6 +306,9 @@ QByteArray MainWindow::kept(const char* name) const {
 
 void MainWindow::takeState() {
   if (restoreGeometry(kept("geometry"))) return;
+  // A small screen is filled.
+  constexpr int kSmallScreen = 1366;
+  if (screen()->availableSize().width() <= kSmallScreen) setWindowState(Qt::WindowMaximized);
   const int em = fontMetrics().averageCharWidth();
   resize(QSize(260 * em, 165 * em).boundedTo(0.9 * screen()->availableSize()));
 }

@@ -8,7 +8,9 @@
 #include "settings/app_paths.h"
 #include "settings/preference_store.h"
 #include "shell/actions.h"
+#include "shell/appearance.h"
 #include "shell/file_keeper.h"
+#include "shell/stage.h"
 #include "wearers/wearer_store.h"
 
 #include <QMainWindow>
@@ -21,6 +23,7 @@ class Banner;
 class ExportQueue;
 class FileNotices;
 class GuideWindow;
+class HeadBar;
 class StartPage;
 class Workbench;
 
@@ -44,6 +47,7 @@ public:
   [[nodiscard]] GuideWindow& guide();   // made when it is first needed
   [[nodiscard]] StartPage& startPage() { return *start_; }
   [[nodiscard]] Banner& banner() { return *banner_; }
+  [[nodiscard]] HeadBar& head() { return *head_; }
 
 protected:
   void closeEvent(QCloseEvent* event) override;
@@ -55,10 +59,12 @@ private:
   void connectFiles();
   void showStart();
   void showWork();
+  void showStage(Stage stage);
   void showPage(QWidget* page);
   void refreshTitle();
   void refreshHistory();
   void refreshSettings();
+  void refreshBefore();
   void fillRecent();
   void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
@@ -67,6 +73,7 @@ private:
 
   AppPaths paths_;
   Settings settings_;
+  Appearance appearance_;
   PreferenceStore state_; // of the window
   Document document_;
   FileWatch watch_;
@@ -75,6 +82,7 @@ private:
   std::unique_ptr<Actions> actions_;
   FileKeeper* files_;
   Recovery* recovery_;
+  HeadBar* head_;
   Banner* banner_;
   FileNotices* notices_;
   QStackedWidget* pages_;

@@ -138,7 +138,7 @@ QWidget* StartPage::makeQuestions() {
       aside(tr("Three things are enough to begin with. Everything else is filled in from what "
                "bodies like this measure, marked as such, and can be changed at any time."),
             area);
-  why->setMinimumWidth(60 * em);
+  why->setMinimumWidth(50 * em);
   grid->addWidget(why, 1, 0, 1, 3);
 
   auto* complaint = new QLabel(area);
@@ -232,6 +232,7 @@ void StartPage::begin() {
   takenOn_->setWhere(Source::Body);
   refreshHow();
   for (const Question& q : questions_) {
+    q.box->forgive();
     q.box->setBlank();
     q.complaint->clear();
   }
@@ -247,6 +248,7 @@ void StartPage::answer(const Question& question, double value) {
   if (const auto refusal = check(question.field, value, where)) {
     question.complaint->setText(QString::fromStdString(
         refusalText(question.field, *refusal, builtinPhrases(), settings_.unit(), where)));
+    question.box->refuse();
     return;
   }
   question.complaint->clear();
@@ -276,7 +278,7 @@ void StartPage::draw() {
   Design design;
   design.choose(Choice::TakenOn, int(takenOn_->where()));
   for (const Question& q : questions_) {
-    if (!q.box->value()) {
+    if (!q.box->value() || q.box->isRefused()) {
       if (q.complaint->text().isEmpty())
         q.complaint->setText(tr("%1 is still missing.").arg(q.box->accessibleName()));
       q.box->setFocus();

@@ -2,100 +2,146 @@
 
 #include "look/icons.h"
 
+#include <QSignalBlocker>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 namespace scye {
+namespace {
 
-WorkArea::WorkArea(QWidget* table, QWidget* parent)
-    : QSplitter(Qt::Vertical, parent), table_(table), lower_(new QWidget), tabs_(new QTabBar),
-      pages_(new QStackedWidget), larger_(new QToolButton) {
-  addWidget(table);
-  auto* column = new QVBoxLayout(lower_);
-  column->setContentsMargins({});
-  column->setSpacing(0);
+constexpr double kDrawing = 0.36; // of the room, beside a page
+constexpr int kBeside = 100;      // letters: with less the drawing stands above the page
+
+} // namespace
+
+WorkArea::WorkArea(QWidget* drawing, QWidget* parent)
+    : QWidget(parent), drawing_(drawing), parts_(new QSplitter(Qt::Horizontal)), head_(new QWidget),
+      tabs_(new QTabBar), larger_(new QToolButton), pages_(new QStackedWidget) {
   tabs_->setDocumentMode(true);
   tabs_->setExpanding(false);
   tabs_->setDrawBase(false);
-  tabs_->setAccessibleName(tr("What she knits from"));
+  tabs_->setAccessibleName(tr("Pages"));
   larger_->setIcon(icon("enlarge"));
   larger_->setCheckable(true);
   larger_->setAutoRaise(true);
   larger_->setToolTip(tr("The page alone"));
   larger_->setAccessibleName(larger_->toolTip());
-  auto* head = new QHBoxLayout;
-  head->setContentsMargins({});
-  head->addWidget(tabs_, 1);
-  head->addWidget(larger_);
-  column->addLayout(head);
-  column->addWidget(pages_, 1);
-  pages_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored); // may be folded away
-  addWidget(lower_);
-  setCollapsible(indexOf(lower_), false); // its tabs stay
-  lower_->hide();
-  setStretchFactor(0, 3);
-  setStretchFactor(1, 2);
-  connect(tabs_, &QTabBar::currentChanged, pages_, &QStackedWidget::setCurrentIndex);
-  // A click on the tab of the page that is there folds it away.
-  connect(tabs_, &QTabBar::tabBarClicked, this, [this](int index) {
-    if (index < 0) return;
-    if (index == tabs_->currentIndex() && !isFolded())
-      fold();
-    else
-      showPage(pages_->widget(index));
-  });
+  auto* row = new QHBoxLayout(head_);
+  row->setContentsMargins({});
+  row->addWidget(tabs_, 1);
+  row->addWidget(larger_);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins({});
+  column->setSpacing(0);
+  column->addWidget(head_);
+  column->addWidget(parts_, 1);
+  parts_->addWidget(drawing_);
+  parts_->addWidget(pages_);
+  parts_->setChildrenCollapsible(false);
+  pages_->setMinimumSize(1, 1); // pages scroll
+  pages_->hide();
+  head_->hide();
+  connect(tabs_, &QTabBar::currentChanged, this, &WorkArea::choose);
   connect(larger_, &QToolButton::toggled, this, &WorkArea::setEnlarged);
 }
 
-void WorkArea::addPage(const QString& title, QWidget* page) {
+void WorkArea::addPage(Stage stage, const QString& title, QWidget* page) {
+  all_.append({stage, title, page});
   pages_->addWidget(page);
-  tabs_->addTab(title);
+  QWidget*& chosen = chosen_[int(stage)];
+  if (!chosen && stage != Stage::Drafting) chosen = page;
+  if (stage == stage_) fillTabs();
+}
+
+void WorkArea::fillTabs() {
+  const QSignalBlocker quiet(tabs_);
+  while (tabs_->count() > 0)
+    tabs_->removeTab(0);
+  if (stage_ == Stage::Drafting) tabs_->addTab(tr("Pieces"));
+  for (const Page& page : all_)
+    if (page.stage == stage_) {
+      const int tab = tabs_->addTab(page.title);
+      tabs_->setTabData(tab, QVariant::fromValue(page.widget));
+      if (page.widget == chosen_[int(stage_)]) tabs_->setCurrentIndex(tab);
+    }
   tabs_->updateGeometry(); // it does not say so itself while it is hidden
-  lower_->show();
+  showChosen();
+}
+
+void WorkArea::choose(int tab) {
+  chosen_[int(stage_)] = tab < 0 ? nullptr : tabs_->tabData(tab).value<QWidget*>();
+  showChosen();
+}
+
+void WorkArea::showChosen() {
+  QWidget* chosen = page();
+  head_->setVisible(chosen || tabs_->count() > 1);
+  larger_->setVisible(chosen);
+  if (chosen) pages_->setCurrentWidget(chosen);
+  pages_->setVisible(chosen);
+  if (!chosen) setEnlarged(false);
+  drawing_->setVisible(!chosen || !larger_->isChecked());
+}
+
+QWidget* WorkArea::page() const {
+  return chosen_[int(stage_)];
+}
+
+void WorkArea::setStage(Stage stage) {
+  if (stage == stage_) return;
+  stage_ = stage;
+  fillTabs();
+  Q_EMIT stageChanged();
 }
 
 void WorkArea::showPage(QWidget* page) {
-  tabs_->setCurrentIndex(pages_->indexOf(page));
-  if (isFolded()) setSizes({height() / 2, height() / 2});
+  for (const Page& p : all_)
+    if (p.widget == page) {
+      chosen_[int(p.stage)] = page;
+      if (p.stage == stage_)
+        fillTabs();
+      else
+        setStage(p.stage);
+    }
 }
 
-bool WorkArea::isFolded() const {
-  return pages_->height() < 3 * fontMetrics().height();
-}
-
-void WorkArea::fold() {
-  setEnlarged(false);
-  setSizes({height(), 0});
+QByteArray WorkArea::saveState() const {
+  return parts_->saveState();
 }
 
 bool WorkArea::takeState(const QByteArray& state) {
-  placed_ = restoreState(state);
+  placed_ = parts_->restoreState(state);
   return placed_;
 }
 
+void WorkArea::divide() {
+  const bool beside = width() >= kBeside * fontMetrics().averageCharWidth();
+  const Qt::Orientation way = beside ? Qt::Horizontal : Qt::Vertical;
+  const bool turned = parts_->orientation() != way;
+  parts_->setOrientation(way);
+  if (std::exchange(placed_, true) && !turned) return;
+  const int all = beside ? width() : height(), drawing = int(kDrawing * all);
+  parts_->setSizes({drawing, all - drawing});
+}
+
 void WorkArea::resizeEvent(QResizeEvent* event) {
-  QSplitter::resizeEvent(event);
-  if (lower_->isHidden() || std::exchange(placed_, true)) return;
-  constexpr double kDrawing = 0.58; // of the height: the pieces are looked at most
-  constexpr int kLeastDrawing = 34; // lines: less leaves no room for their figures
-  const int drawing = int(kDrawing * height());
-  if (drawing < kLeastDrawing * fontMetrics().height())
-    fold();
-  else
-    setSizes({drawing, height() - drawing});
+  QWidget::resizeEvent(event);
+  divide();
 }
 
 bool WorkArea::isEnlarged() const {
-  return table_->isHidden();
+  return drawing_->isHidden();
 }
 
 void WorkArea::setEnlarged(bool enlarge) {
-  if (enlarge == isEnlarged()) return;
-  table_->setVisible(!enlarge);
-  larger_->setChecked(enlarge);
-  Q_EMIT enlarged(enlarge);
+  const bool now = enlarge && page();
+  larger_->setChecked(now);
+  if (now == isEnlarged()) return;
+  drawing_->setVisible(!now);
+  Q_EMIT enlarged(now);
 }
 
 } // namespace scye

@@ -1,45 +1,64 @@
-// The middle of the window: the drawing table, and below it pages with what she knits from. A page
-// stands below the drawing or in its place, or is folded away to its tab: so it begins where the
-// pieces would become too small for their figures. While there is no page, only the drawing table
-// shows.
+// The middle of the window: the drawing, and the pages of the stage the work is at. While drafting
+// the drawing has it all; when a page comes forward the drawing stays beside it, to show where on
+// the garment she is. A stage of several pages has tabs; a page may also stand alone.
 #pragma once
 
-#include <QSplitter>
+#include "shell/stage.h"
 
+#include <QList>
+#include <QWidget>
+
+class QSplitter;
 class QStackedWidget;
 class QTabBar;
 class QToolButton;
 
 namespace scye {
 
-class WorkArea : public QSplitter {
+class WorkArea : public QWidget {
   Q_OBJECT
 public:
-  explicit WorkArea(QWidget* table, QWidget* parent = nullptr);
+  explicit WorkArea(QWidget* drawing, QWidget* parent = nullptr);
 
-  void addPage(const QString& title, QWidget* page);
-  void showPage(QWidget* page);
+  void addPage(Stage stage, const QString& title, QWidget* page);
+  void setStage(Stage stage);
+  [[nodiscard]] Stage stage() const { return stage_; }
+  void showPage(QWidget* page);        // and its stage
+  [[nodiscard]] QWidget* page() const; // that is shown; while only the pieces are: nothing
+  [[nodiscard]] QByteArray saveState() const;
   bool takeState(const QByteArray& state);
-  // The page alone in the middle, or the drawing table with it.
+  // The page alone, or the drawing with it.
   void setEnlarged(bool enlarged);
   [[nodiscard]] bool isEnlarged() const;
 
 Q_SIGNALS:
   void enlarged(bool enlarged);
+  void stageChanged();
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
 
 private:
-  [[nodiscard]] bool isFolded() const;
-  void fold();
+  struct Page {
+    Stage stage;
+    QString title;
+    QWidget* widget;
+  };
+  void fillTabs();
+  void choose(int tab);
+  void showChosen();
+  void divide();
 
-  bool placed_ = false; // the line has been drawn, by us or the last time
-  QWidget* table_;
-  QWidget* lower_;
+  Stage stage_ = Stage::Drafting;
+  QWidget* drawing_;
+  QSplitter* parts_;
+  QWidget* head_;
   QTabBar* tabs_;
-  QStackedWidget* pages_;
   QToolButton* larger_;
+  QStackedWidget* pages_;
+  QList<Page> all_;
+  QWidget* chosen_[kStageCount] = {}; // of each stage
+  bool placed_ = false;               // the line has been drawn, by us or the last time
 };
 
 } // namespace scye

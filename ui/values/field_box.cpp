@@ -32,6 +32,7 @@ void FieldBox::setValue(double value) {
 }
 
 void FieldBox::setBlank() {
+  if (!value_ && !refused_ && !dirty_) return;
   value_.reset();
   showText();
 }
@@ -45,13 +46,31 @@ void FieldBox::setFilledIn(bool filledIn) {
 void FieldBox::colour() {
   const QPalette desktop = QGuiApplication::palette();
   QPalette p;
-  if (filledIn_)
+  if (refused_)
+    p.setColor(QPalette::Text,
+               legible(blockingColour(isDark(desktop)), desktop.color(QPalette::Base)));
+  else if (filledIn_)
     p.setColor(QPalette::Text,
                mixed(desktop.color(QPalette::Base), desktop.color(QPalette::Text), 0.66));
   if (p.color(QPalette::Text) != palette().color(QPalette::Text)) setPalette(p);
 }
 
+void FieldBox::refuse() {
+  refused_ = true;
+  dirty_ = false; // it has been said
+  if (lineEdit()->text() != typed_) lineEdit()->setText(typed_);
+  colour();
+}
+
+void FieldBox::forgive() {
+  if (!std::exchange(refused_, false)) return;
+  showText();
+  colour();
+  Q_EMIT gaveUp();
+}
+
 void FieldBox::showText() {
+  if (refused_) return; // it stays
   dirty_ = false;
   const QString text = value_ ? valueText(kind_, *value_, style_) : QString();
   if (text != lineEdit()->text()) lineEdit()->setText(text);
@@ -89,11 +108,18 @@ void FieldBox::commit() {
   if (!dirty_) return;
   const QString text = lineEdit()->text();
   const auto read = readValue(kind_, text, style_.unit);
-  showText();
-  if (read)
-    Q_EMIT entered(*read);
-  else
-    Q_EMIT unreadable(text);
+  typed_ = text;
+  if (std::exchange(refused_, false)) colour();
+  if (read || text.trimmed().isEmpty()) {
+    showText();
+    if (read)
+      Q_EMIT entered(*read);
+    else
+      Q_EMIT unreadable(text);
+    return;
+  }
+  refuse();
+  Q_EMIT unreadable(text);
 }
 
 bool FieldBox::event(QEvent* event) {
@@ -109,13 +135,16 @@ bool FieldBox::event(QEvent* event) {
 }
 
 void FieldBox::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape && dirty_) {
+  if (event->key() == Qt::Key_Escape && (dirty_ || refused_)) {
+    forgive();
     showText();
     selectAll();
     return;
   }
   QAbstractSpinBox::keyPressEvent(event);
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) selectAll();
+  if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter) return;
+  selectAll();
+  if (!refused_ && !isReadOnly()) Q_EMIT done();
 }
 
 void FieldBox::focusInEvent(QFocusEvent* event) {

@@ -1,6 +1,7 @@
 // A field for one value that speaks the value's kind: lengths in either unit, per cent, counts. The
 // text is taken when she is done with it (Return or leaving); until then nothing changes, and
-// Escape puts the old text back. What cannot be read is said, never guessed.
+// Escape puts the old text back. What cannot be read or is refused stays in the box until it is put
+// right or given up: it is said, never guessed.
 #pragma once
 
 #include "values/value_text.h"
@@ -20,6 +21,9 @@ public:
   [[nodiscard]] std::optional<double> value() const { return value_; }
   // A value that was filled in for her is shown paler than one she gave.
   void setFilledIn(bool filledIn);
+  void refuse();  // what was entered last: it stays as it was typed
+  void forgive(); // the value's own text again
+  [[nodiscard]] bool isRefused() const { return refused_; }
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
@@ -30,6 +34,8 @@ Q_SIGNALS:
   void stepped(double value);
   void unreadable(const QString& text);
   void focused();
+  void gaveUp(); // of a refused entry
+  void done();   // Return, and the value was taken
 
 protected:
   [[nodiscard]] StepEnabled stepEnabled() const override;
@@ -47,7 +53,8 @@ private:
   FieldKind kind_;
   ValueStyle style_;
   std::optional<double> value_;
-  bool dirty_ = false, filledIn_ = false;
+  QString typed_; // as it was entered last
+  bool dirty_ = false, filledIn_ = false, refused_ = false;
 };
 
 } // namespace scye

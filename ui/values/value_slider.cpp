@@ -98,6 +98,10 @@ void ValueSlider::mouseReleaseEvent(QMouseEvent* event) {
   Q_EMIT letGo();
 }
 
+void ValueSlider::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && isEnabled()) Q_EMIT startWanted();
+}
+
 void ValueSlider::giveUp() {
   held_ = false;
   setSliderDown(false);

@@ -1,5 +1,5 @@
 // A slider over one value. A press anywhere on it takes hold at that place; from press to release
-// is one gesture, which Escape gives up. Arrow keys step.
+// is one gesture, which Escape gives up. Arrow keys step; a double click asks for the start value.
 #pragma once
 
 #include "values/value_text.h"
@@ -23,12 +23,14 @@ public:
 
   [[nodiscard]] double low() const { return step_ * minimum(); }
   [[nodiscard]] double high() const { return step_ * maximum(); }
+  [[nodiscard]] double placeOf(double value) const; // px from the left
 
 Q_SIGNALS:
   void taken();
   void moved(double value); // while held, or by a key
   void letGo();
   void gaveUp();
+  void startWanted();
   void focusChanged(bool has);
 
 protected:
@@ -36,6 +38,7 @@ protected:
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
@@ -44,7 +47,6 @@ protected:
 
 private:
   void giveUp();
-  [[nodiscard]] double placeOf(double value) const; // px from the left
 
   std::optional<std::pair<double, double>> likely_;
   double step_ = 0.1;

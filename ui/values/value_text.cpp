@@ -93,6 +93,7 @@ QString valueText(FieldKind kind, double value, const ValueStyle& style) {
     text = plain(value, 2);
   }
   if (style.showSign && value > 0 && text != QLatin1String("0")) text.prepend(u'+');
+  text.replace(u'-', QChar(0x2212));                                   // a minus, not a hyphen
   if (style.showUnit && !unit.isEmpty()) text += QChar(0x202f) + unit; // narrow no-break space
   return text;
 }
