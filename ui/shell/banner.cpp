@@ -48,6 +48,7 @@ void Banner::say(Severity severity, const QString& what, const QString& more, QL
   text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
   setAccessibleName(title + u' ' + text);
   while (QLayoutItem* item = offers_->takeAt(0)) {
+    item->widget()->hide(); // it may be the one that is being pressed
     item->widget()->deleteLater();
     delete item;
   }
