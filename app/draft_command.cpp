@@ -3,6 +3,7 @@
 #include "command_line.h"
 #include "directions/row_table_csv.h"
 #include "export/export.h"
+#include "garment/cpu_clock.h"
 #include "garment/verdict.h"
 #include "io/design_file.h"
 #include "io/files.h"
@@ -51,6 +52,7 @@ struct Job {
   LengthUnit unit = LengthUnit::Centimetre;
   std::string terms = "us"; // of the directions
   Derived derived;
+  bool allTried = true; // every remedy, within the time there is for them
 };
 
 std::optional<std::string> writeText(const std::string& path, std::string_view text) {
@@ -292,6 +294,7 @@ void tellFindings(const Job& job) {
       tellLine("  " + phrases().say("remedy." + remedy.key, remedy.params, job.unit) + ":" +
                asSettings(remedy));
   }
+  if (!job.allTried) tellLine(phrases().say("remedies.givenUp"));
 }
 
 } // namespace
@@ -303,7 +306,7 @@ int runDraft(std::span<const std::string> arguments) {
   if (const auto code = readDesign(job, design)) return *code;
 
   job.derived = derive(design);
-  deriveRemedies(design, job.derived);
+  job.allTried = deriveRemedies(design, job.derived, {.seconds = cpuSeconds});
   if (const auto code = writeOutputs(job)) return *code;
   tellFindings(job);
   return anyBlocking(job.derived.findings) ? kBlocked : kDrafted;

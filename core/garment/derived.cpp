@@ -1,9 +1,10 @@
 #include "garment/derived.h"
 
 #include "body/advice.h"
+#include "draft/complete.h"
 #include "garment/knit_checks.h"
-#include "garment/remedies.h"
 
+#include <bit>
 #include <iterator>
 
 namespace scye {
@@ -11,6 +12,63 @@ namespace {
 
 void append(Findings& to, Findings more) {
   to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+Findings findingsOf(const GarmentDraft& draft, const KnitGarment& knit, const PickUps& picked) {
+  Findings all = draft.findings;
+  append(all, checkKnitting(draft, knit, picked));
+  return all;
+}
+
+bool sameMeasured(const Design& a, const Design& b) {
+  for (int f = 0; f < kFieldCount; ++f) {
+    const FieldGroup group = info(Field(f)).group;
+    if ((group == FieldGroup::Measure || group == FieldGroup::Swatch) &&
+        (a.given(Field(f)) != b.given(Field(f)) || a.source(Field(f)) != b.source(Field(f))))
+      return false;
+  }
+  return a.option(Choice::TakenOn) == b.option(Choice::TakenOn);
+}
+
+// One number for what is knitted and sewn (FNV-1a over the row tables and what is made of them).
+class Mark {
+public:
+  void add(std::uint64_t x) { mark_ = (mark_ ^ x) * 0x100000001b3; }
+  void add(double x) { add(std::bit_cast<std::uint64_t>(x)); }
+  void add(int x) { add(std::uint64_t(x)); }
+  [[nodiscard]] std::uint64_t value() const { return mark_; }
+
+private:
+  std::uint64_t mark_ = 0xcbf29ce484222325;
+};
+
+std::uint64_t markOf(const GarmentDraft& g, const KnitGarment& k, const PickUps& picked) {
+  Mark mark;
+  for (const KnitPiece& piece : k.pieces) {
+    mark.add(int(piece.id));
+    for (const RowLine& line : piece.rows) {
+      mark.add(line.leftEdge), mark.add(line.rightEdge);
+      for (const Act& a : line.acts)
+        mark.add(int(a.kind)), mark.add(a.stitches.value());
+    }
+  }
+  for (const int row : k.buttonholes.rows)
+    mark.add(row);
+  mark.add(picked.neck.total()), mark.add(picked.band.stitches);
+  mark.add(picked.buttonholes.count), mark.add(picked.buttonholes.before);
+  for (const int between : picked.buttonholes.between)
+    mark.add(between);
+  // How a cap is drawn in is told where it is sewn.
+  const int top = g.design.option(Choice::CapTop);
+  mark.add(top);
+  if (CapTop(top) != CapTop::Smooth) mark.add(g.sizes[Field::GatherWidth]);
+  if (CapTop(top) == CapTop::Pleated) mark.add(g.sizes[Field::Pleats]);
+  // Where nothing can be knitted as yet, the drafted shape counts.
+  if (k.pieces.empty() || !k.capKnitted)
+    for (const Piece& piece : g.pieces)
+      for (const PieceEdge& edge : piece.edges)
+        mark.add(edge.path.end().x()), mark.add(edge.path.end().y());
+  return mark.value();
 }
 
 } // namespace
@@ -25,25 +83,33 @@ Derived derive(const Design& design, LengthUnit typed) {
   d.gauge = gaugeReport(design);
   d.gaugeEffect = gaugeEffect(d.draft, d.knit, d.gauge);
   append(d.findings, adviceOn(design, d.draft.sizes, d.typed));
-  append(d.findings, d.draft.findings);
-  append(d.findings, checkKnitting(d.draft, d.knit, d.makingUp.pickUps));
+  append(d.findings, findingsOf(d.draft, d.knit, d.makingUp.pickUps));
   return d;
 }
 
 Findings findingsOf(const Design& design) {
   const GarmentDraft draft = draftGarment(design);
   const KnitGarment knit = knitGarment(draft);
-  Findings all = draft.findings;
-  append(all, checkKnitting(draft, knit, knit.gaugeUsable ? pickUps(draft, knit) : PickUps{}));
-  return all;
+  return findingsOf(draft, knit, knit.gaugeUsable ? pickUps(draft, knit) : PickUps{});
 }
 
-void deriveRemedies(const Design& design, Derived& d) {
-  Findings worked = d.draft.findings;
-  append(worked, checkKnitting(d.draft, d.knit, d.makingUp.pickUps));
-  addRemedies(design, d.draft.sizes, &findingsOf, worked);
-  d.findings = adviceOn(design, d.draft.sizes, d.typed);
-  append(d.findings, std::move(worked));
+Chain remedyChain(const Design& design, LengthUnit typed) {
+  const Findings advice = adviceOn(design, complete(design), typed);
+  return {[](const Design& d) { return draftGarment(d).findings; },
+          [design, typed, advice](const Design& d) {
+            const GarmentDraft draft = draftGarment(d);
+            const KnitGarment knit = knitGarment(draft);
+            const PickUps picked = knit.gaugeUsable ? pickUps(draft, knit) : PickUps{};
+            // Advice looks at measurements and swatches alone.
+            Outcome out{sameMeasured(d, design) ? advice : adviceOn(d, draft.sizes, typed),
+                        markOf(draft, knit, picked)};
+            append(out.findings, findingsOf(draft, knit, picked));
+            return out;
+          }};
+}
+
+bool deriveRemedies(const Design& design, Derived& d, const RemedyWatch& watch) {
+  return addRemedies(design, d.draft.sizes, remedyChain(design, d.typed), d.findings, watch);
 }
 
 } // namespace scye

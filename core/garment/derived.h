@@ -5,6 +5,7 @@
 #pragma once
 
 #include "directions/directions.h"
+#include "garment/remedies.h"
 #include "knit/gauge_effect.h"
 
 #include <optional>
@@ -26,8 +27,10 @@ struct Derived {
 [[nodiscard]] Derived derive(const Design& design, LengthUnit typed = LengthUnit::Centimetre);
 // The findings of draft and knitting alone, for remedies: advice brings its own.
 [[nodiscard]] Findings findingsOf(const Design& design);
-// Fills in the remedies of the findings, each tried on the whole chain; slower than derive(), so
-// the window leaves it to a pause.
-void deriveRemedies(const Design& design, Derived& derived);
+// The chain that remedies are tried on: all that can find fault, advice on measurements included.
+[[nodiscard]] Chain remedyChain(const Design& design, LengthUnit typed);
+// Fills in the remedies of the findings. Far slower than derive(); what is returned and when it
+// stops: addRemedies().
+bool deriveRemedies(const Design& design, Derived& derived, const RemedyWatch& watch = {});
 
 } // namespace scye

@@ -1,278 +1,280 @@
 #include "garment/remedies.h"
 
+#include "draft/complete.h"
+#include "garment/recipes.h"
+#include "garment/trials.h"
+
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 namespace scye {
 namespace {
 
-// What may be turned to remove a finding: some fields together, in one direction; or a choice.
-// Without either it is the field where the finding is shown.
-struct Recipe {
-  std::string_view code, key;
-  std::vector<Field> fields;
-  int direction = 1;
-  std::optional<Remedy::Pick> pick = std::nullopt;
+enum class Verdict {
+  Refused, // a value cannot stand in its field
+  Still,   // the finding is still there, or another has come
+  Good,
+  GivenUp,
 };
 
-const std::vector<Recipe>& recipes() {
-  static const std::vector<Recipe> all = {
-      {"size.vanishes", "more.size", {}, 1},
-      {"armhole.narrow", "more.bust", {Field::EaseBust}, 1},
-      {"armhole.narrow", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
-      {"underarm.wide", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
-      {"armhole.shapingHigh", "less.rise", {Field::RiseShare}, -1},
-      {"underarm.low", "less.depth", {Field::EaseArmholeDepth}, -1},
-      {"armhole.tight", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"armhole.tight", "more.bust", {Field::EaseBust}, 1},
-      {"armhole.roomy", "less.depth", {Field::EaseArmholeDepth}, -1},
-      {"armhole.roomy", "less.bust", {Field::EaseBust}, -1},
-      {"cross.wider", "more.shoulder", {Field::EaseCrossShoulder}, 1},
-      {"cross.wider", "less.shown", {}, -1},
-      {"depth.ease", "less.depth", {Field::EaseArmholeDepth}, -1},
-      {"cap.crownWide", "less.crown", {Field::CrownWidth}, -1},
-      {"cap.crownWide", "more.upperArm", {Field::EaseUpperArm}, 1},
-      {"cap.crownWide", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
-      {"match.tooWide", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"match.tooWide", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"match.tooWide", "less.cross", {Field::EaseCrossBack, Field::EaseCrossFront}, -1},
-      {"match.unreachable", "more.capHeight", {Field::CapHeight}, 1},
-      {"match.unreachable", "less.capHeight", {Field::CapHeight}, -1},
-      {"match.unreachable",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"match.nowhere",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"upperArm.closed", "more.upperArm", {Field::EaseUpperArm}, 1},
-      {"upperArm.closed", "less.capHeight", {Field::CapHeight}, -1},
-      {"upperArm.closed",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"crown.wide", "less.crown", {Field::CrownWidth}, -1},
-      {"crown.wide", "more.capHeight", {Field::CapHeight}, 1},
-      {"crown.wide",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"pleats.small", "less.pleats", {Field::Pleats}, -1},
-      {"pleats.small", "more.capEase", {Field::CapEase}, 1},
-      {"gathers.nothing", "more.capEase", {Field::CapEase}, 1},
-      {"gathers.nothing",
-       "capTop.smooth",
-       {},
-       0,
-       Remedy::Pick{Choice::CapTop, int(CapTop::Smooth)}},
-      {"gathers.wide", "less.gatherWidth", {Field::GatherWidth}, -1},
-      {"gathers.thick", "more.gatherWidth", {Field::GatherWidth}, 1},
-      {"gathers.thick", "less.capEase", {Field::CapEase}, -1},
-      {"sleeve.cuffReach", "less.full", {Field::FullGirth}, -1},
-      {"sleeve.cuffReach", "more.sleeveLength", {Field::SleeveLength}, 1},
-      {"sleeve.cuffReach", "less.cuffDepth", {Field::CuffDepth}, -1},
-      {"sleeve.notFull", "more.full", {Field::FullGirth}, 1},
-      {"sleeve.notFull", "less.cuff", {Field::CuffGirth}, -1},
-      {"waist.outside", "more.waistHeight", {Field::WaistHeight}, 1},
-      {"waist.outside", "less.waistHeight", {Field::WaistHeight}, -1},
-      {"waist.outside", "side.straight", {}, 0, Remedy::Pick{Choice::Side, int(Side::Straight)}},
-      {"buttonholes.crowded", "less.buttons", {Field::Buttons}, -1},
-      {"buttonholes.crowded", "less.neckDrop", {Field::FrontNeckDrop}, -1},
-      {"buttonholes.narrow", "more.buttonBand", {Field::ButtonBand}, 1},
-      {"buttonholes.narrow",
-       "band.pickedUp",
-       {},
-       0,
-       Remedy::Pick{Choice::BandMade, int(BandMade::PickedUp)}},
-      {"bust.noRoom", "more.hemToUnderarm", {Field::HemToUnderarm}, 1},
-      {"bust.noRoom",
-       "bust.none",
-       {},
-       0,
-       Remedy::Pick{Choice::BustShaping, int(BustShaping::None)}},
-      {"cap.low", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"cap.low", "more.capHeight", {Field::CapHeight}, 1},
-      {"cap.low", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"cap.high", "more.upperArm", {Field::EaseUpperArm}, 1},
-      {"cap.high", "less.capHeight", {Field::CapHeight}, -1},
-      {"cap.high", "more.crown", {Field::CrownWidth}, 1},
-      {"capEase.high", "less.capEase", {Field::CapEase}, -1},
-      {"capEase.high", "gathers", {}, 0, Remedy::Pick{Choice::CapTop, int(CapTop::Gathered)}},
-      {"capEase.high", "less.capHeight", {Field::CapHeight}, -1},
-      {"capEase.negative", "more.capEase", {Field::CapEase}, 1},
-      {"capEase.negative", "more.capHeight", {Field::CapHeight}, 1},
-      {"lean.notNow",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"halfCap.uneven", "lean", {}, 0, Remedy::Pick{Choice::CapLean, int(CapLean::Leaning)}},
-      {"halfCap.uneven", "more.crown", {Field::CrownWidth}, 1},
-      {"upperArm.tight", "more.upperArm", {Field::EaseUpperArm}, 1},
-      {"upperArm.tight", "less.capHeight", {Field::CapHeight}, -1},
-      {"upperArm.tight",
-       "workOut.capHeight",
-       {},
-       0,
-       Remedy::Pick{Choice::WorkedOut, int(WorkedOut::CapHeight)}},
-      {"wrist.hand", "more.wrist", {Field::EaseWrist}, 1},
-      {"wrist.hand", "more.cuff", {Field::CuffGirth}, 1},
-      {"sleeve.short", "less.cuffDepth", {Field::CuffDepth}, -1},
-      {"neck.wide", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"neck.armhole", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"neck.armhole", "less.neckDrop", {Field::FrontNeckDrop}, -1},
-      {"neck.armhole", "more.crossFront", {Field::EaseCrossFront}, 1},
-      {"shoulder.short", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"shoulder.long", "more.neckWidth", {Field::NeckWidth}, 1},
-      {"shoulder.differs", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"shoulder.differs", "more.neckWidth", {Field::NeckWidth}, 1},
-      {"neck.deep", "less.neckDrop", {Field::FrontNeckDrop}, -1},
-      {"neck.head", "more.neckWidth", {Field::NeckWidth}, 1},
-      {"neck.head", "more.neckDrop", {Field::FrontNeckDrop}, 1},
-      {"neck.head", "more.opening", {Field::BackOpening}, 1},
-      {"neck.base", "more.neckWidth", {Field::NeckWidth}, 1},
-      {"neck.base", "more.neckDrop", {Field::FrontNeckDrop}, 1},
-      {"hip.tight", "more.hip", {Field::EaseHip}, 1},
-      {"hip.tight", "more.bust", {Field::EaseBust}, 1},
-      {"knit.noCapStitches", "less.crown", {Field::CrownWidth}, -1},
-      {"knit.noCapStitches", "more.upperArm", {Field::EaseUpperArm}, 1},
-      {"knit.noCapStitches", "less.underarm", {Field::UnderarmBack, Field::UnderarmFront}, -1},
-      {"knit.noCap", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
-      {"knit.noCap", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"knit.noCap", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"knit.mismatch", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
-      {"knit.mismatch", "more.crown", {Field::CrownWidth}, 1},
-      {"knit.mismatch", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"knit.mismatch", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"knit.deviation", "more.fidelity", {Field::Fidelity}, 1},
-      {"knit.deviation", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
-      {"knit.wideSteps", "everyRow", {}, 0, Remedy::Pick{Choice::EveryRow, int(YesNo::Yes)}},
-      {"knit.wideSteps", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"knit.armholeRows", "more.depth", {Field::EaseArmholeDepth}, 1},
-      {"knit.armholeRows", "more.underarm", {Field::UnderarmBack, Field::UnderarmFront}, 1},
-      {"knit.armholeRows", "less.bust", {Field::EaseBust}, -1},
-      {"knit.sleeveFast", "more.wrist", {Field::EaseWrist}, 1},
-      {"knit.sleeveFast", "less.upperArm", {Field::EaseUpperArm}, -1},
-      {"knit.sleeveFast",
-       "sleeve.straight",
-       {},
-       0,
-       Remedy::Pick{Choice::SleeveLine, int(SleeveLine::Straight)}},
-      {"knit.blunt", "more.neckDrop", {Field::FrontNeckDrop}, 1},
-      {"knit.blunt", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"knit.rounded", "more.shown", {}, 1},
-      {"knit.rounded", "less.shown", {}, -1},
-      {"knit.rounded", "more.bust", {Field::EaseBust}, 1},
-      {"knit.rounded", "less.bust", {Field::EaseBust}, -1},
-      {"knit.impossible", "less.neckWidth", {Field::NeckWidth}, -1},
-      {"knit.impossible", "more.bust", {Field::EaseBust}, 1},
-  };
-  return all;
-}
+constexpr int kFarthest = 512; // steps: 51 cm
 
 class Search {
 public:
-  Search(const Design& design, const Sizes& sizes, const Evaluate& evaluate, const Findings& before)
-      : design_(design), sizes_(sizes), evaluate_(evaluate), before_(before) {}
+  Search(const Design& design, const Sizes& sizes, const Chain& chain, Findings& findings,
+         const RemedyWatch& watch)
+      : design_(design), sizes_(sizes), chain_(chain), findings_(findings), before_(findings),
+        watch_(watch), trials_(design, chain), orders_(findings.size()),
+        start_(watch.seconds ? watch.seconds() : 0) {}
 
-  std::optional<Remedy> run(const Recipe& recipe, Field shownAt) {
-    if (recipe.pick) {
-      Remedy remedy{std::string(recipe.key), {}, {}, {*recipe.pick}};
-      if (works(remedy, recipe.code)) return remedy;
-      return std::nullopt;
-    }
-    fields_.clear();
-    for (Field f : recipe.fields)
-      fields_.push_back(effective(f));
-    if (fields_.empty()) fields_.push_back(shownAt);
-    const FieldKind kind = info(fields_.front()).kind;
-    const double step = kind == FieldKind::Share ? 0.01 : kind == FieldKind::Count ? 1 : 0.1;
-    const auto at = [&](int n) { return remedyAt(recipe, n * step); };
-    int bad = 0, good = 0;
-    for (int n = 1; n <= 512 && !good; n *= 2) {
-      const auto trial = at(n);
-      if (!trial) break;
-      works(*trial, recipe.code) ? good = n : bad = n;
-    }
-    // The finding may be gone only in a window that doubling steps over: walk.
-    for (int n = 3; n <= 60 && !good; ++n) {
-      const auto trial = at(n);
-      if (!trial) break;
-      if (works(*trial, recipe.code)) good = n, bad = n - 1;
-    }
-    if (!good) return std::nullopt;
-    while (good - bad > 1) {
-      const int mid = (good + bad) / 2;
-      const auto trial = at(mid);
-      (trial && works(*trial, recipe.code) ? good : bad) = mid;
-    }
-    return at(good);
+  bool run() {
+    // A doubtful measurement explains much: its correction is tried on everything that is found.
+    for (std::size_t i = 0; i < before_.size(); ++i)
+      for (const Finding& doubt : before_)
+        for (const Remedy& remedy : doubt.remedies)
+          if (before_[i].remedies.empty() && before_[i].severity != Severity::Note)
+            tasks_.push_back({i, 0, nullptr, &remedy});
+    for (std::size_t i = 0; i < before_.size(); ++i)
+      for (const Recipe& recipe : recipes())
+        if (recipe.code == before_[i].code) tasks_.push_back({i, recipe.rank, &recipe, nullptr});
+    if (tasks_.empty()) return true;
+    std::stable_sort(tasks_.begin(), tasks_.end(), [this](const Task& a, const Task& b) {
+      const auto gravity = [this](const Task& t) { return -int(before_[t.finding].severity); };
+      return std::pair(gravity(a), a.rank) < std::pair(gravity(b), b.rank);
+    });
+    madeNow_ = chain_.whole(design_).made;
+    for (const Task& task : tasks_)
+      if (!attempt(task)) return false;
+    return true;
   }
 
 private:
+  struct Task {
+    std::size_t finding;
+    int rank;
+    const Recipe* recipe; // or
+    const Remedy* correction;
+  };
+
+  [[nodiscard]] bool goOn() const {
+    if (watch_.stop.stop_requested() || trials_.wholeCount() >= watch_.mostTrials) return false;
+    return !watch_.seconds || watch_.seconds() - start_ < watch_.giveUpAfter;
+  }
+
+  // False: given up.
+  bool attempt(const Task& task) {
+    task_ = &task;
+    recipe_ = task.recipe;
+    if (!recipe_) return attemptOnce(*task.correction);
+    if (recipe_->pick) return attemptOnce({std::string(recipe_->key), {}, {}, {*recipe_->pick}});
+    fields_.clear();
+    for (const Field f : recipe_->fields)
+      fields_.push_back(effective(f));
+    if (fields_.empty()) fields_.push_back(effective(finding().fields.front()));
+    least_ = leastSteps();
+    return attemptSizes();
+  }
+
+  bool attemptOnce(const Remedy& remedy) {
+    if (applied(design_, remedy) == design_) return true;
+    const Verdict verdict = whole(remedy);
+    if (verdict == Verdict::Good) keep(remedy);
+    return verdict != Verdict::GivenUp;
+  }
+
+  // The smallest step for which the draft alone is content, then on from there on the whole chain.
+  bool attemptSizes() {
+    const int first = firstDrafted();
+    if (first == 0) return goOn();
+    static constexpr int kOn[] = {0, 1, 2, 4, 8, 16, 32, 64, 3, 5, 6, 10, 12};
+    int bad = first - 1;
+    for (const int on : kOn) {
+      const int n = first + on * least_;
+      const Verdict verdict = tried(n, true);
+      if (verdict == Verdict::GivenUp) return false;
+      if (verdict == Verdict::Refused) continue;
+      if (verdict == Verdict::Still) {
+        bad = std::max(bad, n);
+        continue;
+      }
+      return narrowed(std::min(bad, n - 1), n);
+    }
+    return true;
+  }
+
+  // Between a step that does not help and one that does, to within the least change.
+  bool narrowed(int bad, int good) {
+    while (good - bad > least_) {
+      const int mid = (good + bad) / 2;
+      const Verdict verdict = tried(mid, true);
+      if (verdict == Verdict::GivenUp) break; // what helps is known all the same
+      (verdict == Verdict::Good ? good : bad) = mid;
+    }
+    keep(*remedyAt(good));
+    return true;
+  }
+
+  // 0: none.
+  int firstDrafted() {
+    int bad = least_ - 1, good = 0;
+    for (int n = least_; n <= kFarthest && !good; n *= 2) {
+      const Verdict verdict = tried(n, false);
+      if (verdict == Verdict::GivenUp) return 0;
+      if (verdict == Verdict::Refused) break;
+      verdict == Verdict::Good ? good = n : bad = n;
+    }
+    // The finding may be gone only in a window that doubling steps over: walk.
+    for (int n = least_ + 1; n <= least_ + 60 && !good; ++n) {
+      const Verdict verdict = tried(n, false);
+      if (verdict == Verdict::GivenUp) return 0;
+      if (verdict == Verdict::Refused) break;
+      if (verdict == Verdict::Good) good = n, bad = n - 1;
+    }
+    while (good - bad > 1) {
+      const int mid = (good + bad) / 2;
+      const Verdict verdict = tried(mid, false);
+      if (verdict == Verdict::GivenUp) return 0;
+      (verdict == Verdict::Good ? good : bad) = mid;
+    }
+    return good;
+  }
+
+  Verdict tried(int n, bool wholly) {
+    const auto remedy = remedyAt(n);
+    if (!remedy) return Verdict::Refused;
+    if (!goOn()) return Verdict::GivenUp;
+    if (!removes(trials_.drafted(*remedy))) return Verdict::Still;
+    return wholly ? whole(*remedy) : Verdict::Good;
+  }
+
+  Verdict whole(const Remedy& remedy) {
+    if (!goOn()) return Verdict::GivenUp;
+    if (!removes(trials_.drafted(remedy))) return Verdict::Still;
+    const Outcome& after = trials_.whole(remedy);
+    return removes(after.findings) && after.made != madeNow_ ? Verdict::Good : Verdict::Still;
+  }
+
+  // Gone, and nothing new as grave in its place.
+  [[nodiscard]] bool removes(const Findings& after) const {
+    return std::none_of(after.begin(), after.end(), [&](const Finding& f) {
+      return f.code == finding().code || (f.severity >= finding().severity && isNew(f, after));
+    });
+  }
+  // A kind of finding is new where there are more of it than there were, or a graver one.
+  [[nodiscard]] bool isNew(const Finding& f, const Findings& after) const {
+    const auto likeIt = [&](const Finding& other) {
+      return other.code == f.code && other.severity >= f.severity &&
+             other.fields.front() == f.fields.front();
+    };
+    return std::count_if(after.begin(), after.end(), likeIt) >
+           std::count_if(before_.begin(), before_.end(), likeIt);
+  }
+
+  [[nodiscard]] const Finding& finding() const { return before_[task_->finding]; }
+
   // On a garment that fits the ease is already in: there the measurement itself is turned.
   [[nodiscard]] Field effective(Field f) const {
     const auto m = measurementOf(f);
     return m && sizes_.fromGarment(*m) ? *m : f;
   }
 
-  [[nodiscard]] std::optional<Remedy> remedyAt(const Recipe& recipe, double by) const {
-    Remedy remedy{std::string(recipe.key), {}, {}, {}};
-    const bool share = info(fields_.front()).kind == FieldKind::Share;
-    const auto flat = [](Field f) {
-      return isMeasurement(f) && info(f).kind == FieldKind::Girth ? 0.5 : 1;
-    };
-    for (Field f : fields_) {
-      const double grain = share ? 100 : info(f).kind == FieldKind::Count ? 1 : 10;
+  [[nodiscard]] double step() const {
+    const FieldKind kind = info(fields_.front()).kind;
+    return kind == FieldKind::Share ? 0.01 : kind == FieldKind::Count ? 1 : 0.1;
+  }
+
+  [[nodiscard]] int leastSteps() const {
+    const Field f = fields_.front();
+    if (info(f).kind == FieldKind::Count) return 1;
+    const double w = sizes_.stitch.width, h = sizes_.stitch.height;
+    double least = leastChange(f, w, h);
+    if (info(f).kind == FieldKind::Share)
+      least = f == Field::RiseShare ? 0.5 * h / sizes_.finished(Field::ArmholeDepth) : 0.05;
+    return std::clamp(int(std::ceil(least / step() - 1e-6)), 1, kFarthest);
+  }
+
+  // A flat width is half a girth.
+  [[nodiscard]] double flat(Field f) const { return flatShare(f, design_.source(f)); }
+
+  [[nodiscard]] std::optional<Remedy> remedyAt(int steps) const {
+    Remedy remedy{std::string(recipe_->key), {}, {}, {}};
+    const FieldKind kind = info(fields_.front()).kind;
+    const double by = steps * step();
+    for (const Field f : fields_) {
+      const double grain = kind == FieldKind::Share ? 100 : kind == FieldKind::Count ? 1 : 10;
       // On whole tenths, as a person would set it.
-      const double raw = sizes_[f] + recipe.direction * by * flat(f);
-      const double value =
-          (recipe.direction > 0 ? std::ceil(raw * grain - 1e-6) : std::floor(raw * grain + 1e-6)) /
-          grain;
-      if (check(f, value)) return std::nullopt;
+      const double raw = sizes_[f] + recipe_->direction * by * flat(f);
+      const double value = (recipe_->direction > 0 ? std::ceil(raw * grain - 1e-6)
+                                                   : std::floor(raw * grain + 1e-6)) /
+                           grain;
+      if (check(f, value, design_.source(f))) return std::nullopt;
       remedy.changes.push_back({f, value});
     }
-    const double to = remedy.changes.front().value;
-    const double change = std::abs(to - sizes_[fields_.front()]) / flat(fields_.front());
-    const bool count = info(fields_.front()).kind == FieldKind::Count;
-    remedy.params = share   ? Params{percentParam("by", change), percentParam("to", to)}
-                    : count ? Params{numberParam("by", change), numberParam("to", to)}
-                            : Params{lengthParam("by", change), lengthParam("to", to)};
+    const double value = remedy.changes.front().value;
+    const double change = std::abs(value - sizes_[fields_.front()]) / flat(fields_.front());
+    const auto param = kind == FieldKind::Share   ? &percentParam
+                       : kind == FieldKind::Count ? &numberParam
+                                                  : &lengthParam;
+    remedy.params = Params{param("by", change), param("to", value)};
     return remedy;
   }
 
-  [[nodiscard]] bool works(const Remedy& remedy, std::string_view code) const {
-    const Findings after = evaluate_(applied(design_, remedy));
-    if (findCode(after, code)) return false;
-    return std::none_of(after.begin(), after.end(), [&](const Finding& f) {
-      return f.severity == Severity::Blocking && !findCode(before_, f.code);
+  // Whether a remedy takes back what was set: nearer to where the value would start by itself.
+  [[nodiscard]] bool takesBack(const Remedy& remedy) const {
+    for (const auto& [field, value] : remedy.changes) {
+      if (!design_.has(field)) return false;
+      Design untouched = design_;
+      untouched.clear(field);
+      const double start = complete(untouched)[field];
+      if (std::abs(value - start) >= std::abs(sizes_[field] - start)) return false;
+    }
+    for (const auto& [choice, option] : remedy.picks)
+      if (option != 0) return false;
+    return true;
+  }
+
+  void keep(const Remedy& remedy) {
+    std::vector<Remedy>& list = findings_[task_->finding].remedies;
+    const bool there = std::any_of(list.begin(), list.end(), [&](const Remedy& r) {
+      return r.changes == remedy.changes && r.picks == remedy.picks &&
+             r.onGarment == remedy.onGarment;
     });
+    if (there) return;
+    RemedyOrder order{0, 0, 0, !recipe_ || takesBack(remedy) ? 0 : 1, task_->rank};
+    for (const Finding& f : trials_.whole(remedy).findings)
+      ++(f.severity == Severity::Blocking  ? order.blocking
+         : f.severity == Severity::Warning ? order.warnings
+                                           : order.notes);
+    std::vector<RemedyOrder>& orders = orders_[task_->finding];
+    const auto at = std::upper_bound(orders.begin(), orders.end(), order) - orders.begin();
+    orders.insert(orders.begin() + at, order);
+    list.insert(list.begin() + at, remedy);
+    if (watch_.found) watch_.found(task_->finding, list);
   }
 
   const Design& design_;
   const Sizes& sizes_;
-  const Evaluate& evaluate_;
-  const Findings& before_;
+  const Chain& chain_;
+  Findings& findings_;
+  const Findings before_;
+  const RemedyWatch& watch_;
+  Trials trials_;
+  std::vector<std::vector<RemedyOrder>> orders_; // beside the remedies of each finding
+  double start_;
+  std::uint64_t madeNow_ = 0;
+  std::vector<Task> tasks_;
+  // What is being attempted.
+  const Task* task_ = nullptr;
+  const Recipe* recipe_ = nullptr;
   std::vector<Field> fields_;
+  int least_ = 1; // steps
 };
 
 } // namespace
 
-void addRemedies(const Design& design, const Sizes& sizes, const Evaluate& evaluate,
-                 Findings& findings) {
-  const Findings before = findings;
-  Search search(design, sizes, evaluate, before);
-  for (Finding& finding : findings)
-    for (const Recipe& recipe : recipes())
-      if (recipe.code == finding.code)
-        if (auto remedy = search.run(recipe, finding.fields.front()))
-          finding.remedies.push_back(std::move(*remedy));
+bool addRemedies(const Design& design, const Sizes& sizes, const Chain& chain, Findings& findings,
+                 const RemedyWatch& watch) {
+  return Search(design, sizes, chain, findings, watch).run();
 }
 
 } // namespace scye

@@ -1,49 +1,58 @@
-// One redraft, as it happens on every step of a slider: from the design to outlines and findings,
-// the bust moving so that nothing stays the same.
-#include "garment/remedies.h"
-#include "seam/garment_draft.h"
+// One redraft, as it happens on every step of a slider, the bust moving so that nothing stays the
+// same: the plain draft, the whole chain, and the chain with all remedies of a sleeve far too wide.
+#include "garment/derived.h"
 
 #include <benchmark/benchmark.h>
+
+#include <cmath>
 
 namespace scye {
 namespace {
 
-Design sliding(Garment garment, CapLean lean, std::int64_t step) {
+// `gauge`: stitches in 10 cm.
+Design sliding(Garment garment, double gauge, std::int64_t step) {
   Design design;
-  design.choose(Choice::Garment, garment).choose(Choice::CapLean, lean);
-  design.set(Field::Bust, 92 + 0.1 * double(step % 100));
-  design.set(Field::UpperArm, 29).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
+  design.choose(Choice::Garment, garment);
+  design.set(Field::Bust, 92 + 0.1 * double(step % 100)).set(Field::UpperArm, 29);
+  design.set(Field::SwatchStitches, gauge).set(Field::SwatchRows, std::round(1.36 * gauge));
   return design;
 }
 
-void redraft(benchmark::State& state, Garment garment, CapLean lean) {
-  std::int64_t step = 0;
-  for (auto _ : state)
-    benchmark::DoNotOptimize(draftGarment(sliding(garment, lean, ++step)));
+template <class Work>
+void along(const char* name, Garment garment, double gauge, const Work& work) {
+  benchmark::RegisterBenchmark(name, [=](benchmark::State& state) {
+    std::int64_t step = 0;
+    for (auto _ : state)
+      work(sliding(garment, gauge, ++step));
+  })->Unit(benchmark::kMicrosecond);
 }
-BENCHMARK_CAPTURE(redraft, pullover, Garment::Pullover, CapLean::Upright)
-    ->Name("redraftPullover")
-    ->Unit(benchmark::kMicrosecond);
-BENCHMARK_CAPTURE(redraft, jacket, Garment::Jacket, CapLean::Upright)
-    ->Name("redraftJacket")
-    ->Unit(benchmark::kMicrosecond);
-BENCHMARK_CAPTURE(redraft, leaning, Garment::Jacket, CapLean::Leaning)
-    ->Name("redraftJacketLeaningCap")
-    ->Unit(benchmark::kMicrosecond);
 
-// A design with something to put right: the remedies are tried out one by one.
-void remedies(benchmark::State& state) {
-  Design design = sliding(Garment::Pullover, CapLean::Upright, 0);
-  design.set(Field::EaseUpperArm, 22);
-  const auto evaluate = [](const Design& d) { return draftGarment(d).findings; };
-  for (auto _ : state) {
-    const GarmentDraft draft = draftGarment(design);
-    Findings findings = draft.findings;
-    addRemedies(design, draft.sizes, evaluate, findings);
-    benchmark::DoNotOptimize(findings);
-  }
+void draft(const Design& design) {
+  benchmark::DoNotOptimize(draftGarment(design));
 }
-BENCHMARK(remedies)->Unit(benchmark::kMillisecond);
+void whole(const Design& design) {
+  benchmark::DoNotOptimize(derive(design));
+}
+void remedies(const Design& design) {
+  Design wide = design;
+  wide.set(Field::EaseUpperArm, 22);
+  Derived derived = derive(wide);
+  deriveRemedies(wide, derived);
+  benchmark::DoNotOptimize(derived);
+}
+
+[[maybe_unused]] const bool kRegistered = [] {
+  along("redraftPullover22/draft", Garment::Pullover, 22, draft);
+  along("redraftPullover22/whole", Garment::Pullover, 22, whole);
+  along("redraftPullover22/remedies", Garment::Pullover, 22, remedies);
+  along("redraftJacket22/draft", Garment::Jacket, 22, draft);
+  along("redraftJacket22/whole", Garment::Jacket, 22, whole);
+  along("redraftJacket22/remedies", Garment::Jacket, 22, remedies);
+  along("redraftPullover36/draft", Garment::Pullover, 36, draft);
+  along("redraftPullover36/whole", Garment::Pullover, 36, whole);
+  along("redraftPullover36/remedies", Garment::Pullover, 36, remedies);
+  return true;
+}();
 
 } // namespace
 } // namespace scye

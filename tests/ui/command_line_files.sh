@@ -42,7 +42,7 @@ code 3 'names to nowhere'
 code 3 'draft to nowhere'
 grep -q '"findings"' closed.json || wrong 'the report is not whole where stdout is closed'
 mkfifo pipe
-(exec 3<pipe) & # opens it, and leaves
+timeout 60 sh -c "exec 3<pipe" & # opens it, and leaves
 "$program" names >pipe 2>err.txt
 got=$?
 [ "$got" -eq 3 ] || [ "$got" -eq 0 ] || wrong "names to a reader who left: exit code $got"
@@ -69,7 +69,7 @@ done
 "$program" draft jacket.scye --report itself.json --report dangling.json >out.txt 2>err.txt
 code 3 'two links that lead nowhere'
 mkfifo pipe.json
-cat pipe.json >got.json &
+timeout 60 cat pipe.json >got.json &
 "$program" draft jacket.scye --report pipe.json >out.txt 2>err.txt
 code 0 'into a pipe'
 wait
@@ -120,7 +120,7 @@ code 0 'a hostile design'
 "$program" draft jacket.scye --with "garment=$hostile" >>out.txt 2>>err.txt
 "$program" draft jacket.scye "--$hostile" x >>out.txt 2>>err.txt
 "$program" "--$hostile" >>out.txt 2>>err.txt
-sed "s/\"title\"/\"$(printf 'a\\u001b[2J\\u202e')\"/" jacket.scye >key.scye
+sed "s/\"title\"/\"$(printf 'a\\\\u001b[2J\\\\u202e')\"/" jacket.scye >key.scye
 "$program" draft key.scye >>out.txt 2>>err.txt
 code 3 'a hostile key'
 for file in out.txt err.txt h.svg c.svg h.html h.txt h.csv h.json; do

@@ -16,6 +16,7 @@
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QMessageBox>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTest>
 #include <QTimer>
@@ -46,32 +47,30 @@ protected:
     int questions = 0, dialogs = 0;
   };
   void work(Hand& hand) {
-    auto* timer = new QTimer(window_.get());
-    timer->setInterval(20);
-    connect_(timer, hand);
-    timer->start();
+    QObject::disconnect(&timer_, nullptr, nullptr, nullptr);
+    QObject::connect(&timer_, &QTimer::timeout, &timer_, [&hand] { act(hand); });
+    timer_.start(20);
   }
-  void connect_(QTimer* timer, Hand& hand) {
-    QObject::connect(timer, &QTimer::timeout, timer, [&hand] {
-      QWidget* modal = QApplication::activeModalWidget();
-      if (auto* dialog = qobject_cast<QFileDialog*>(modal)) {
-        auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
-        if (!name || !name->isVisible()) return;
-        ++hand.dialogs;
-        if (hand.names.isEmpty()) return dialog->reject();
-        name->selectAll();
-        QTest::keyClicks(name, hand.names.takeFirst());
-        QTest::keyClick(name, Qt::Key_Return);
-      } else if (auto* box = qobject_cast<QMessageBox*>(modal)) {
-        ++hand.questions;
-        const QString wanted = hand.answers.isEmpty() ? QString() : hand.answers.takeFirst();
-        for (QAbstractButton* b : box->buttons())
-          if (QString(b->text()).remove(u'&') == wanted)
-            return QTest::mouseClick(b, Qt::LeftButton);
-        QTest::keyClick(box, Qt::Key_Escape);
-      }
-    });
+  static void act(Hand& hand) {
+    QWidget* modal = QApplication::activeModalWidget();
+    if (auto* dialog = qobject_cast<QFileDialog*>(modal)) {
+      auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+      if (!name || !name->isVisible()) return;
+      ++hand.dialogs;
+      if (hand.names.isEmpty()) return dialog->reject();
+      name->selectAll();
+      QTest::keyClicks(name, hand.names.takeFirst());
+      QTest::keyClick(name, Qt::Key_Return);
+    } else if (auto* box = qobject_cast<QMessageBox*>(modal)) {
+      ++hand.questions;
+      const QString wanted = hand.answers.isEmpty() ? QString() : hand.answers.takeFirst();
+      for (QAbstractButton* b : box->buttons())
+        if (QString(b->text()).remove(u'&') == wanted) return QTest::mouseClick(b, Qt::LeftButton);
+      QTest::keyClick(box, Qt::Key_Escape);
+    }
   }
+  QTimer timer_;
+
   void askWithDialogs() {
     QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
     window_->files().setAsking(askingWithDialogs(window_.get(), window_->settings()));
@@ -230,10 +229,13 @@ TEST_F(FilesDisk, linksDevicesAndProtectedFilesAreLeftAsTheyAre) {
 TEST_F(FilesDisk, aNameThatIsNoUtf8IsRefusedAndNeverWrittenAsAnother) {
   openDemo();
   const QByteArray odd = folder_.path().toLocal8Bit() + "/odd\xff.scye";
-  const int before = int(QDir(folder_.path()).entryList(QDir::Files).size());
+  const auto designs = [this] {
+    return QDir(folder_.path()).entryList({QStringLiteral("*.scye")}, QDir::Files);
+  };
+  const QStringList before = designs();
   EXPECT_FALSE(window_->files().saveTo(QFile::decodeName(odd)));
   EXPECT_TRUE(window_->banner().isVisible());
-  EXPECT_EQ(int(QDir(folder_.path()).entryList(QDir::Files).size()), before);
+  EXPECT_EQ(designs(), before);
   EXPECT_EQ(diskPath(QStringLiteral("/a/Käthe.scye")), "/a/Käthe.scye");
 }
 
@@ -290,6 +292,7 @@ TEST_F(FilesDisk, everyExportAsksBeforeItReplaces) {
     Hand hand{{QStringLiteral("out")}, {QStringLiteral("Cancel")}};
     work(hand);
     e.ask();
+    timer_.stop(); // before its hand goes
     EXPECT_EQ(hand.questions, 1);
     EXPECT_EQ(contents(file(e.made)), "mine");
   }
@@ -297,7 +300,8 @@ TEST_F(FilesDisk, everyExportAsksBeforeItReplaces) {
 
 TEST_F(FilesDisk, whatIsStillBeingTypedIsSaved) {
   openDemo();
-  auto* notes = named<QWidget>(QStringLiteral("Notes"));
+  QTest::mouseClick(named<QWidget>(QStringLiteral("Notes")), Qt::LeftButton); // the heading
+  auto* notes = named<QPlainTextEdit>(QStringLiteral("Notes"));
   ASSERT_TRUE(notes);
   notes->setFocus();
   QTest::keyClicks(notes, QStringLiteral("grey, "));

@@ -81,6 +81,7 @@ TEST_F(FilesRecovery, whatIsHeldOrBeingTypedIsKept) {
   EXPECT_TRUE(
       QTest::qWaitFor([&] { return !QFile::exists(window_->recovery().file()); }, kBehindAtMostMs))
       << "given up: there is nothing to keep";
+  QTest::mouseClick(named<QWidget>(QStringLiteral("Notes")), Qt::LeftButton); // the heading
   auto* notes = named<QPlainTextEdit>(QStringLiteral("Notes"));
   ASSERT_TRUE(notes);
   notes->setFocus();

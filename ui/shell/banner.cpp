@@ -2,6 +2,7 @@
 
 #include "fit/severity.h"
 #include "look/icons.h"
+#include "model/plain_text.h"
 #include "paint/picture_colours.h"
 
 #include <QHBoxLayout>
@@ -35,14 +36,19 @@ Banner::Banner(QWidget* parent)
   hide();
 }
 
-void Banner::say(Severity severity, const QString& title, const QString& text,
-                 QList<Offer> offers) {
+void Banner::say(Severity severity, const QString& what, const QString& more, QList<Offer> offers) {
   severity_ = severity;
+  // Names and reasons may come from a file.
+  const auto plain = [](const QString& words) {
+    return QString::fromStdString(plainLine(words.toStdString()));
+  };
+  const QString title = plain(what), text = plain(more);
   const int size = fontMetrics().height();
   sign_->setPixmap(severityIcon(severity).pixmap(size, size));
   text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
   setAccessibleName(title + u' ' + text);
   while (QLayoutItem* item = offers_->takeAt(0)) {
+    item->widget()->hide(); // it may be the one that is being pressed
     item->widget()->deleteLater();
     delete item;
   }

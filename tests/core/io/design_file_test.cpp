@@ -89,7 +89,7 @@ const std::vector<BadFile>& badFiles() {
       {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4,
        "is wrong here"},
       {"text that is not UTF-8", fileWith("\"title\": \"\xff\""), 2, "is wrong here"},
-      {"deeper than any design", "\n" + std::string(200'000, '['), 2, "brackets in brackets"},
+      {"deeper than any design", "\n" + std::string(200'000, '['), 2, "brackets stand in brackets"},
       {"deeper than any design, in groups",
        [] {
          std::string text;
