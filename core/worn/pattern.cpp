@@ -259,8 +259,11 @@ NeckPattern neckOf(const Derived& d) {
   neck.standing = d.draft.design.as<Neckline>(Choice::Neckline) == Neckline::High;
   const PickUps& up = d.makingUp.pickUps;
   const double knitted = up.neck.backLength + up.neck.frontLength * (up.neck.twoFronts ? 2 : 1);
-  if (!neck.standing && knitted > 0)
-    neck.innerShare = std::clamp(d.draft.bodice.neckEdge / knitted, 0.5, 1.0);
+  if (knitted <= 0) return neck;
+  // A band that stands up is a rib, and draws in to the neck as far as a rib does (common practice:
+  // by up to a quarter); any other has the length of the finished neck edge.
+  const double free = neck.standing ? 1.05 * d.draft.sizes[Field::NeckBase] : d.draft.bodice.neckEdge;
+  neck.innerShare = std::clamp(free / knitted, neck.standing ? 0.75 : 0.5, 1.0);
   return neck;
 }
 
