@@ -113,7 +113,10 @@ constexpr double kAnswers = 50; // ms
 
 class BesideTheWindow : public WindowFixture {
 protected:
-  void SetUp() override { openDemo(); }
+  void SetUp() override {
+    openDemo();
+    document().setPatience(std::chrono::milliseconds(kWaitMs)); // as it is worked with
+  }
   // Much to find, at a gauge where each trial takes its time.
   [[nodiscard]] Design demanding() {
     Design d = document().design();

@@ -12,6 +12,8 @@ WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) 
   window_->files().setAsking({[] { return QString(); }, [](const QString&) { return QString(); },
                               [](const QString&) { return FileKeeper::Answer::Discard; }});
   window_->setWindowState(Qt::WindowNoState); // the screen may be a small one
+  // What is in view is the present design's, however busy the machine.
+  document().setPatience(std::chrono::minutes(1));
   window_->resize(1280, 800);
   window_->show();
   window_->activateWindow();

@@ -58,7 +58,7 @@ void Document::take() {
   derived_ = std::move(ready_.derived);
   bare_ = derived_->findings;
   shown_ = ready_.version;
-  slow_ = ready_.ms > kWaitMs;
+  slow_ = ready_.ms > double(patience_.count());
   stale_ = shown_ != version_;
 }
 
@@ -67,7 +67,7 @@ const Derived& Document::derived() {
   if (stale_ && std::exchange(begun_, version_) != version_) {
     startRedraft();
     // After a slow one nothing is waited for until one is quick again.
-    if (!slow_) redraft_.finished(std::chrono::milliseconds(kWaitMs));
+    if (!slow_) redraft_.finished(patience_);
     take();
   }
   return *derived_;

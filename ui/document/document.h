@@ -40,6 +40,8 @@ public:
   [[nodiscard]] const Design& design() const { return design_; }
   // Of the present design; or, while its redraft takes long, of the last that is ready.
   [[nodiscard]] const Derived& derived();
+  // How long derived() waits for a redraft: kWaitMs, or longer where nobody watches.
+  void setPatience(std::chrono::milliseconds patience) { patience_ = patience; }
   // Of the present design at any time: a draft alone is quick.
   [[nodiscard]] const GarmentDraft& draft();
   // For work beside the window: may be called on any thread, there works out what is not ready yet.
@@ -118,6 +120,7 @@ private:
   quint64 version_ = 0, begun_ = 0, shown_ = 0, told_ = 0;
   std::shared_ptr<Derived> derived_;
   std::optional<GarmentDraft> draft_; // of the present design, while derived_ lags behind
+  std::chrono::milliseconds patience_{kWaitMs};
   bool stale_ = false, slow_ = false, replacedUntold_ = false;
   Search search_ = Search::Awaited;
   Findings bare_; // as they were before remedies were looked for
