@@ -1,6 +1,7 @@
 #include "command_line.h"
 
 #include "draft_command.h"
+#include "environment_phrases.h"
 #include "model/design.h"
 #include "model/phrases.h"
 #include "terminal.h"
@@ -43,20 +44,23 @@ sense; 3 a file could not be read or written.
 
 constexpr std::string_view kCopy = "--copy";
 
-std::string rangeText(const FieldInfo& f) {
+std::string rangeText(const FieldInfo& f, const Phrases& phrases) {
   const bool length = f.kind == FieldKind::Girth || f.kind == FieldKind::Length;
   const bool weight = f.kind == FieldKind::Weight;
-  return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : weight ? " g" : "");
+  return phrases.say(length   ? "cli.range.cm"
+                     : weight ? "cli.range.gram"
+                              : "cli.range",
+                     {numberParam("low", f.low), numberParam("high", f.high)});
 }
 
 std::string padded(std::string_view words, std::size_t width) {
-  std::string text(words);
-  text.resize(std::max(width, text.size()), ' ');
-  return text;
+  const auto letters = std::size_t(
+      std::count_if(words.begin(), words.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+  return std::string(words) + std::string(std::max(width, letters) - letters, ' ');
 }
 
 int listNames() {
-  const Phrases& phrases = builtinPhrases();
+  const Phrases& phrases = environmentPhrases();
   const auto line = [&](std::string_view key, std::string_view kind, const std::string& may) {
     const std::string name = phrases.say(std::string(kind) + "." + std::string(key));
     tellLine(padded(key, 22) + padded(name, 44) + may);
@@ -68,12 +72,12 @@ int listNames() {
     line(info(Choice(i)).key, "choice", options);
   }
   for (int i = 0; i < kFieldCount; ++i)
-    line(info(Field(i)).key, "field", rangeText(info(Field(i))));
+    line(info(Field(i)).key, "field", rangeText(info(Field(i)), phrases));
   return kDrafted;
 }
 
 int usage(std::string_view phrase, const Params& params) {
-  const Phrases& phrases = builtinPhrases();
+  const Phrases& phrases = environmentPhrases();
   return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
 }
 
@@ -98,7 +102,7 @@ std::optional<int> windowRefused(int argc, char** argv) {
     return value != nullptr && *value != '\0';
   };
   if (!set("DISPLAY") && !set("WAYLAND_DISPLAY") && !set("QT_QPA_PLATFORM"))
-    return failed(kUsage, builtinPhrases().say("cli.noDisplay"));
+    return failed(kUsage, environmentPhrases().say("cli.noDisplay"));
 #endif
   return std::nullopt;
 }

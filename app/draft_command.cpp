@@ -2,6 +2,7 @@
 
 #include "command_line.h"
 #include "directions/row_table_csv.h"
+#include "environment_phrases.h"
 #include "export/export.h"
 #include "garment/cpu_clock.h"
 #include "garment/verdict.h"
@@ -28,7 +29,7 @@ namespace scye {
 namespace {
 
 const Phrases& phrases() {
-  return builtinPhrases();
+  return environmentPhrases();
 }
 
 struct Job;
@@ -93,7 +94,7 @@ bool endsIn(std::string path, std::string_view ending) {
 }
 
 std::optional<std::string> writeDirections(const Job& job, const std::string& path) {
-  const Wording wording{.terms = job.terms, .unit = job.unit};
+  const Wording wording{phrases(), job.terms, job.unit};
   return writeText(path, endsIn(path, ".html") ? directionsHtml(job.derived.directions, wording)
                                                : directionsText(job.derived.directions, wording));
 }

@@ -262,7 +262,8 @@ NeckPattern neckOf(const Derived& d) {
   if (knitted <= 0) return neck;
   // A band that stands up is a rib, and draws in to the neck as far as a rib does (common practice:
   // by up to a quarter); any other has the length of the finished neck edge.
-  const double free = neck.standing ? 1.05 * d.draft.sizes[Field::NeckBase] : d.draft.bodice.neckEdge;
+  const double free =
+      neck.standing ? 1.05 * d.draft.sizes[Field::NeckBase] : d.draft.bodice.neckEdge;
   neck.innerShare = std::clamp(free / knitted, neck.standing ? 0.75 : 0.5, 1.0);
   return neck;
 }

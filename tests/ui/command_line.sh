@@ -139,6 +139,22 @@ cp a.json before.json
 [ $? -eq 3 ] || wrong "a full disk gives exit code 3: $(cat err.txt)"
 cmp -s a.json before.json || wrong 'a.json was damaged'
 cmp -s jacket.scye "$demos/jacket.scye" || wrong 'the design was changed'
+# The language of the environment, here one that only some phrases are in; what goes into files for programs stays.
+mkdir -p words/hr
+printf '%s\n' 'fit.verdict.fits = Pristaje: {height} i {ease}.' 'cli.missingFile = nema datoteke' >words/hr/a.txt
+LC_ALL=hr_HR.UTF-8 SCYEWRIGHT_LANGUAGES=$there/words
+export LC_ALL SCYEWRIGHT_LANGUAGES
+expect 0 '' draft jacket.scye --with capEase=1.5 --rows hr.csv --directions hr.txt
+says '^Pristaje: [0-9,]* cm i 1,5 cm\.$'
+says ' rows, [0-9]*,[0-9] cm)' hr.txt
+expect 2 'nema datoteke' draft
+printf '%s\n' 'file.empty = {k|a|b}' >words/hr/b.txt
+expect 0 'b.txt:1: file.empty' draft jacket.scye --with capEase=1.5
+rm -r words
+LC_ALL=C expect 0 '' draft jacket.scye --with capEase=1.5 --rows c.csv
+cmp -s hr.csv c.csv || wrong 'the row table depends on the language'
+unset LC_ALL SCYEWRIGHT_LANGUAGES
+
 left=$(find . -name '.*' -type f)
 [ -z "$left" ] || wrong "left over: $left"
 

@@ -49,7 +49,7 @@ TEST_F(KnitExport, directionsAsTextHoldEveryLine) {
   ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(exported.count(), 1);
   const QString text = QString::fromUtf8(contents(file("d.txt"))).simplified();
-  for (const DirectionLine& line : directionLines(derived().directions))
+  for (const DirectionLine& line : directionLines(derived().directions, {builtinPhrases()}))
     EXPECT_TRUE(text.contains(QString::fromStdString(line.text).simplified())) << line.text;
 }
 
@@ -109,7 +109,7 @@ TEST_F(KnitExport, printedDirectionsHoldEveryLineAndBeginAPageForEachPiece) {
   QString text = run("pdftotext", {QStringLiteral("-layout"), file("p.pdf"), QStringLiteral("-")});
   text.remove(QRegularExpression(QStringLiteral("\\n\\s*\\d+\\s*\\f"))); // page numbers
   text = packed(text);
-  for (const DirectionLine& line : directionLines(derived().directions))
+  for (const DirectionLine& line : directionLines(derived().directions, {builtinPhrases()}))
     EXPECT_TRUE(text.contains(packed(QString::fromStdString(line.text)))) << line.text;
   EXPECT_GE(pagesOf(file("p.pdf")), 1 + int(derived().knit.pieces.size()));
 }

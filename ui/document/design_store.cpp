@@ -16,7 +16,7 @@ struct StoreText {
 
 std::variant<Design, ReadRefusal> designOf(const FileText& file) {
   if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
-  const DesignRead read = designFromJson(*file.text);
+  const DesignRead read = designFromJson(*file.text, builtinPhrases());
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};
