@@ -6,6 +6,7 @@
 #include "guide/guide_window.h"
 #include "look/quiet_button.h"
 #include "schematic/guide_sheet.h"
+#include "shell/banner.h"
 #include "values/field_box.h"
 
 #include <QAction>

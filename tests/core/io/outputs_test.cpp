@@ -81,11 +81,12 @@ void expectSound(const Derived& d) {
       expectNoNegativeLength(phrases.say("finding." + f.code, f.params, unit), f.code.c_str());
     }
     for (const char* terms : {"us", "uk"}) {
-      const std::string text = directionsText(d.directions, {.terms = terms, .unit = unit});
+      const std::string text =
+          directionsText(d.directions, {.phrases = phrases, .terms = terms, .unit = unit});
       expectFinite(text, "directions");
       expectNoNegativeLength(text, "directions");
     }
-    expectFinite(directionsHtml(d.directions, {.unit = unit}), "HTML");
+    expectFinite(directionsHtml(d.directions, {.phrases = phrases, .unit = unit}), "HTML");
     SchematicOptions options;
     options.unit = unit;
     if (d.knit.gaugeUsable) options.knitted = &d.knit;
@@ -112,7 +113,8 @@ TEST(Outputs, tellTheGaugeThatIsTooFineToBeKnitted) {
   const Derived d = derive(Design().set(Field::SwatchStitches, 300).set(Field::SwatchRows, 400));
   ASSERT_FALSE(d.knit.gaugeUsable);
   expectSound(d);
-  EXPECT_THAT(directionsText(d.directions), testing::HasSubstr("300 "));
+  EXPECT_THAT(directionsText(d.directions, {.phrases = builtinPhrases()}),
+              testing::HasSubstr("300 "));
 }
 
 } // namespace
