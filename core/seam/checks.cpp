@@ -134,7 +134,7 @@ private:
     for (const auto& [cross, ease] : {std::pair{Field::CrossBack, Field::EaseCrossBack},
                                       {Field::CrossFront, Field::EaseCrossFront}}) {
       const bool garment = s_.fromGarment(cross);
-      const double wanted = garment || g_.design.has(ease) ? s_.finished(cross) : s_[cross];
+      const double wanted = garment || g_.design.has(ease) ? s_[cross] + s_[ease] : s_[cross];
       constexpr double kAlike = 0.1; // cm, as a tape is read
       if (g_.design.has(cross) || g_.design.has(ease))
         if (wanted > shoulder + kAlike)
