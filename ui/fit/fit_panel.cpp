@@ -74,6 +74,10 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
   hang_->setAccessibleName(tr("How the sleeve hangs"));
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
   column->addWidget(hang_);
+  room_ = new QLabel(this);
+  room_->setWordWrap(true);
+  room_->setAccessibleName(tr("Room in the armhole"));
+  column->addWidget(room_);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
   column->addWidget(picture_, 1);
 
@@ -131,10 +135,9 @@ void FitPanel::refresh() {
     number.knitted->setVisible(knitted);
   knittedName_->setVisible(knitted);
   // A cap that fits nothing hangs nowhere.
-  std::string words = roomText(armholeRoom(derived.draft), builtinPhrases(), unit);
-  if (derived.draft.cap.found)
-    words = hangText(sleeveHang(derived.draft), builtinPhrases()) + " " + words;
-  hang_->setText(unbroken(words));
+  hang_->setVisible(derived.draft.cap.found);
+  hang_->setText(unbroken(hangText(sleeveHang(derived.draft), builtinPhrases())));
+  room_->setText(unbroken(roomText(armholeRoom(derived.draft), builtinPhrases(), unit)));
   picture_->refresh();
 }
 

@@ -40,6 +40,7 @@ private:
   std::array<Number, 3> numbers_;
   QLabel* knittedName_;
   QLabel* hang_;
+  QLabel* room_;
   PictureWidget* picture_;
 };
 
