@@ -79,7 +79,7 @@ protected:
 
   void type(QWidget* box) {
     static const char* const kTexts[] = {"",   "0",   "-5",  "12",  "31.5",   "48",
-                                         "96", "120", "1e9", "nan", "12 1/2", "\xc3\xa4"};
+                                         "96", "120", "1e9", "nan", "12 1/2", "abc"};
     box->setFocus();
     QTest::keyClick(box, Qt::Key_A, Qt::ControlModifier);
     QTest::keyClicks(box, QString::fromUtf8(kTexts[below(int(std::size(kTexts)))]));
