@@ -173,8 +173,9 @@ TEST_F(MeasureGuide, aFitSetsThePublishedEaseInOneStepAndIsNamed) {
 }
 
 TEST_F(MeasureGuide, aGarmentsGirthIsShownFlatWithItsFinishedGirth) {
-  document().edit(QStringLiteral("flat"),
-                  Design(document().design()).set(Field::Bust, 51, Source::Garment));
+  document().edit(
+      QStringLiteral("flat"),
+      Design(document().design()).set(Field::Bust, 51, Source::Garment).clear(Field::EaseBust));
   settle();
   auto* bust = named<FieldBox>(QStringLiteral("Bust"));
   EXPECT_EQ(bust->text(), QStringLiteral("51"));

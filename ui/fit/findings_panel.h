@@ -40,6 +40,7 @@ private:
   QTimer looking_; // a search shorter than this is not spoken of
   bool lookingTold_ = false;
   QLabel* hang_;
+  QLabel* room_;
   QList<FindingCard*> cards_;
 };
 

@@ -196,9 +196,9 @@ void WornPage::resizeEvent(QResizeEvent* event) {
 void WornPage::savePicture() {
   if (!garment_) return;
   const QString ending = QStringLiteral(".png");
-  const QString path = askWhereToWrite(this, tr("Save the picture"),
-                                       QDir(settings_.lastFolder()).filePath(tr("worn") + ending),
-                                       {ending});
+  const QString path =
+      askWhereToWrite(this, tr("Save the picture"),
+                      QDir(settings_.lastFolder()).filePath(tr("worn") + ending), {ending});
   if (path.isEmpty()) return;
   settings_.setLastFolder(QFileInfo(path).path());
   WornPictureOptions options;
