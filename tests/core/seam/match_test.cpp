@@ -97,8 +97,7 @@ TEST(Match, unknownStaysWithinTheRangeOfItsField) {
     if (!w.match.found || w.match.unknown == WorkedOut::CapEase) continue;
     for (Field f : {Field::EaseUpperArm, Field::UpperArm, Field::EaseArmholeDepth,
                     Field::ArmholeDepth, Field::CrownWidth}) {
-      const bool flat = isMeasurement(f) && w.sizes.fromGarment(f);
-      const ValueRange range = rangeOf(f, flat ? Source::Garment : Source::Body);
+      const ValueRange range = rangeOf(f, w.sizes.fromGarment(f) ? Source::Garment : Source::Body);
       ASSERT_GE(w.sizes[f], range.low - 1e-9) << info(f).key;
       ASSERT_LE(w.sizes[f], range.high + 1e-9) << info(f).key;
     }
