@@ -15,8 +15,7 @@ ArmholeShape armhole(const Sizes& s, double share, Field cross, Field underarm, 
   a.halfBust = 0.5 * share * s.finished(Field::Bust);
   a.underarm = s[underarm];
   a.halfShoulder = 0.5 * s.finished(Field::CrossShoulder);
-  // Over the armhole a piece does not widen again: see the finding "cross.wider".
-  a.halfCross = std::min(0.5 * s.finished(cross), a.halfShoulder);
+  a.halfCross = 0.5 * s.finished(cross);
   a.depth = s.finished(Field::ArmholeDepth);
   a.rise = s[Field::RiseShare];
   a.scoop = s[scoop];

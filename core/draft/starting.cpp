@@ -57,7 +57,7 @@ double startingNeck(const NeckAsk& ask) {
   // lacks the length of the back neck's curve.
   if (isSmall(ask.figure) && !ask.shoulderLength)
     return (high ? 0.4 : straight ? 0.39 : 0.36) * ask.crossBack;
-  const double usual = (high ? 0.42 : straight ? 0.41 : 0.38) * ask.neckBase;
+  const double usual = (high ? 0.42 : straight ? 0.405 : 0.375) * ask.neckBase;
   if (!ask.shoulderLength) return usual;
   // A body's shoulder ends at the side of the neck, and the garment's neck lies as far outside of
   // that as usual. Half of what the neck is then wider or narrower than its girth says: a slip of

@@ -117,9 +117,14 @@ bool DesignReader::boolean(bool) {
 bool DesignReader::accepted(Field field, double value) {
   // A flat girth is half of a girth; which of the two it is may stand after its value.
   if (isMeasurement(field) && !check(field, value, Source::Garment)) return true;
-  const auto refusal = check(field, value);
+  return accepted(field, value, Source::Body);
+}
+
+bool DesignReader::accepted(Field field, double value, Source where) {
+  const auto refusal = check(field, value, where);
   if (refusal)
-    refuse("file.refused", {textParam("reason", refusalText(field, *refusal, phrases_))});
+    refuse("file.refused", {textParam("reason", refusalText(field, *refusal, phrases_,
+                                                            LengthUnit::Centimetre, where))});
   return !refusal;
 }
 
@@ -271,7 +276,7 @@ bool DesignReader::end_object() {
   if (at(Place::Measurement)) {
     if (!measured_)
       refuse("file.noValue", {textParam("key", measurement_)});
-    else if (!problem_)
+    else if (!problem_ && accepted(*fieldByKey(measurement_), *measured_, source_))
       design_.set(*fieldByKey(measurement_), *measured_, source_);
   }
   places_.pop_back();

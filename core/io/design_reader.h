@@ -94,6 +94,7 @@ private:
   bool open(Place next);
   bool wrongType();
   bool accepted(Field field, double value);
+  bool accepted(Field field, double value, Source where);
   [[nodiscard]] int line(const char* at) const;
   void refuseAt(const char* at, std::string_view phrase, const Params& params = {});
   void refuse(std::string_view phrase, const Params& params = {}) { refuseAt(at_, phrase, params); }

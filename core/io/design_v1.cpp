@@ -25,6 +25,7 @@ public:
 
   Design run() {
     garments();
+    hips();
     depth();
     if (!small_ && jacket_) {
       const auto rise = design_.as<CapRise>(Choice::CapRise);
@@ -49,10 +50,27 @@ private:
     return design_.has(f) && design_.source(f) == Source::Garment;
   }
 
-  // An ease beside a garment's measurement did nothing.
+  // An ease beside a garment's measurement did nothing to it, but told of the body inside.
   void garments() {
+    if (onGarment(Field::Bust) && design_.has(Field::EaseBust))
+      inside_ = 2 * *design_.given(Field::Bust) - *design_.given(Field::EaseBust);
     for (int i = 0; i < kFieldCount; ++i)
       if (const auto ease = easeOf(Field(i)); ease && onGarment(Field(i))) design_.clear(*ease);
+  }
+
+  // As the measurements that nobody took were filled in.
+  [[nodiscard]] Sizes filled() const {
+    Design body = design_;
+    if (inside_ && !check(Field::Bust, *inside_)) body.set(Field::Bust, *inside_);
+    return complete(body);
+  }
+
+  void hips() {
+    if (!inside_) return;
+    const Sizes then = filled(), now = complete(design_);
+    const double held = 2 * *design_.given(Field::Bust) - *inside_;
+    for (const Field f : {Field::Waist, Field::Hip})
+      if (!design_.has(f)) keep(*easeOf(f), then[f] + held - now[f]);
   }
 
   void depth() {
@@ -68,7 +86,7 @@ private:
   // Shoulders as the published size or the tape says, the other widths like them, without ease.
   void widths() {
     const Sizes s = complete(design_);
-    const double shoulder = s.body(Field::CrossShoulder);
+    const double shoulder = filled().body(Field::CrossShoulder);
     for (const Field cross : {Field::CrossShoulder, Field::CrossBack, Field::CrossFront})
       keep(*easeOf(cross), design_.has(cross) ? 0 : shoulder - s[cross]);
   }
@@ -98,13 +116,16 @@ private:
       return;
     }
     const auto neckline = design_.as<Neckline>(Choice::Neckline);
-    if (small_ || neckline == Neckline::Boat) return;
     const bool straight = design_.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
-    const double share = neckline == Neckline::High ? 0.4 : straight ? 0.39 : 0.36;
+    const double share = neckline == Neckline::Boat   ? (small_ ? 0.5 : 0.62)
+                         : neckline == Neckline::High ? 0.4
+                         : straight                   ? 0.39
+                                                      : 0.36;
     keep(Field::NeckWidth, share * s.finished(Field::CrossBack));
   }
 
   Design design_;
+  std::optional<double> inside_; // bust of the body in a garment
   bool small_ = false, child_ = false, jacket_ = false;
 };
 

@@ -1,5 +1,7 @@
 #include "model/design.h"
 
+#include "model/retaken.h"
+
 #include <cmath>
 
 namespace scye {
@@ -42,13 +44,20 @@ Source whereTaken(const Design& design, Field f) {
   return canTakeOn(f, usual) ? usual : Source::Body;
 }
 
+Design retaken(const Design& design, Field f, double value, Source where) {
+  Design out = design;
+  const auto ease = easeOf(f);
+  if (ease && design.source(f) != where) out.clear(*ease);
+  return out.set(f, value, where);
+}
+
 Design takenOn(const Design& design, Source where) {
   Design out = design;
   out.choose(Choice::TakenOn, where == Source::Body ? 0 : 1);
   for (int i = 0; i < kFieldCount; ++i) {
     const Field f = Field(i);
     if (design.has(f) && canTakeOn(f, where) && !check(f, *design.given(f), where))
-      out.set(f, *design.given(f), where);
+      out = retaken(out, f, *design.given(f), where);
   }
   return out;
 }

@@ -1,5 +1,7 @@
 #include "model/finding.h"
 
+#include "model/retaken.h"
+
 #include <algorithm>
 
 namespace scye {
@@ -9,7 +11,7 @@ Design applied(const Design& design, const Remedy& remedy) {
   for (const auto& [field, value] : remedy.changes)
     out.set(field, value, design.source(field));
   for (const Field field : remedy.onGarment)
-    if (const auto typed = out.given(field)) out.set(field, *typed, Source::Garment);
+    if (const auto typed = out.given(field)) out = retaken(out, field, *typed, Source::Garment);
   for (const auto& [choice, option] : remedy.picks)
     out.choose(choice, option);
   return out;

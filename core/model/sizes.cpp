@@ -1,5 +1,9 @@
 #include "model/sizes.h"
 
+#include "model/retaken.h"
+
+#include <algorithm>
+
 namespace scye {
 
 namespace {
@@ -16,7 +20,11 @@ double Sizes::finished(Field m) const {
   const double value = (*this)[m] / flatShare(m, garment ? Source::Garment : Source::Body);
   if (m == Field::ArmholeDepth)
     return value - (body ? napeOverTip(*this) : 0) + (*this)[Field::EaseArmholeDepth];
-  if (const auto ease = easeOf(m)) return value + (*this)[*ease];
+  const auto ease = easeOf(m);
+  // Over the armhole a piece does not get wider again: see the finding "cross.wider".
+  if (m == Field::CrossBack || m == Field::CrossFront)
+    return std::min(value + (*this)[*ease], finished(Field::CrossShoulder));
+  if (ease) return value + (*this)[*ease];
   // Depth ease lowers the underarm line; it is taken off below so that hem and wrist stay in place,
   // but not off a garment's length, which was taken to that garment's own underarm.
   if (m == Field::HemToUnderarm || m == Field::SleeveToUnderarm)
@@ -49,9 +57,8 @@ Design withFinished(const Design& design, const Sizes& sizes, Field m, double va
 }
 
 Design withSource(const Design& design, const Sizes& sizes, Field m, Source source) {
-  Design next = design;
   const bool stands = design.has(m) && !check(m, *design.given(m), source);
-  return next.set(m, stands ? *design.given(m) : asTaken(sizes, m, source), source);
+  return retaken(design, m, stands ? *design.given(m) : asTaken(sizes, m, source), source);
 }
 
 Field workedField(WorkedOut unknown) {

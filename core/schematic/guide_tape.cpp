@@ -74,12 +74,9 @@ public:
       return round(p_.waist, "waist");
     case Field::Hip:
       return round(p_.hip, "fullest");
-    case Field::CrossShoulder: {
-      const Vec2 lift(0, 0.06 * p_.tip.x()), part(0.7 * p_.tip.x(), 0);
-      return fromBehind(length(
-          Path(left(p_.tip)).cubicTo(left(p_.tip) + part + lift, p_.tip - part + lift, p_.tip),
-          {{left(p_.tip), "shoulderTip"}, {p_.tip, "shoulderTip"}}));
-    }
+    case Field::CrossShoulder: // straight across, as along a ruler
+      return fromBehind(length(straight(left(p_.tip), p_.tip),
+                               {{left(p_.tip), "shoulderTip"}, {p_.tip, "shoulderTip"}}));
     case Field::CrossFront:
       return betweenFolds();
     case Field::CrossBack:

@@ -15,7 +15,8 @@ namespace scye::test {
   const DesignRead read = designFromJson(text);
   if (read.design) {
     for (int i = 0; i < kFieldCount; ++i)
-      if (const auto value = read.design->given(Field(i)); value && check(Field(i), *value))
+      if (const auto value = read.design->given(Field(i));
+          value && check(Field(i), *value, read.design->source(Field(i))))
         return "took a value that check() refuses";
     const DesignRead again = designFromJson(designToJson(*read.design));
     if (!again.design) return "its own writing was refused: " + again.problem.reason;

@@ -14,11 +14,12 @@
 namespace scye::test {
 namespace {
 
-double withinRange(Field f, double value) {
+double withinRange(Field f, double value, Source where = Source::Body) {
   const FieldInfo& i = info(f);
+  const ValueRange range = rangeOf(f, where);
   const double grain = i.kind != FieldKind::Count ? 0 : i.group == FieldGroup::Swatch ? 4 : 1;
   if (grain > 0) value = std::round(value * grain) / grain;
-  return std::clamp(value, i.low, i.high);
+  return std::clamp(value, range.low, range.high);
 }
 
 } // namespace
@@ -50,9 +51,8 @@ void RandomDesigns::vary(Design& design, Field f, double filled) {
     return;
   }
   const double value = filled * uniform(0.92, 1.08);
-  const bool onGarment = chance(0.15);
-  const double flat = onGarment && i.kind == FieldKind::Girth ? 0.5 * value : value;
-  design.set(f, withinRange(f, flat), onGarment ? Source::Garment : Source::Body);
+  const Source where = chance(0.15) ? Source::Garment : Source::Body;
+  design.set(f, withinRange(f, flatShare(f, where) * value, where), where);
 }
 
 Design RandomDesigns::plausible() {
@@ -80,8 +80,9 @@ Design RandomDesigns::wild() {
   for (int f = 0; f < kFieldCount; ++f) {
     const FieldInfo& i = info(Field(f));
     if (chance(0.5)) continue;
-    design.set(i.id, withinRange(i.id, uniform(i.low, i.high)),
-               chance(0.25) ? Source::Garment : Source::Body);
+    const double value = uniform(i.low, i.high);
+    const Source where = chance(0.25) ? Source::Garment : Source::Body;
+    design.set(i.id, withinRange(i.id, flatShare(i.id, where) * value, where), where);
   }
   return design;
 }

@@ -50,7 +50,7 @@ TEST_F(Files, aNewDesignNeedsThreeAnswersAndIsDrawnAtOnce) {
   EXPECT_TRUE(table().isVisible());
   EXPECT_EQ(document().design().given(Field::Bust), 92);
   EXPECT_EQ(document().design().given(Field::UpperArm), 29);
-  EXPECT_EQ(document().derived().draft.sizes.origin(Field::Waist), Origin::Table);
+  EXPECT_EQ(document().derived().draft.sizes.origin(Field::Waist), Origin::Estimate);
   EXPECT_EQ(table().picture().groups.size(), document().derived().draft.pieces.size());
   EXPECT_TRUE(document().isModified());
 }

@@ -55,8 +55,11 @@ TEST_F(MeasureDoubt, halfAGirthIsQuestionedInItsRowAndAClickCorrectsIt) {
   for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
     EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("extrapolations")));
   const int steps = document().history().count();
-  auto* remedy = card->findChild<QPushButton*>();
-  ASSERT_TRUE(remedy && remedy->isEnabled());
+  // First: it was measured on a garment. Second: it is to be doubled.
+  const auto remedies = card->findChildren<QPushButton*>();
+  ASSERT_EQ(remedies.size(), 2);
+  QPushButton* remedy = remedies[1];
+  ASSERT_TRUE(remedy->isEnabled());
   QTest::mouseClick(remedy, Qt::LeftButton);
   settle();
   EXPECT_DOUBLE_EQ(*document().design().given(Field::UpperArm), true_);
@@ -98,7 +101,8 @@ TEST_F(MeasureDoubt, theMarkLeadsToTheCorrectionByMouseAndByKeyboard) {
   settle();
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
   settle();
-  EXPECT_DOUBLE_EQ(*document().design().given(Field::UpperArm), 29.5);
+  EXPECT_EQ(document().design().source(Field::UpperArm), Source::Garment);
+  EXPECT_DOUBLE_EQ(*document().design().given(Field::UpperArm), 14.75) << "as typed";
 }
 
 TEST_F(MeasureDoubt, anotherFindingOpensUnderItsRowOnlyWhenItsMarkIsPressed) {
@@ -126,6 +130,7 @@ TEST_F(MeasureDoubt, anEstimateShowsItsRangeAndItsSource) {
   auto* fill = named<QComboBox>(QStringLiteral("Fill in from"));
   fill->setFocus();
   QTest::keyClick(fill, Qt::Key_End);
+  QTest::keyClick(fill, Qt::Key_Home);
   settle();
   ASSERT_EQ(document().design().as<FillFrom>(Choice::FillFrom), FillFrom::Survey);
   document().edit(QStringLiteral("not taken"), Design(document().design()).clear(Field::Wrist));

@@ -178,9 +178,44 @@ TEST_F(MeasureGuide, aGarmentsGirthIsShownFlatWithItsFinishedGirth) {
   EXPECT_EQ(bust->text(), QStringLiteral("51"));
   EXPECT_TRUE(bust->toolTip().contains(QStringLiteral("102")));
   EXPECT_EQ(named<FieldBox>(QStringLiteral("Bust, finished"))->value(), 102);
-  EXPECT_TRUE(named<QuietButton>(QStringLiteral("Bust, source: garment, flat")));
+  EXPECT_TRUE(named<QuietButton>(QStringLiteral("Bust, source: half width")));
   // The others stay as they were taken: the ways mix.
   EXPECT_TRUE(named<QuietButton>(QStringLiteral("Hip, source: measured")));
+}
+
+// One choice for all; what was typed stays as typed, and ease is then a change to that garment.
+TEST_F(MeasureGuide, oneChoiceTellsThatAllWasMeasuredOnAGarment) {
+  const Design before = document().design();
+  auto* where = named<QComboBox>(QStringLiteral("Measured"));
+  ASSERT_TRUE(where);
+  where->setFocus();
+  QTest::keyClick(where, Qt::Key_End);
+  settle();
+  const Design& now = document().design();
+  EXPECT_EQ(now.as<Source>(Choice::TakenOn), Source::Garment);
+  EXPECT_EQ(now.source(Field::Bust), Source::Garment);
+  EXPECT_EQ(now.given(Field::Bust), before.given(Field::Bust)) << "as typed";
+  auto* bust = named<FieldBox>(QStringLiteral("Bust"));
+  bust->setFocus();
+  bust->selectAll();
+  QTest::keyClicks(bust, QStringLiteral("48"));
+  QTest::keyClick(bust, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(document().design().given(Field::Bust), 48);
+  EXPECT_EQ(bust->text(), QStringLiteral("48"));
+  EXPECT_EQ(named<FieldBox>(QStringLiteral("Bust, finished"))->value(),
+            96 + document().derived().draft.sizes[Field::EaseBust]);
+  auto* ease = named<FieldBox>(QStringLiteral("Bust ease"));
+  ease->setFocus();
+  ease->selectAll();
+  QTest::keyClicks(ease, QStringLiteral("2"));
+  QTest::keyClick(ease, Qt::Key_Return);
+  settle();
+  EXPECT_EQ(named<FieldBox>(QStringLiteral("Bust, finished"))->value(), 98);
+  while (document().history().canUndo())
+    document().undo();
+  settle();
+  EXPECT_EQ(document().design(), before);
 }
 
 } // namespace

@@ -101,7 +101,7 @@ TEST_F(SeamHelpers, theLastMarkStaysTheShoulderWhenMarksAreAdded) {
   auto* to = named<QComboBox>(QStringLiteral("To mark"));
   const int before = to->count();
   ASSERT_EQ(to->currentIndex(), before - 1);
-  edit([](Design& d) { d.set(Field::ArmholeDepth, 26); });
+  edit([](Design& d) { d.set(Field::ArmholeDepth, 32); });
   ASSERT_GT(to->count(), before);
   EXPECT_EQ(to->currentIndex(), to->count() - 1);
 }

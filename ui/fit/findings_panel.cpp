@@ -16,7 +16,7 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
                              QWidget* parent)
     : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
       content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel),
-      none_(new QLabel), hang_(new QLabel) {
+      none_(new QLabel), hang_(new QLabel), room_(new QLabel) {
   setFrameShape(NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -35,7 +35,11 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   column_->addWidget(none_);
   hang_->setWordWrap(true);
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
+  hang_->setAccessibleName(tr("How the sleeve hangs"));
   column_->addWidget(hang_);
+  room_->setWordWrap(true);
+  room_->setAccessibleName(tr("Room in the armhole"));
+  column_->addWidget(room_);
   column_->addStretch(1);
   setWidget(content_);
 
@@ -59,12 +63,12 @@ void FindingsPanel::refresh() {
   none_->setVisible(findings.empty());
   // A cap that fits nothing hangs nowhere.
   const GarmentDraft& draft = document_.derived().draft;
-  std::string words = roomText(armholeRoom(draft), builtinPhrases(), settings_.unit());
-  if (draft.cap.found) words = hangText(sleeveHang(draft), builtinPhrases()) + " " + words;
-  hang_->setText(unbroken(words));
-  hang_->setAccessibleName(draft.cap.found ? tr("How the sleeve hangs")
-                                           : tr("Room in the armhole"));
-  hang_->setAccessibleDescription(hang_->text());
+  hang_->setVisible(draft.cap.found);
+  hang_->setText(unbroken(hangText(sleeveHang(draft), builtinPhrases())));
+  room_->setText(
+      unbroken(roomText(armholeRoom(draft), builtinPhrases(), settings_.unit())));
+  for (QLabel* label : {hang_, room_})
+    label->setAccessibleDescription(label->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();
   while (cards_.size() < qsizetype(findings.size())) {

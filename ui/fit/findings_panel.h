@@ -31,6 +31,7 @@ private:
   QLabel* head_;
   QLabel* none_;
   QLabel* hang_;
+  QLabel* room_;
   QList<FindingCard*> cards_;
 };
 

@@ -23,7 +23,7 @@ const Piece& pieceOf(const std::vector<Piece>& pieces, PieceId id) {
 
 TEST(Bodice, heightsStandOnEachOther) {
   Design d;
-  d.set(Field::HemToUnderarm, 36).set(Field::ArmholeDepth, 18).set(Field::EaseArmholeDepth, 2);
+  d.set(Field::HemToUnderarm, 36).set(Field::ArmholeDepth, 19).set(Field::EaseArmholeDepth, 2);
   d.set(Field::ShoulderDrop, 3).set(Field::BackNeckDrop, 2).set(Field::BackWaistLength, 40);
   d.set(Field::FrontNeckDrop, 8).set(Field::NeckBand, 2.5).set(Field::HemDepth, 6);
   const BodiceHeights at = bodiceOf(d).at;

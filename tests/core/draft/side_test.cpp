@@ -17,7 +17,7 @@ Design aBody(Side side, double hemToUnderarm) {
       .set(Field::Waist, 80)
       .set(Field::Hip, 112)
       .set(Field::HemToUnderarm, hemToUnderarm)
-      .set(Field::ArmholeDepth, 20)
+      .set(Field::ArmholeDepth, 20.5) // nape to underarm: 20 from the tip
       .set(Field::ShoulderDrop, 2.5)
       .set(Field::BackNeckDrop, 2)
       .set(Field::BackWaistLength, 42);

@@ -35,5 +35,26 @@ TEST(KnittedFit, DoesNotFitWhatCannotBeKnitted) {
   EXPECT_EQ(v.sentence, builtinPhrases().say("finding.knit.noCap"));
 }
 
+// A short sleeve that is gathered into a cuff: where the rows between are too few it cannot be
+// made, and the card says why and what would help.
+TEST(GatheredCuff, thatItsRowsCannotReachIsSaidWithItsCure) {
+  Design d;
+  d.choose(Choice::SleeveLine, SleeveLine::Full);
+  d.set(Field::Bust, 94).set(Field::UpperArm, 33).set(Field::SwatchStitches, 22);
+  d.set(Field::SwatchRows, 30).set(Field::SleeveLength, 9);
+  Derived derived = derive(d);
+  deriveRemedies(d, derived);
+  const Finding* reach = findCode(derived.findings, "sleeve.cuffReach");
+  ASSERT_NE(reach, nullptr);
+  EXPECT_EQ(reach->severity, Severity::Blocking);
+  EXPECT_EQ(findCode(derived.findings, "knit.rounded"), nullptr) << "rounding is not to blame";
+  ASSERT_FALSE(reach->remedies.empty());
+  for (const Remedy& remedy : reach->remedies)
+    EXPECT_EQ(findCode(findingsOf(applied(d, remedy)), "sleeve.cuffReach"), nullptr) << remedy.key;
+  const std::string sentence =
+      fitVerdict(derived, builtinPhrases(), LengthUnit::Centimetre).sentence;
+  EXPECT_THAT(sentence, testing::StartsWith("This sleeve cannot be made"));
+}
+
 } // namespace
 } // namespace scye

@@ -19,7 +19,7 @@ using testing::IsEmpty;
 
 // A whole file whose interesting part stands on line 2.
 std::string fileWith(const std::string& rest) {
-  return "{\"format\": \"scyewright-design\", \"version\": 1,\n" + rest + "\n}\n";
+  return "{\"format\": \"scyewright-design\", \"version\": 2,\n" + rest + "\n}\n";
 }
 
 struct BadFile {
@@ -41,7 +41,7 @@ const std::vector<BadFile>& badFiles() {
       {"no version", "{\"format\": \"scyewright-design\"}", 1, "version"},
       {"version of no kind", "{\"format\": \"scyewright-design\",\n\"version\": 0.5}", 2,
        "version"},
-      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 2, \"title\": \"\"}", 2,
+      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 3, \"title\": \"\"}", 2,
        "newer version"},
       {"newer version after things unknown",
        "{\"colours\": [{\"a\": {}}],\n\"version\": 7,\n\"format\": \"scyewright-design\"}", 2,
@@ -83,7 +83,7 @@ const std::vector<BadFile>& badFiles() {
       {"measurement twice",
        fileWith("\"measurements\": {\"bust\": {\"value\": 94},\n\"bust\": {\"value\": 95}}"), 3,
        "\"bust\" stands here a second time"},
-      {"truncated", "{\"format\": \"scyewright-design\",\n\"version\": 1,\n\"title\": \"Ja", 3,
+      {"truncated", "{\"format\": \"scyewright-design\",\n\"version\": 2,\n\"title\": \"Ja", 3,
        "ends before"},
       {"something behind", fileWith("\"title\": \"a\"") + "}", 4, "is wrong here"},
       {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4,
@@ -165,7 +165,7 @@ TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
 TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
   const DesignRead read = designFromJson(
       "{\"values\": {\"capEase\": 1.5}, \"measurements\": {\"bust\": {\"source\": \"garment\", "
-      "\"value\": 51}}, \"version\": 1, \"format\": \"scyewright-design\"}");
+      "\"value\": 51}}, \"version\": 2, \"format\": \"scyewright-design\"}");
   ASSERT_TRUE(read.design) << read.problem.reason;
   EXPECT_EQ(*read.design, Design().set(Field::CapEase, 1.5).set(Field::Bust, 51, Source::Garment));
 }

@@ -46,6 +46,22 @@ TEST(Report, NumbersReadBackAsTheDraftHasThem) {
   }
 }
 
+// Where bodies lie, and what room the armhole leaves one.
+TEST(Report, TellsWhereTheBodyLiesAndItsRoomInTheArmhole) {
+  Design d;
+  const Derived derived = derive(d.set(Field::Bust, 94).set(Field::UpperArm, 29));
+  const json report = reportOf(derived);
+  const json& hip = report["values"]["hip"];
+  EXPECT_LT(hip["likely"][0].get<double>(), hip["value"].get<double>());
+  EXPECT_GT(hip["likely"][1].get<double>(), hip["value"].get<double>());
+  EXPECT_FALSE(report["values"]["bust"].contains("likely")) << "it was taken";
+  const json& room = report["sleeve"]["room"];
+  EXPECT_DOUBLE_EQ(room["room"].get<double>(),
+                   derived.draft.cap.armhole() - derived.draft.sizes[Field::ScyeGirth]);
+  EXPECT_LT(room["likely"][0].get<double>(), room["room"].get<double>());
+  EXPECT_GT(room["likely"][1].get<double>(), room["room"].get<double>());
+}
+
 // What is knitted stands in it as the core has it: buttonholes, pick-up counts, pins.
 TEST(Report, TellsHowItIsMade) {
   test::RandomDesigns random(test::propertySeed(33));

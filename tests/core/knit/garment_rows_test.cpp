@@ -107,8 +107,10 @@ TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
 // Both ways of working a slope of 2.5 cm at 3 rows to the cm take 8 rows in 4 steps, alike at both
 // shoulders; only short rows end in one bound-off edge (common practice).
 TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
-  const KnitGarment steps = knitted(sound());
-  const KnitGarment rows = knitted(sound().choose(Choice::ShoulderWork, ShoulderWork::ShortRows));
+  const Design slope = sound().set(Field::ShoulderDrop, 2.5);
+  const KnitGarment steps = knitted(slope);
+  const KnitGarment rows =
+      knitted(Design(slope).choose(Choice::ShoulderWork, ShoulderWork::ShortRows));
   const KnitPiece &a = *steps.piece(PieceId::Front), &b = *rows.piece(PieceId::Front);
   const auto off = acts(a, ActKind::BindOff, Shapes::Shoulder),
              waits = acts(b, ActKind::Wait, Shapes::Shoulder);
