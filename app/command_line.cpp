@@ -1,6 +1,7 @@
 #include "command_line.h"
 
 #include "draft_command.h"
+#include "environment_phrases.h"
 #include "model/design.h"
 #include "model/phrases.h"
 #include "terminal.h"
@@ -28,6 +29,10 @@ constexpr std::string_view kHelp =
       --directions OUT.txt|.html     writes the directions to knit from
       --terms us|uk                  for the directions: bind off, or cast off
       --rows OUT.csv                 writes the row table: every row of every piece
+      --worn OUT.png                 writes a picture of the garment worn by a form
+      --view front|side|back|armhole for the picture worn: from where, front to start with
+      --arm DEGREES                  for the picture worn: how far the arms are lifted, 0 to 90
+      --pulls                        for the picture worn: shows where the cloth pulls
       --unit cm|in                   for what is drawn and told; files are in cm
       --report OUT.json              writes every figure, outline and finding
   scyewright names                   lists the NAMEs, what they mean and what they may be
@@ -39,20 +44,23 @@ sense; 3 a file could not be read or written.
 
 constexpr std::string_view kCopy = "--copy";
 
-std::string rangeText(const FieldInfo& f) {
+std::string rangeText(const FieldInfo& f, const Phrases& phrases) {
   const bool length = f.kind == FieldKind::Girth || f.kind == FieldKind::Length;
   const bool weight = f.kind == FieldKind::Weight;
-  return numberText(f.low) + " to " + numberText(f.high) + (length ? " cm" : weight ? " g" : "");
+  return phrases.say(length   ? "cli.range.cm"
+                     : weight ? "cli.range.gram"
+                              : "cli.range",
+                     {numberParam("low", f.low), numberParam("high", f.high)});
 }
 
 std::string padded(std::string_view words, std::size_t width) {
-  std::string text(words);
-  text.resize(std::max(width, text.size()), ' ');
-  return text;
+  const auto letters = std::size_t(
+      std::count_if(words.begin(), words.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+  return std::string(words) + std::string(std::max(width, letters) - letters, ' ');
 }
 
 int listNames() {
-  const Phrases& phrases = builtinPhrases();
+  const Phrases& phrases = environmentPhrases();
   const auto line = [&](std::string_view key, std::string_view kind, const std::string& may) {
     const std::string name = phrases.say(std::string(kind) + "." + std::string(key));
     tellLine(padded(key, 22) + padded(name, 44) + may);
@@ -64,12 +72,12 @@ int listNames() {
     line(info(Choice(i)).key, "choice", options);
   }
   for (int i = 0; i < kFieldCount; ++i)
-    line(info(Field(i)).key, "field", rangeText(info(Field(i))));
+    line(info(Field(i)).key, "field", rangeText(info(Field(i)), phrases));
   return kDrafted;
 }
 
 int usage(std::string_view phrase, const Params& params) {
-  const Phrases& phrases = builtinPhrases();
+  const Phrases& phrases = environmentPhrases();
   return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
 }
 
@@ -94,7 +102,7 @@ std::optional<int> windowRefused(int argc, char** argv) {
     return value != nullptr && *value != '\0';
   };
   if (!set("DISPLAY") && !set("WAYLAND_DISPLAY") && !set("QT_QPA_PLATFORM"))
-    return failed(kUsage, builtinPhrases().say("cli.noDisplay"));
+    return failed(kUsage, environmentPhrases().say("cli.noDisplay"));
 #endif
   return std::nullopt;
 }

@@ -2,6 +2,7 @@
 
 #include "command_line.h"
 #include "directions/row_table_csv.h"
+#include "environment_phrases.h"
 #include "export/export.h"
 #include "garment/cpu_clock.h"
 #include "garment/verdict.h"
@@ -12,6 +13,7 @@
 #include "knitting/knit_export.h"
 #include "schematic/schematic.h"
 #include "terminal.h"
+#include "worn/worn_picture.h"
 
 #include <QFile>
 #include <QGuiApplication>
@@ -27,7 +29,7 @@ namespace scye {
 namespace {
 
 const Phrases& phrases() {
-  return builtinPhrases();
+  return environmentPhrases();
 }
 
 struct Job;
@@ -51,6 +53,7 @@ struct Job {
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
   std::string terms = "us"; // of the directions
+  WornPictureOptions worn;
   Derived derived;
   bool allTried = true; // every remedy, within the time there is for them
 };
@@ -91,7 +94,7 @@ bool endsIn(std::string path, std::string_view ending) {
 }
 
 std::optional<std::string> writeDirections(const Job& job, const std::string& path) {
-  const Wording wording{.terms = job.terms, .unit = job.unit};
+  const Wording wording{phrases(), job.terms, job.unit};
   return writeText(path, endsIn(path, ".html") ? directionsHtml(job.derived.directions, wording)
                                                : directionsText(job.derived.directions, wording));
 }
@@ -99,6 +102,16 @@ std::optional<std::string> writeDirections(const Job& job, const std::string& pa
 std::optional<std::string> writeChart(const Job& job, const std::string& path) {
   return writeDrawn(path, renderChart(job.derived.knit, job.derived.draft.design.title,
                                       QFile::decodeName(path.c_str()), job.page));
+}
+
+// Pieces that cannot be knitted cannot be worn: that is told, and blocks as their findings do.
+std::optional<std::string> writeWorn(const Job& job, const std::string& path) {
+  if (!wornPattern(job.derived)) {
+    failed(kBlocked, phrases().say("worn.none"));
+    return std::nullopt;
+  }
+  const auto problem = exportWorn(job.derived, QFile::decodeName(path.c_str()), job.worn);
+  return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 
 // Everything that can be asked for beside the findings: another kind of file is another line.
@@ -109,6 +122,7 @@ const std::vector<OutputKind>& outputKinds() {
       {"--rows", {".csv"}, false, &writeRows},
       {"--directions", {".txt", ".html"}, false, &writeDirections},
       {"--chart", {".svg", ".pdf", ".png"}, true, &writeChart},
+      {"--worn", {".png"}, true, &writeWorn},
   };
   return all;
 }
@@ -138,6 +152,10 @@ public:
         job_.file = argument;
         continue;
       }
+      if (argument == "--pulls") {
+        job_.worn.pulls = true;
+        continue;
+      }
       if (!known(argument)) return usage("cli.unknownOption", {textParam("option", argument)});
       if (i + 1 == arguments.size())
         return usage("cli.missingValue", {textParam("option", argument)});
@@ -151,6 +169,7 @@ private:
   static constexpr std::string_view kPapers[] = {"true", "a4", "letter"}; // in the order of Paper
   static constexpr std::string_view kUnits[] = {"cm", "in"};              // in that of LengthUnit
   static constexpr std::string_view kTerms[] = {"us", "uk"};
+  static constexpr std::string_view kViews[] = {"front", "side", "back", "armhole"}; // NamedView
 
   static const OutputKind* outputKind(std::string_view option) {
     const auto& all = outputKinds();
@@ -161,14 +180,17 @@ private:
 
   static bool known(std::string_view option) {
     return option == "--with" || option == "--paper" || option == "--unit" || option == "--dpi" ||
-           option == "--terms" || outputKind(option) != nullptr;
+           option == "--terms" || option == "--view" || option == "--arm" ||
+           outputKind(option) != nullptr;
   }
 
   std::optional<int> option(const std::string& name, const std::string& value) {
     if (name == "--with") return job_.settings.push_back(value), std::nullopt;
     if (name == "--paper") return pick(name, value, kPapers, job_.page.paper);
     if (name == "--unit") return pick(name, value, kUnits, job_.unit);
-    if (name == "--dpi") return dpi(name, value);
+    if (name == "--dpi") return number(name, value, 10, 1200, job_.page.dpi);
+    if (name == "--arm") return number(name, value, 0, 90, job_.worn.arm);
+    if (name == "--view") return pick(name, value, kViews, job_.worn.view);
     if (name == "--terms") return terms(name, value);
     const OutputKind& kind = *outputKind(name);
     if (std::none_of(kind.endings.begin(), kind.endings.end(),
@@ -197,15 +219,15 @@ private:
     return std::nullopt;
   }
 
-  std::optional<int> dpi(const std::string& name, const std::string& value) {
-    constexpr double kLow = 10, kHigh = 1200;
-    double number = 0;
+  static std::optional<int> number(const std::string& name, const std::string& value, double low,
+                                   double high, double& picked) {
+    double given = 0;
     const char* last = value.data() + value.size();
-    const auto [end, error] = std::from_chars(value.data(), last, number);
-    if (error != std::errc() || end != last || !(number >= kLow && number <= kHigh))
-      return usage("cli.dpi", {textParam("option", name), textParam("value", value),
-                               numberParam("low", kLow), numberParam("high", kHigh)});
-    job_.page.dpi = number;
+    const auto [end, error] = std::from_chars(value.data(), last, given);
+    if (error != std::errc() || end != last || !(given >= low && given <= high))
+      return usage("cli.number", {textParam("option", name), textParam("value", value),
+                                  numberParam("low", low), numberParam("high", high)});
+    picked = given;
     return std::nullopt;
   }
 

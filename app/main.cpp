@@ -1,5 +1,5 @@
 #include "command_line.h"
-#include "model/phrases.h"
+#include "environment_phrases.h"
 #include "shell/main_window.h"
 #include "shell/start_up.h"
 #include "terminal.h"
@@ -17,7 +17,8 @@ int runWindow(int argc, char** argv) {
   if (wanted.exitCode) return *wanted.exitCode;
   const QString file = QFile::decodeName(wanted.file.c_str());
   if (QFile::encodeName(file).toStdString() != wanted.file)
-    return failed(kFileFailed, builtinPhrases().say("cli.name", {textParam("file", wanted.file)}));
+    return failed(kFileFailed,
+                  environmentPhrases().say("cli.name", {textParam("file", wanted.file)}));
   startUp(app);
   MainWindow window(standardPaths());
   if (!file.isEmpty()) wanted.copy ? window.openStyle(file) : window.openFile(file);

@@ -1,7 +1,7 @@
 #include "terminal.h"
 
 #include "command_line.h"
-#include "model/phrases.h"
+#include "environment_phrases.h"
 #include "model/plain_text.h"
 
 #include <QString>
@@ -27,7 +27,7 @@ void noteOutputError() {
 
 int failedFor(std::string_view phrase, std::string reason) {
   return failed(kFileFailed,
-                builtinPhrases().say(phrase, {textParam("reason", std::move(reason))}));
+                environmentPhrases().say(phrase, {textParam("reason", std::move(reason))}));
 }
 
 bool qtIsQuiet = false;
@@ -89,7 +89,7 @@ int failedByException() {
   try {
     throw;
   } catch (const std::bad_alloc&) {
-    return failed(kFileFailed, builtinPhrases().say("cli.memory"));
+    return failed(kFileFailed, environmentPhrases().say("cli.memory"));
   } catch (const std::exception& e) {
     return failedFor("cli.failed", e.what());
   } catch (...) {

@@ -8,6 +8,7 @@ namespace {
 
 // The rounded sizes as they come out, the bust put together before them.
 std::vector<FinishedSize> finishedSizes(const KnitGarment& garment) {
+  if (garment.rounded.empty()) return {};
   std::vector<FinishedSize> sizes{{"bust", 0}};
   for (const Rounded& r : garment.rounded) {
     if (r.key == "backWidth" || r.key == "frontWidth") sizes[0].cm += r.knitted;
@@ -53,10 +54,10 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   d.title = design.title, d.wearer = design.wearer, d.notes = design.notes;
   d.figure = design.as<Figure>(Choice::Figure);
   d.garment = design.as<Garment>(Choice::Garment);
-  d.size = l.size;
+  d.size = draft.sizes.stitch; // there is one even where it is too fine to be knitted
   d.finished = finishedSizes(garment);
   for (const KnitPiece& piece : garment.pieces)
-    d.pieces.push_back(stepsOf(piece, l.size));
+    d.pieces.push_back(stepsOf(piece, d.size));
   d.bandStitches = Stitches(l.band);
   d.patternMultiple = std::max(1, int(draft.sizes[Field::PatternMultiple]));
   for (const KnitPiece& piece : garment.pieces)

@@ -39,9 +39,9 @@ struct Directions {
                                        const MakingUp& makingUp);
 
 struct Wording {
+  const Phrases& phrases;
   std::string terms = "us"; // "us", "uk"; a phrase that these terms lack is taken from "us"
   LengthUnit unit = LengthUnit::Centimetre;
-  const Phrases* phrases = &builtinPhrases();
 };
 
 enum class LineKind : std::uint8_t {
@@ -63,13 +63,13 @@ struct DirectionLine {
 };
 
 [[nodiscard]] std::vector<DirectionLine> directionLines(const Directions& directions,
-                                                        const Wording& wording = {});
+                                                        const Wording& wording);
 // Of one piece alone, its heading first.
 [[nodiscard]] std::vector<DirectionLine> pieceLines(const Directions& directions, PieceId piece,
-                                                    const Wording& wording = {});
+                                                    const Wording& wording);
 // Whole documents. The HTML stands alone, prints a piece a page, and escapes what the knitter
 // wrote.
-[[nodiscard]] std::string directionsText(const Directions& directions, const Wording& wording = {});
-[[nodiscard]] std::string directionsHtml(const Directions& directions, const Wording& wording = {});
+[[nodiscard]] std::string directionsText(const Directions& directions, const Wording& wording);
+[[nodiscard]] std::string directionsHtml(const Directions& directions, const Wording& wording);
 
 } // namespace scye

@@ -154,7 +154,7 @@ std::string directionsText(const Directions& directions, const Wording& wording)
 }
 
 std::string directionsHtml(const Directions& directions, const Wording& wording) {
-  return Html().document(directionLines(directions, wording), wording.phrases->language());
+  return Html().document(directionLines(directions, wording), wording.phrases.language());
 }
 
 } // namespace scye

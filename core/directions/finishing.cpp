@@ -38,7 +38,7 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
   f.top.lengths = drawnIn(marks[0], marks[1]);
   const double drawn = f.top.lengths.cap -
                        f.top.lengths.armhole; // between the pins, what is eased in there included
-  f.eased = std::max(0.0, (garment.right.cap - garment.right.armhole).chord - drawn);
+  f.eased = std::max(0.0, (garment.right.cap - garment.right.armhole).mean() - drawn);
   if (f.top.made != CapTop::Pleated) return;
   f.top.pleats = int(draft.sizes[Field::Pleats]);
   f.top.takes = drawn / f.top.pleats;

@@ -82,27 +82,26 @@ private:
   // Those that the lines use, in the order of the alphabet.
   void abbreviations(const std::vector<DirectionLine>& lines) {
     heading("abbreviations");
-    std::vector<std::string> names = words_.namesAfter("abbr.");
-    const auto letters = [](std::string text) {
-      for (char& c : text)
-        c = char(std::tolower(static_cast<unsigned char>(c)));
-      return text;
-    };
-    std::sort(names.begin(), names.end(),
-              [&](const std::string& a, const std::string& b) { return letters(a) < letters(b); });
-    for (const std::string& name : names) {
-      const bool used = std::any_of(lines.begin(), lines.end(), [&](const DirectionLine& line) {
-        return hasWord(line.text, name);
-      });
-      if (used)
-        note("abbreviation",
-             {textParam("short", name), textParam("long", words_.say("abbr." + name))});
+    std::vector<std::pair<std::string, std::string>> used; // the word, the key
+    for (const std::string& key : words_.namesAfter("abbr.")) {
+      const std::string word = words_.say("word." + key);
+      if (std::any_of(lines.begin(), lines.end(),
+                      [&](const DirectionLine& line) { return hasWord(line.text, word); }))
+        used.emplace_back(word, key);
     }
+    std::sort(used.begin(), used.end(), [&](const auto& a, const auto& b) {
+      return words_.phrases().rules().isBefore(a.first, b.first);
+    });
+    for (const auto& [word, key] : used)
+      note("abbreviation",
+           {textParam("short", word), textParam("long", words_.say("abbr." + key))});
   }
 
   static bool hasWord(const std::string& text, const std::string& word) {
     const auto isWord = [&](std::size_t i) {
-      return i < text.size() && std::isalnum(static_cast<unsigned char>(text[i]));
+      // Letters beyond ASCII are some bytes each, all of them 0x80 or more.
+      return i < text.size() && (std::isalnum(static_cast<unsigned char>(text[i])) ||
+                                 static_cast<unsigned char>(text[i]) >= 0x80);
     };
     for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1))
       if (!(at > 0 && isWord(at - 1)) && !isWord(at + word.size())) return true;

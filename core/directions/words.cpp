@@ -12,7 +12,7 @@ std::string keyOf(std::string_view terms, std::string_view key) {
 } // namespace
 
 Words::Words(const Wording& wording)
-    : phrases_(*wording.phrases), terms_(wording.terms), unit_(wording.unit) {
+    : phrases_(wording.phrases), terms_(wording.terms), unit_(wording.unit) {
   for (const std::string& name : namesAfter("term."))
     base_.push_back(textParam(name, phrases_.say(fullKey("term." + name))));
 }

@@ -143,6 +143,22 @@ private:
          lengthParam("knitted", cuff->knitted), lengthParam("arm", 2 * g_.sleeve.halfWidth)});
   }
 
+  // What follows from others that it shares stitches or rows with: it may be told, but is no fault.
+  static bool givesWay(Field f) {
+    switch (f) {
+    case Field::BackNeckDrop:
+    case Field::NeckWidth:
+    case Field::CrossFront:
+    case Field::UnderarmBack:
+    case Field::UnderarmFront:
+    case Field::CapHeight:
+    case Field::CrownWidth:
+      return true;
+    default:
+      return false;
+    }
+  }
+
   // Knitted against wanted: a note where something that was set is off by more than a stitch or a
   // row, a warning where anything is by more than rounding asks for.
   void rounding() {
@@ -155,12 +171,10 @@ private:
         continue;
       const double off = std::abs(r.knitted - r.wanted);
       const bool byPattern = multiple > 1 && r.grain == w;
-      // The cap is searched with its rows and crown: they may give way by one.
-      const bool ofCap = r.field == Field::CapHeight || r.field == Field::CrownWidth;
-      const double allowed = byPattern                ? w * std::max(1.0, 0.5 * multiple)
-                             : r.grain == h && !ofCap ? 2 * h // right-side rows are every other
-                             : ofCap                  ? kNeverWrong
-                                                      : r.grain;
+      const double allowed = givesWay(r.field) ? kNeverWrong
+                             : byPattern       ? w * std::max(1.0, 0.5 * multiple)
+                             : r.grain == h    ? 2 * h // right-side rows are every other
+                                               : r.grain;
       const bool set = g_.design.has(r.field);
       constexpr double kRounding = 1e-6;
       if (off <= (set ? std::min(allowed, r.grain) : allowed) + kRounding) continue;

@@ -47,7 +47,6 @@ struct DesignRead {
 
 // Control characters and those that turn the direction of writing stand as \u escapes.
 [[nodiscard]] std::string designToJson(const Design& design);
-[[nodiscard]] DesignRead designFromJson(std::string_view text,
-                                        const Phrases& phrases = builtinPhrases());
+[[nodiscard]] DesignRead designFromJson(std::string_view text, const Phrases& phrases);
 
 } // namespace scye

@@ -99,17 +99,11 @@ private:
       add(jacketFront(plan, id, k_.frontArmhole.schedule));
   }
 
-  [[nodiscard]] bool underarmSet() const {
-    return g_.design.has(Field::UnderarmBack) || g_.design.has(Field::UnderarmFront);
-  }
-
   // Armholes and cap together; they settle the underarm bind-off and the sleeve's width.
   void shape(const ShapingStyle& style) {
     Lattice& l = k_.lattice;
     ScyeRequest request{.oneSchedule = l.oneArmhole};
-    for (const int moved : {0, 1, -1, 2, -2}) {
-      // What was set is kept to the stitch.
-      if (std::abs(moved) > 1 && underarmSet()) continue;
+    for (const int moved : {0, 1, -1}) {
       Lattice other = l;
       moveUnderarm(other, moved);
       const int least = std::min(l.back.underarm, l.front.underarm);

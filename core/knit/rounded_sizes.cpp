@@ -31,7 +31,8 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
   std::vector<Rounded> out;
   const auto add = [&](const char* key, Field field, double wanted, double knitted, double grain) {
-    out.push_back({key, field, wanted, knitted, grain});
+    // What cannot be had at all is no length below nothing.
+    out.push_back({key, field, std::max(wanted, 0.0), std::max(knitted, 0.0), grain});
   };
   add("backWidth", Field::EaseBust, 2 * b.back.halfBust, (l.back.bust() - seams) * w, w);
   if (pullover)

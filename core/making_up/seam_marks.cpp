@@ -67,7 +67,30 @@ struct Side {
   Stitches underarm, selvedge;
   double stitchWidth;
   LetIn letIn;
+
+  // What is let in is told by the mean of an edge's measures, the cap's chain goes by chords: its
+  // curve is so many times as long as the told one, flats are alike.
+  double stretch;
+
+  [[nodiscard]] double crownFrom() const {
+    return letIn.from + (cap.flatFrom() - letIn.from) / stretch;
+  }
+  [[nodiscard]] double onChain(double s) const {
+    if (s <= letIn.from) return s;
+    return s >= crownFrom() ? cap.flatFrom() + s - crownFrom()
+                            : letIn.from + (s - letIn.from) * stretch;
+  }
 };
+
+// See Side::stretch; of both sides of one armhole together.
+double stretchOf(const KnitGarment& knit, const ArmholeFit& fit) {
+  const double w = knit.lattice.size.width;
+  const double flats =
+      w * (knit.backArmhole.schedule.underarm + knit.frontArmhole.schedule.underarm).value() +
+      2 * w * crownHalfStitches(fit.capRight.crown, Stitches(knit.lattice.selvedge));
+  const double told = fit.armhole.chord + (fit.cap - fit.armhole).mean() - flats;
+  return told > 0 ? (fit.cap.chord - flats) / told : 1;
+}
 
 bool onUnderarm(const Side& side, double s) {
   return side.underarm.value() > 0 && s <= side.letIn.from + 1e-9;
@@ -81,12 +104,13 @@ PinPlace onArmhole(const Side& side, double s) {
 }
 
 PinPlace onCap(const Side& side, double s) {
-  PinPlace place{s, int(std::lround(side.cap.rowAt(s))), 0, Flat::None, 0};
+  const double at = side.onChain(s);
+  PinPlace place{s, int(std::lround(side.cap.rowAt(at))), 0, Flat::None, 0};
   place.up = place.row - side.capBegin;
-  if (s > side.cap.flatFrom() + 1e-9) {
+  if (at > side.cap.flatFrom() + 1e-9) {
     place.flat = Flat::Crown;
     place.stitches =
-        side.selvedge.value() + int(std::lround((s - side.cap.flatFrom()) / side.stitchWidth));
+        side.selvedge.value() + int(std::lround((at - side.cap.flatFrom()) / side.stitchWidth));
   } else if (onUnderarm(side, s)) {
     place.flat = Flat::Underarm, place.stitches = side.underarm.value();
   }
@@ -135,13 +159,14 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide
   const EdgeChain armholeChain(a, l.size), capChain(c, l.size);
   const SeamWalk walk(draft, bodySide);
   // Each side gets its share of what the whole cap is longer, as the shoulder mark is set.
-  const double capEase = fit.cap.chord - fit.armhole.chord;
+  const double capEase = (fit.cap - fit.armhole).mean();
   const double ease = armholeChain.length() * capEase / fit.armhole.chord;
   const double underarm = armhole.underarm.value() * l.size.width;
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
-  const Side side{walk,     armholeChain, capChain, a.begin, c.begin, armhole.underarm,
-                  selvedge, l.size.width, let};
-  return {bodySide, left, let, capChain.flatFrom(), marksOf(side)};
+  const Side side{walk,    armholeChain,        capChain, a.begin,
+                  c.begin, armhole.underarm,    selvedge, l.size.width,
+                  let,     stretchOf(knit, fit)};
+  return {bodySide, left, let, side.crownFrom(), marksOf(side)};
 }
 
 // The shoulder lies in one place: what the back's side has of the crown, the front's has not.

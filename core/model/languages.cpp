@@ -2,9 +2,14 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
 
 namespace scye {
 namespace {
+
+namespace fs = std::filesystem;
 
 constexpr std::string_view kEnglish = "en";
 
@@ -12,6 +17,16 @@ bool alike(std::string_view a, std::string_view b) {
   const auto low = [](char c) { return c >= 'A' && c <= 'Z' ? char(c + 32) : c; };
   return std::equal(a.begin(), a.end(), b.begin(), b.end(),
                     [&](char x, char y) { return low(x) == low(y); });
+}
+
+// What is in a folder, by name; nothing where there is no such folder.
+std::vector<fs::path> sorted(const fs::path& folder) {
+  std::error_code none;
+  std::vector<fs::path> out;
+  for (fs::directory_iterator at(folder, none), end; !none && at != end; at.increment(none))
+    out.push_back(at->path());
+  std::sort(out.begin(), out.end());
+  return out;
 }
 
 void addFiles(Phrases& phrases, std::string_view language) {
@@ -29,12 +44,38 @@ std::vector<std::string> builtinLanguages() {
   return out;
 }
 
-Phrases phrasesIn(const std::string& language) {
+std::string languagesFolder() {
+  const char* folder = std::getenv("SCYEWRIGHT_LANGUAGES");
+  return folder ? folder : "";
+}
+
+std::vector<std::string> languagesThere() {
+  std::vector<std::string> out = builtinLanguages();
+  std::error_code none;
+  for (const fs::path& folder : sorted(languagesFolder()))
+    if (fs::is_directory(folder, none) &&
+        std::find(out.begin(), out.end(), folder.filename()) == out.end())
+      out.push_back(folder.filename());
+  return out;
+}
+
+Phrases phrasesIn(const std::string& language, std::vector<std::string>* problems) {
   Phrases phrases;
   addFiles(phrases, kEnglish);
-  if (language == kEnglish) return phrases;
-  phrases.speak(language);
-  addFiles(phrases, language);
+  if (language != kEnglish) {
+    phrases.speak(language);
+    addFiles(phrases, language);
+  }
+  if (const std::string folder = languagesFolder(); !folder.empty())
+    for (const fs::path& file : sorted(fs::path(folder) / language)) {
+      if (file.extension() != ".txt") continue;
+      std::ifstream in(file, std::ios::binary);
+      const std::string text{std::istreambuf_iterator<char>(in), {}};
+      for (const Phrases::Problem& problem : phrases.add(text))
+        if (problems)
+          problems->push_back(file.string() + ":" + std::to_string(problem.line) + ": " +
+                              problem.text);
+    }
   return phrases;
 }
 

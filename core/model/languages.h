@@ -18,8 +18,14 @@ struct PhraseFile {
 
 // English first.
 [[nodiscard]] std::vector<std::string> builtinLanguages();
-// English, and over it, phrase by phrase, the language itself.
-[[nodiscard]] Phrases phrasesIn(const std::string& language);
+// Those, and the folders in the folder that the environment variable SCYEWRIGHT_LANGUAGES names, so
+// that a language can be tried without building the program.
+[[nodiscard]] std::vector<std::string> languagesThere();
+[[nodiscard]] std::string languagesFolder(); // empty: none is named
+// English, and over it, phrase by phrase, the language itself: built in, then from the folder. What
+// cannot be read there goes to `problems`, with file and line.
+[[nodiscard]] Phrases phrasesIn(const std::string& language,
+                                std::vector<std::string>* problems = nullptr);
 
 // "de_AT.UTF-8@euro" as "de-AT"; "C" and "POSIX" as nothing.
 [[nodiscard]] std::string languageTag(std::string_view posixLocale);

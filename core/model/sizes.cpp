@@ -13,33 +13,39 @@ double napeOverTip(const Sizes& s) {
   return s[Field::ShoulderDrop] - s[Field::BackNeckDrop];
 }
 
-} // namespace
-
-double Sizes::finished(Field m) const {
-  const bool garment = fromGarment(m), body = !garment;
-  const double value = (*this)[m] / flatShare(m, garment ? Source::Garment : Source::Body);
+// What was asked for, which negative ease may bring below nothing.
+double asked(const Sizes& s, Field m) {
+  const bool garment = s.fromGarment(m), body = !garment;
+  const double value = s[m] / flatShare(m, garment ? Source::Garment : Source::Body);
   if (m == Field::ArmholeDepth)
-    return value - (body ? napeOverTip(*this) : 0) + (*this)[Field::EaseArmholeDepth];
-  const auto ease = easeOf(m);
-  // Over the armhole a piece does not get wider again: see the finding "cross.wider".
-  if (m == Field::CrossBack || m == Field::CrossFront)
-    return std::min(value + (*this)[*ease], finished(Field::CrossShoulder));
-  if (ease) return value + (*this)[*ease];
+    return value - (body ? napeOverTip(s) : 0) + s[Field::EaseArmholeDepth];
+  if (const auto ease = easeOf(m)) return value + s[*ease];
   // Depth ease lowers the underarm line; it is taken off below so that hem and wrist stay in place,
   // but not off a garment's length, which was taken to that garment's own underarm.
   if (m == Field::HemToUnderarm || m == Field::SleeveToUnderarm)
-    return garment && !fromGarment(Field::ArmholeDepth) ? value
-                                                        : value - (*this)[Field::EaseArmholeDepth];
-  if (m == Field::ShoulderLength && body) return shoulderSeam;
+    return garment && !s.fromGarment(Field::ArmholeDepth) ? value
+                                                          : value - s[Field::EaseArmholeDepth];
+  if (m == Field::ShoulderLength && body) return s.shoulderSeam;
   return value;
+}
+
+} // namespace
+
+double Sizes::finished(Field m) const {
+  const double wanted = std::max(asked(*this, m), 0.0);
+  // Over the armhole a piece does not get wider again: see the finding "cross.wider".
+  return m == Field::CrossBack || m == Field::CrossFront
+             ? std::min(wanted, finished(Field::CrossShoulder))
+             : wanted;
 }
 
 double Sizes::body(Field m) const {
   if (!fromGarment(m)) return (*this)[m];
   const double whole = (*this)[m] / flatShare(m, Source::Garment);
   const auto ease = easeOf(m);
-  return whole - (ease ? usualEase[std::size_t(*ease)] : 0) +
-         (m == Field::ArmholeDepth ? napeOverTip(*this) : 0);
+  const double inside = whole - (ease ? usualEase[std::size_t(*ease)] : 0) +
+                        (m == Field::ArmholeDepth ? napeOverTip(*this) : 0);
+  return std::max(inside, 0.0);
 }
 
 double asTaken(const Sizes& sizes, Field m, Source where) {
@@ -48,7 +54,7 @@ double asTaken(const Sizes& sizes, Field m, Source where) {
 
 Design withFinished(const Design& design, const Sizes& sizes, Field m, double value) {
   Design next = design;
-  const double more = value - sizes.finished(m);
+  const double more = value - asked(sizes, m);
   if (const auto ease = easeOf(m)) return next.set(*ease, sizes[*ease] + more);
   // The seam is the garment's: a body's shoulder is longer and steeper.
   if (m == Field::ShoulderLength) return next.set(m, value, Source::Garment);

@@ -215,7 +215,8 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     const double half = 0.5 * textWidth(text, m.text);
     std::erase_if(places, [&](const Vec2& at) { return at.x() < half || at.x() + half > x.end(); });
     const double numbers =
-        textWidth(std::to_string(grid.rows), m.text) + textWidth("888 sts", m.text) + 2 * m.text;
+        textWidth(std::to_string(grid.rows), m.text) +
+        textWidth(phrases.say("chart.count", {numberParam("stitches", 888)}), m.text) + 2 * m.text;
     places.push_back({x.end() + numbers + half, baseline});
     label(places, text, 0);
   }

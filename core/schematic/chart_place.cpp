@@ -78,7 +78,9 @@ std::string placeText(const ChartPlace& place, const Phrases& phrases) {
     const bool shaping = acts[i].kind == ActKind::Increase || acts[i].kind == ActKind::Decrease;
     if (shaping && std::any_of(acts.begin(), acts.begin() + std::ptrdiff_t(i), twin)) continue;
     const bool both = shaping && std::any_of(acts.begin(), acts.end(), twin);
-    what += (what.empty() ? "" : ", ") + actText(acts[i], both, phrases);
+    const std::string act = actText(acts[i], both, phrases);
+    what =
+        what.empty() ? act : phrases.say("chart.acts", {textParam("a", what), textParam("b", act)});
   }
   if (what.empty()) what = phrases.say("chart.act.even");
   const Params params{numberParam("row", place.row), numberParam("last", place.lastRow),
@@ -88,8 +90,8 @@ std::string placeText(const ChartPlace& place, const Phrases& phrases) {
   std::string text =
       phrases.say(place.row == place.lastRow ? "chart.place" : "chart.places", params);
   if (neck)
-    text = phrases.say(place.section == SectionId::Left ? "chart.leftSide" : "chart.rightSide") +
-           " " + text;
+    text = phrases.say(place.section == SectionId::Left ? "chart.leftSide" : "chart.rightSide",
+                       {textParam("place", text)});
   return text;
 }
 

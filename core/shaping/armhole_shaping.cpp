@@ -27,15 +27,21 @@ std::vector<StepBand> bandsOf(const ArmholeRequest& request) {
   return bands;
 }
 
-// Rows from the start to where the curve is narrowest and slopes out again.
+// Rows from the start to where the curves begin to slope out again: the increases lie above. Curves
+// that do not slope out themselves have no say.
 int rowsToNarrowest(const ArmholeRequest& request) {
   if (request.grown <= Stitches(0)) return request.rows.value();
-  const Path& curve = request.curves.front();
-  Vec2 narrowest = curve.start();
-  for (const Cubic& c : curve.segments())
-    if (c.end().x() <= narrowest.x() + 1e-9) narrowest = c.end();
-  const int steps = int((narrowest.y() - curve.start().y()) / (2 * request.size.height));
-  return std::min(2 * steps, request.rows.value());
+  int rows = request.rows.value();
+  bool slopes = false;
+  for (const Path& curve : request.curves) {
+    Vec2 narrowest = curve.start();
+    for (const Cubic& c : curve.segments())
+      if (c.end().x() <= narrowest.x() + 1e-9) narrowest = c.end();
+    if (curve.end().x() <= narrowest.x() + 1e-9) continue;
+    slopes = true;
+    rows = std::min(rows, 2 * int((narrowest.y() - curve.start().y()) / (2 * request.size.height)));
+  }
+  return slopes ? rows : 2 * (rows / 4);
 }
 
 Run bindOff(int stitches, int times) {

@@ -116,7 +116,7 @@ void WaysUp::fill(const std::vector<StepKind>& kinds, const EdgePieces& pieces,
                        std::size_t(kind)];
   if (from == 0) {
     // The first shaping comes on the second row after the underarm bind-off.
-    if (k.steps() != 1) return;
+    if (k.every != 2) return;
     for (std::size_t l = level; l < kLevels; ++l)
       here.price[l] = float(k.price);
     const EdgeLength& length = pieces.between(-1, kind);
@@ -212,7 +212,7 @@ void RunSearch::down(const Above& above, int step, int taken, int kind) {
   if (!stands(nextStep, step, next, at.deviation)) return;
   const double closed = k.price + ShapingPrices::single(runs_.back());
   if (next == 0) {
-    if (k.steps() != 1) return;
+    if (k.every != 2) return;
     at.price += closed, at.lines += 1;
     at.length += pieces_.between(-1, kind);
     return finish(at);

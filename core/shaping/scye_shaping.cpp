@@ -41,14 +41,10 @@ void addPairs(const ScyeRequest& request, std::size_t option, std::vector<Pair>&
   }
 }
 
-// By cost. A bind-off that is moved by more than a stitch is looked at where none nearer fits.
 std::vector<Pair> pairsOf(const ScyeRequest& request) {
   std::vector<Pair> all;
-  for (const bool far : {false, true}) {
-    if (far && std::any_of(all.begin(), all.end(), fitted)) break;
-    for (std::size_t i = 0; i < request.options.size(); ++i)
-      if ((std::abs(request.options[i].moved) > 1) == far) addPairs(request, i, all);
-  }
+  for (std::size_t i = 0; i < request.options.size(); ++i)
+    addPairs(request, i, all);
   std::stable_sort(all.begin(), all.end(),
                    [](const Pair& a, const Pair& b) { return a.cost < b.cost; });
   return all;

@@ -12,13 +12,13 @@ namespace scye::test {
 // What is wrong with the way `text` was read, or nothing: a taken file writes and reads back equal,
 // a refused one says why in one line and points into the file.
 [[nodiscard]] inline std::optional<std::string> wrongReading(std::string_view text) {
-  const DesignRead read = designFromJson(text);
+  const DesignRead read = designFromJson(text, builtinPhrases());
   if (read.design) {
     for (int i = 0; i < kFieldCount; ++i)
       if (const auto value = read.design->given(Field(i));
           value && check(Field(i), *value, read.design->source(Field(i))))
         return "took a value that check() refuses";
-    const DesignRead again = designFromJson(designToJson(*read.design));
+    const DesignRead again = designFromJson(designToJson(*read.design), builtinPhrases());
     if (!again.design) return "its own writing was refused: " + again.problem.reason;
     if (*again.design != *read.design) return "changed when written and read back";
     return std::nullopt;

@@ -21,7 +21,7 @@ std::optional<std::string> wrongSetting(std::string_view text) {
         return "no plain reason: " + *reason;
     }
   }
-  const DesignRead again = designFromJson(designToJson(design));
+  const DesignRead again = designFromJson(designToJson(design), builtinPhrases());
   if (!again.design) return "what was set cannot be read: " + again.problem.reason;
   if (*again.design != design) return "changed when written and read back";
   return std::nullopt;

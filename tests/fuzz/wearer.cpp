@@ -7,7 +7,7 @@ namespace scye::test {
 namespace {
 
 std::optional<std::string> wrongWearer(std::string_view text) {
-  const DesignRead read = designFromJson(text);
+  const DesignRead read = designFromJson(text, builtinPhrases());
   if (!read.design) return wrongReading(text);
   Design base;
   base.title = "Another";
@@ -18,7 +18,7 @@ std::optional<std::string> wrongWearer(std::string_view text) {
   if (!changedSince(used, *read.design).empty()) return "differs from what it was taken from";
   const Design kept = wearerOf(used, "2026-05-01");
   if (kept.wearer != read.design->wearer) return "lost the name";
-  const DesignRead again = designFromJson(designToJson(kept));
+  const DesignRead again = designFromJson(designToJson(kept), builtinPhrases());
   if (!again.design) return "its own writing was refused: " + again.problem.reason;
   if (*again.design != kept) return "changed when written and read back";
   if (!changedSince(used, *again.design).empty()) return "differs from what was kept of it";

@@ -47,15 +47,14 @@ std::vector<Body> bodies() {
 }
 
 Design designOf(const Body& body, const Case& c) {
-  // Back neck drop and shoulder drop of the starting values turn the scye depth into the armhole's.
-  constexpr double kShoulderDrop = 2.5, kBackNeckDrop = 2;
+  constexpr double kAcrossShoulders = 1; // the tape over the back (common practice)
   Design d;
   d.choose(Choice::Figure, body.woman ? Figure::Woman : Figure::Man);
   d.choose(Choice::Garment, c.garment).choose(Choice::CapLean, c.lean);
   d.choose(Choice::Washed, YesNo::Yes);
   d.set(Field::Bust, body.bust).set(Field::UpperArm, body.upperArm);
-  d.set(Field::CrossShoulder, body.crossShoulder);
-  d.set(Field::ArmholeDepth, body.scyeDepth + kBackNeckDrop - kShoulderDrop);
+  d.set(Field::CrossShoulder, body.crossShoulder + kAcrossShoulders);
+  d.set(Field::ArmholeDepth, body.scyeDepth); // from the nape
   d.set(Field::SwatchStitches, c.gauge.stitches).set(Field::SwatchRows, c.gauge.rows);
   if (c.fit == Fit::Close)
     d.set(Field::EaseBust, 2.5).set(Field::EaseUpperArm, 2.5).set(Field::EaseArmholeDepth, 1.5);

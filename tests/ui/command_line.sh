@@ -66,6 +66,11 @@ expect 0 '' draft jacket.scye --chart chart.pdf --paper a4
 # Back, two fronts and the sleeve: a page each.
 pdfinfo chart.pdf | grep -q '^Pages: *4$' || wrong 'chart.pdf has not a page a piece'
 pdftotext chart.pdf - | grep -q 'Harbour jacket: Sleeve' || wrong 'a page does not name its piece'
+expect 0 '' draft jacket.scye --worn worn.png --view side --arm 45 --pulls
+[ "$(head -c 4 worn.png | tail -c 3)" = PNG ] || wrong 'worn.png is no PNG'
+rm -f worn.png
+expect 1 'cannot be shown worn' draft jacket.scye --with ease.upperArm=40 --worn worn.png
+[ ! -e worn.png ] || wrong 'a garment that cannot be knitted was worn'
 
 # Every style of the library, all its outputs.
 for style in "$demos"/*.scye; do
@@ -92,6 +97,8 @@ settings=$(sed -n 's/.*Narrow the sleeve[^:]*: //p' out.txt)
 
 # What makes no sense.
 expect 2 'needs a design file' draft
+expect 2 'should be front, side, back, armhole' draft jacket.scye --worn b.png --view above
+expect 2 'a number from 0 to 90' draft jacket.scye --worn b.png --arm 120
 expect 2 '"--rows-of" is no option' draft jacket.scye --rows-of b.csv
 expect 2 'needs a value' draft jacket.scye --report
 expect 2 'one design at a time' draft jacket.scye other.scye
@@ -132,7 +139,33 @@ cp a.json before.json
 [ $? -eq 3 ] || wrong "a full disk gives exit code 3: $(cat err.txt)"
 cmp -s a.json before.json || wrong 'a.json was damaged'
 cmp -s jacket.scye "$demos/jacket.scye" || wrong 'the design was changed'
+# The language of the environment, here one that only some phrases are in; what goes into files for programs stays.
+mkdir -p words/hr
+printf '%s\n' 'fit.verdict.fits = Pristaje: {height} i {ease}.' 'cli.missingFile = nema datoteke' >words/hr/a.txt
+LC_ALL=hr_HR.UTF-8 SCYEWRIGHT_LANGUAGES=$there/words
+export LC_ALL SCYEWRIGHT_LANGUAGES
+expect 0 '' draft jacket.scye --with capEase=1.5 --rows hr.csv --directions hr.txt
+says '^Pristaje: [0-9,]* cm i 1,5 cm\.$'
+says ' rows, [0-9]*,[0-9] cm)' hr.txt
+expect 2 'nema datoteke' draft
+printf '%s\n' 'file.empty = {k|a|b}' >words/hr/b.txt
+expect 0 'b.txt:1: file.empty' draft jacket.scye --with capEase=1.5
+rm -r words
+LC_ALL=C expect 0 '' draft jacket.scye --with capEase=1.5 --rows c.csv
+cmp -s hr.csv c.csv || wrong 'the row table depends on the language'
+unset LC_ALL SCYEWRIGHT_LANGUAGES
+
 left=$(find . -name '.*' -type f)
 [ -z "$left" ] || wrong "left over: $left"
+
+# The search for remedies is given up after 3 s of processor time, whatever is asked for.
+(
+  ulimit -t 25
+  "$program" draft jacket.scye --with bust=62 --with swatch.stitches=58 --with ease.upperArm=30 \
+    --report slow.json >/dev/null 2>err.txt
+  got=$?
+  [ $got -le 2 ] || exit 1
+) || wrong "a design with much to find takes too long"
+[ -s slow.json ] || wrong 'its report is missing'
 
 exit "$bad"

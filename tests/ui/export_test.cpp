@@ -88,7 +88,8 @@ TEST_F(Export, svgOpensAtTrueSize) {
 }
 
 TEST_F(Export, svgHasAGroupWithIdAndTitleAPieceAndTextAsText) {
-  GarmentDraft draft = draftGarment(*designFromJson(contents(demoFile()).toStdString()).design);
+  GarmentDraft draft =
+      draftGarment(*designFromJson(contents(demoFile()).toStdString(), builtinPhrases()).design);
   SchematicOptions options;
   ASSERT_FALSE(exportPicture(pieceSchematic(draft, builtinPhrases(), options), file("a.svg")));
   QFile svg(file("a.svg"));
@@ -151,7 +152,8 @@ TEST_F(Export, pdfHasTrueSize) {
 }
 
 TEST_F(Export, aSheetIsFilledAtAWholeScaleThatIsPrintedOnIt) {
-  GarmentDraft draft = draftGarment(*designFromJson(contents(demoFile()).toStdString()).design);
+  GarmentDraft draft =
+      draftGarment(*designFromJson(contents(demoFile()).toStdString(), builtinPhrases()).design);
   const PictureMaker make = [&](double textHeight) {
     SchematicOptions options;
     options.textHeight = textHeight;

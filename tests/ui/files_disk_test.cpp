@@ -92,15 +92,22 @@ TEST_F(FilesDisk, onAFullDiskNothingIsLostAndItIsSaid) {
   EXPECT_EQ(contents(design), before);
 
   for (const char* name : {"a.svg", "a.png", "a.pdf"}) {
-    EXPECT_FALSE(window_->workbench().exports().exportTo(of(disk / name))) << name;
+    ExportStrip& strip = window_->workbench().exports();
+    strip.exportTo(of(disk / name));
+    EXPECT_FALSE(isMade(strip.exports())) << name;
     EXPECT_FALSE(QFile::exists(of(disk / name))) << name;
   }
   KnitFiles& knit = window_->workbench().knitFiles();
-  EXPECT_FALSE(knit.exportDirectionsTo(of(disk / "a.html")));
-  EXPECT_FALSE(knit.exportDirectionsTo(of(disk / "a.txt")));
-  EXPECT_FALSE(knit.exportChartTo(of(disk / "chart.pdf")));
-  EXPECT_FALSE(knit.exportRowsTo(of(disk / "a.csv")));
-  EXPECT_TRUE(window_->guide().saveSheet(of(disk / "sheet.pdf")));
+  knit.exportDirectionsTo(of(disk / "a.html"));
+  EXPECT_FALSE(isMade(knit.exports()));
+  knit.exportDirectionsTo(of(disk / "a.txt"));
+  EXPECT_FALSE(isMade(knit.exports()));
+  knit.exportChartTo(of(disk / "chart.pdf"));
+  EXPECT_FALSE(isMade(knit.exports()));
+  knit.exportRowsTo(of(disk / "a.csv"));
+  EXPECT_FALSE(isMade(knit.exports()));
+  window_->guide().saveSheet(of(disk / "sheet.pdf"));
+  EXPECT_FALSE(isMade(window_->guide().exports()));
   EXPECT_EQ(QDir(of(disk.path())).entryList(QDir::Files | QDir::Hidden),
             disk.mounted() ? QStringList({QStringLiteral("a.scye"), QStringLiteral("filler")})
                            : QStringList({QStringLiteral("a.scye")}));
@@ -220,7 +227,9 @@ TEST_F(FilesDisk, linksDevicesAndProtectedFilesAreLeftAsTheyAre) {
   EXPECT_EQ(contents(file("protected.scye")), "x");
 
   ASSERT_EQ(mkfifo(file("pipe.svg").toLocal8Bit().constData(), 0600), 0);
-  EXPECT_FALSE(window_->workbench().exports().exportTo(file("pipe.svg"))) << "nobody reads";
+  ExportStrip& strip = window_->workbench().exports();
+  strip.exportTo(file("pipe.svg"));
+  EXPECT_FALSE(isMade(strip.exports())) << "nobody reads";
   EXPECT_FALSE(QFileInfo(file("pipe.svg")).isFile());
   window_->openFile(file("pipe.svg")); // and the window does not wait for a writer
   EXPECT_TRUE(window_->banner().text().contains(QStringLiteral("device or a pipe")));

@@ -44,18 +44,20 @@ protected:
 };
 
 TEST_F(KnitExport, directionsAsTextHoldEveryLine) {
-  QSignalSpy exported(&files(), &KnitFiles::exported);
-  ASSERT_TRUE(files().exportDirectionsTo(file("d.txt")));
+  QSignalSpy exported(&files().exports(), &ExportQueue::made);
+  files().exportDirectionsTo(file("d.txt"));
+  ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(exported.count(), 1);
   const QString text = QString::fromUtf8(contents(file("d.txt"))).simplified();
-  for (const DirectionLine& line : directionLines(derived().directions))
+  for (const DirectionLine& line : directionLines(derived().directions, {builtinPhrases()}))
     EXPECT_TRUE(text.contains(QString::fromStdString(line.text).simplified())) << line.text;
 }
 
 TEST_F(KnitExport, directionsKeepHerTermsAndUnits) {
   window_->settings().setTerms(QStringLiteral("uk"));
   window_->settings().setUnit(LengthUnit::Inch);
-  ASSERT_TRUE(files().exportDirectionsTo(file("d.html")));
+  files().exportDirectionsTo(file("d.html"));
+  ASSERT_TRUE(isMade(files().exports()));
   const QString html = QString::fromUtf8(contents(file("d.html")));
   EXPECT_TRUE(html.startsWith(QStringLiteral("<!DOCTYPE html>")));
   EXPECT_TRUE(html.contains(QStringLiteral("cast off")));
@@ -64,12 +66,14 @@ TEST_F(KnitExport, directionsKeepHerTermsAndUnits) {
 }
 
 TEST_F(KnitExport, rowTableIsTheRowTable) {
-  ASSERT_TRUE(files().exportRowsTo(file("r.csv")));
+  files().exportRowsTo(file("r.csv"));
+  ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(contents(file("r.csv")).toStdString(), rowTableCsv(derived().knit));
 }
 
 TEST_F(KnitExport, chartAsSvgHasEveryPiece) {
-  ASSERT_TRUE(files().exportChartTo(file("c.svg")));
+  files().exportChartTo(file("c.svg"));
+  ASSERT_TRUE(isMade(files().exports()));
   QXmlStreamReader xml(contents(file("c.svg")));
   QStringList ids;
   while (!xml.atEnd()) {
@@ -83,7 +87,8 @@ TEST_F(KnitExport, chartAsSvgHasEveryPiece) {
 }
 
 TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
-  ASSERT_TRUE(files().exportChartTo(file("c.pdf")));
+  files().exportChartTo(file("c.pdf"));
+  ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(pagesOf(file("c.pdf")), int(derived().knit.pieces.size()));
   const QString text = run("pdftotext", {file("c.pdf"), QStringLiteral("-")});
   EXPECT_TRUE(text.contains(QStringLiteral("Harbour jacket: Left front"))) << "on a sheet's foot";
@@ -91,7 +96,8 @@ TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
 }
 
 TEST_F(KnitExport, chartAsPng) {
-  ASSERT_TRUE(files().exportChartTo(file("c.png")));
+  files().exportChartTo(file("c.png"));
+  ASSERT_TRUE(isMade(files().exports()));
   EXPECT_FALSE(QImage(file("c.png")).isNull());
 }
 
@@ -103,7 +109,7 @@ TEST_F(KnitExport, printedDirectionsHoldEveryLineAndBeginAPageForEachPiece) {
   QString text = run("pdftotext", {QStringLiteral("-layout"), file("p.pdf"), QStringLiteral("-")});
   text.remove(QRegularExpression(QStringLiteral("\\n\\s*\\d+\\s*\\f"))); // page numbers
   text = packed(text);
-  for (const DirectionLine& line : directionLines(derived().directions))
+  for (const DirectionLine& line : directionLines(derived().directions, {builtinPhrases()}))
     EXPECT_TRUE(text.contains(packed(QString::fromStdString(line.text)))) << line.text;
   EXPECT_GE(pagesOf(file("p.pdf")), 1 + int(derived().knit.pieces.size()));
 }
@@ -117,11 +123,15 @@ TEST_F(KnitExport, printedChartHasAPageAPiece) {
 }
 
 TEST_F(KnitExport, whatCannotBeWrittenIsSaid) {
-  QSignalSpy failed(&files(), &KnitFiles::failed);
-  EXPECT_FALSE(files().exportDirectionsTo(file("no/such/folder.txt")));
-  EXPECT_FALSE(files().exportDirectionsTo(file("d.doc")));
-  EXPECT_FALSE(files().exportRowsTo(file("r.txt")));
-  EXPECT_FALSE(files().exportChartTo(file("c.gif")));
+  QSignalSpy failed(&files().exports(), &ExportQueue::failed);
+  files().exportDirectionsTo(file("no/such/folder.txt"));
+  EXPECT_FALSE(isMade(files().exports()));
+  files().exportDirectionsTo(file("d.doc"));
+  EXPECT_FALSE(isMade(files().exports()));
+  files().exportRowsTo(file("r.txt"));
+  EXPECT_FALSE(isMade(files().exports()));
+  files().exportChartTo(file("c.gif"));
+  EXPECT_FALSE(isMade(files().exports()));
   EXPECT_EQ(failed.count(), 4);
   for (const char* name : {"d.doc", "r.txt", "c.gif"})
     EXPECT_FALSE(QFile::exists(file(name)));

@@ -44,7 +44,7 @@ protected:
   }
   [[nodiscard]] static QStringList toldFor(const Derived& derived, PieceId piece) {
     QStringList all;
-    for (const DirectionLine& line : pieceLines(derived.directions, piece))
+    for (const DirectionLine& line : pieceLines(derived.directions, piece, {builtinPhrases()}))
       all.append(QString::fromStdString(line.text));
     return all;
   }

@@ -1,6 +1,7 @@
 #include "window_fixture.h"
 
 #include <QApplication>
+#include <QEventLoop>
 #include <QFile>
 #include <QSignalSpy>
 #include <QTest>
@@ -11,6 +12,8 @@ WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) 
   window_->files().setAsking({[] { return QString(); }, [](const QString&) { return QString(); },
                               [](const QString&) { return FileKeeper::Answer::Discard; }});
   window_->setWindowState(Qt::WindowNoState); // the screen may be a small one
+  // What is in view is the present design's, however busy the machine.
+  document().setPatience(std::chrono::minutes(1));
   window_->resize(1280, 800);
   window_->show();
   window_->activateWindow();
@@ -41,6 +44,19 @@ void WindowFixture::settle() {
   while (document().isStale())
     ASSERT_TRUE(drawn.wait());
   QApplication::processEvents();
+}
+
+bool WindowFixture::isMade(ExportQueue& exports) {
+  bool made = false;
+  QEventLoop loop;
+  QObject::connect(&exports, &ExportQueue::made, &loop, [&] {
+    made = true;
+    loop.quit();
+  });
+  QObject::connect(&exports, &ExportQueue::failed, &loop, &QEventLoop::quit);
+  QObject::connect(&exports, &ExportQueue::cancelled, &loop, &QEventLoop::quit);
+  if (!exports.isIdle()) loop.exec();
+  return made;
 }
 
 QString demoFile() {

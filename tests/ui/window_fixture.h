@@ -24,6 +24,9 @@ protected:
   // Waits until views have heard of the present state, by their signal, never by time.
   void settle();
 
+  // Waits until the file that was asked for is there, or is not to be.
+  [[nodiscard]] static bool isMade(ExportQueue& exports);
+
   [[nodiscard]] QString file(const char* name) const {
     return folder_.filePath(QString::fromLatin1(name));
   }

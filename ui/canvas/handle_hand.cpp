@@ -31,7 +31,7 @@ void HandleHand::setPicture(const Picture& picture) {
   };
   const auto hot = keyOf(hot_), chosen = keyOf(chosen_);
   spots_.clear();
-  const GarmentDraft& draft = document_.derived().draft;
+  const GarmentDraft& draft = document_.draft();
   for (const Group& group : picture.groups)
     if (group.piece)
       for (Handle& handle : pieceHandles(draft, *group.piece)) {
@@ -90,7 +90,7 @@ void HandleHand::drag(const QPointF& at, const PictureView& view, bool whole) {
     const Handle& handle = spots_[hot_].handle;
     const bool level = handle.level && (!handle.upright || std::abs(by.x()) >= std::abs(by.y()));
     held_->axis = level ? handle.level : handle.upright;
-    held_->value = handleValue(document_.derived().draft, *held_->axis);
+    held_->value = handleValue(document_.draft(), *held_->axis);
     attention_.light(held_->axis->field);
     document_.beginGesture(nameOf(held_->axis->field));
   }
@@ -98,7 +98,7 @@ void HandleHand::drag(const QPointF& at, const PictureView& view, bool whole) {
   const Vec2 moved(by.x() / view.scale, -by.y() / view.scale);
   double value = held_->value + axis.gain * moved.dot(axis.way);
   if (whole && axis.snap != HandleSnap::Free)
-    value = snapped(document_.derived().draft, axis, value);
+    value = snapped(document_.draft(), axis, value);
   else
     value = ontoGrid(value, sliderStep(info(axis.field).kind, settings_.unit()));
   write(axis, value, 0);
@@ -106,7 +106,7 @@ void HandleHand::drag(const QPointF& at, const PictureView& view, bool whole) {
 
 void HandleHand::write(const HandleAxis& axis, double value, int run) {
   // Beyond its range it stays where it is.
-  if (const auto next = withHandleValue(document_.design(), document_.derived().draft, axis, value))
+  if (const auto next = withHandleValue(document_.design(), document_.draft(), axis, value))
     document_.edit(nameOf(axis.field), *next, run);
 }
 
@@ -193,7 +193,7 @@ void HandleHand::step(const Spot& spot, int key, bool whole) {
                                          : Vec2(0, -1);
   const auto& axis = to.x() != 0 ? spot.handle.level : spot.handle.upright;
   if (!axis) return;
-  const GarmentDraft& draft = document_.derived().draft;
+  const GarmentDraft& draft = document_.draft();
   const double sign = to.dot(axis->way) * axis->gain > 0 ? 1 : -1, now = handleValue(draft, *axis);
   const StitchSize& size = draft.sizes.stitch;
   const double unit = axis->snap == HandleSnap::WholeStitches ? size.width : size.height;
@@ -220,7 +220,7 @@ const HandleHand::Spot* HandleHand::shownSpot() const {
 QString HandleHand::axisText(const HandleAxis& axis) const {
   const FieldKind kind = info(axis.field).kind;
   return nameOf(axis.field) + u' ' +
-         valueText(kind, handleValue(document_.derived().draft, axis), {settings_.unit()});
+         valueText(kind, handleValue(document_.draft(), axis), {settings_.unit()});
 }
 
 QString HandleHand::tip() const {

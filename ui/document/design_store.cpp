@@ -4,6 +4,7 @@
 #include "io/design_file.h"
 
 #include <QCoreApplication>
+#include <QFile>
 
 namespace scye {
 namespace {
@@ -16,7 +17,7 @@ struct StoreText {
 
 std::variant<Design, ReadRefusal> designOf(const FileText& file) {
   if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
-  const DesignRead read = designFromJson(*file.text);
+  const DesignRead read = designFromJson(*file.text, builtinPhrases());
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};
@@ -24,6 +25,12 @@ std::variant<Design, ReadRefusal> designOf(const FileText& file) {
 }
 
 FileText readDesignText(const QString& path) {
+  // A design of the library is built into the program and lies on no disk.
+  if (path.startsWith(QStringLiteral(":/"))) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) return {{}, file.errorString().toStdString()};
+    return {file.readAll().toStdString(), {}};
+  }
   return readPlainFile(path, kLargestDesign + 1);
 }
 

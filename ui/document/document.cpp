@@ -1,19 +1,25 @@
 #include "document/document.h"
 
 #include "document/design_command.h"
+#include "garment/cpu_clock.h"
 #include "model/plain_text.h"
 
 #include <QFileInfo>
 
 namespace scye {
 
-Document::Document(QObject* parent) : QObject(parent) {
+Document::Document(QObject* parent)
+    : QObject(parent), derived_(std::make_shared<Derived>(derive(design_, typed_))),
+      bare_(derived_->findings) {
   frame_.setSingleShot(true);
   frame_.setTimerType(Qt::PreciseTimer);
   connect(&frame_, &QTimer::timeout, this, &Document::flush);
   pause_.setSingleShot(true);
   pause_.setInterval(kPauseMs);
   connect(&pause_, &QTimer::timeout, this, &Document::findRemedies);
+  found_.setSingleShot(true);
+  found_.setInterval(2 * kFrameMs);
+  connect(&found_, &QTimer::timeout, this, [this] { Q_EMIT changed({.remedies = true}); });
   connect(&history_, &QUndoStack::cleanChanged, this, [this] { Q_EMIT changed({.file = true}); });
 }
 
@@ -21,19 +27,70 @@ Document::~Document() {
   history_.disconnect(this);
 }
 
+// A new version, which the derived state lags behind until it is drafted.
+void Document::changeTo(const Design& next) {
+  stopSearch();
+  design_ = next;
+  draft_.reset();
+  ++version_;
+  stale_ = true;
+}
+
+void Document::startRedraft() {
+  redraft_.start(
+      [this, design = design_, typed = typed_, version = version_](const std::stop_token&) {
+        QElapsedTimer took;
+        took.start();
+        auto derived = std::make_shared<Derived>(derive(design, typed));
+        {
+          const std::lock_guard lock(ready_.mutex);
+          ready_.version = version;
+          ready_.derived = std::move(derived);
+          ready_.ms = double(took.nsecsElapsed()) / 1e6;
+        }
+        QMetaObject::invokeMethod(this, &Document::onReady, Qt::QueuedConnection);
+      });
+}
+
+void Document::take() {
+  const std::lock_guard lock(ready_.mutex);
+  if (!ready_.derived) return;
+  derived_ = std::move(ready_.derived);
+  bare_ = derived_->findings;
+  shown_ = ready_.version;
+  slow_ = ready_.ms > double(patience_.count());
+  stale_ = shown_ != version_;
+}
+
+// Once a version only, so that what was asked for stays as it is until the next event.
 const Derived& Document::derived() {
-  if (stale_) {
-    derived_ = std::make_unique<Derived>(derive(design_, typed_));
-    stale_ = false;
-    remediesFound_ = false;
+  if (stale_ && std::exchange(begun_, version_) != version_) {
+    startRedraft();
+    // After a slow one nothing is waited for until one is quick again.
+    if (!slow_) redraft_.finished(patience_);
+    take();
   }
   return *derived_;
+}
+
+const GarmentDraft& Document::draft() {
+  if (const Derived& d = derived(); !stale_) return d.draft;
+  if (!draft_) draft_ = draftGarment(design_);
+  return *draft_;
+}
+
+Document::Present Document::present() {
+  (void)derived();
+  if (!stale_) return [ready = std::shared_ptr<const Derived>(derived_)] { return ready; };
+  return [design = design_, typed = typed_] {
+    return std::make_shared<const Derived>(derive(design, typed));
+  };
 }
 
 void Document::setTypedUnit(LengthUnit unit) {
   if (unit == typed_) return;
   typed_ = unit;
-  stale_ = true;
+  changeTo(design_);
   flush();
 }
 
@@ -41,22 +98,64 @@ void Document::flush() {
   frame_.stop();
   sinceFrame_.start();
   (void)derived();
-  if (!inGesture()) pause_.start();
-  Q_EMIT changed({.derived = true});
+  if (!stale_ || told_ != shown_) tellViews();
+}
+
+void Document::tellViews() {
+  told_ = shown_;
+  if (!inGesture() && !stale_ && search_ == Search::Awaited) pause_.start();
+  Q_EMIT changed({.derived = true, .replaced = std::exchange(replacedUntold_, false)});
+}
+
+void Document::onReady() {
+  take();
+  if (told_ != shown_ && !frame_.isActive()) tellViews();
 }
 
 void Document::findRemedies() {
   if (inGesture() || stale_)
     return; // the end of the gesture, or the next frame, starts the pause anew
-  deriveRemedies(design_, *derived_);
-  remediesFound_ = true;
+  search_ = Search::Runs;
+  remedies_.start([this, design = design_, typed = typed_, sizes = derived_->draft.sizes,
+                   findings = bare_, version = version_](const std::stop_token& stop) mutable {
+    const auto post = [this](auto what) {
+      QMetaObject::invokeMethod(this, std::move(what), Qt::QueuedConnection);
+    };
+    const RemedyWatch watch{.stop = stop,
+                            .seconds = cpuSeconds,
+                            .found = [&](std::size_t finding, const std::vector<Remedy>& remedies) {
+                              post([=, this] { onRemedies(version, finding, remedies); });
+                            }};
+    const bool all = addRemedies(design, sizes, remedyChain(design, typed), findings, watch);
+    post([=, this] { onSearched(version, all); });
+  });
+}
+
+void Document::stopSearch() {
+  pause_.stop();
+  found_.stop();
+  remedies_.stop();
+  search_ = Search::Awaited;
+}
+
+void Document::onRemedies(quint64 version, std::size_t finding,
+                          const std::vector<Remedy>& remedies) {
+  if (version != version_ || search_ != Search::Runs) return;
+  derived_->findings[finding].remedies = remedies;
+  if (!found_.isActive()) found_.start();
+}
+
+void Document::onSearched(quint64 version, bool all) {
+  if (version != version_ || search_ != Search::Runs) return;
+  found_.stop();
+  search_ = Search::Over;
+  givenUp_ = !all;
   Q_EMIT changed({.remedies = true});
 }
 
 void Document::apply(const Design& next) {
   if (next == design_) return;
-  design_ = next;
-  stale_ = true;
+  changeTo(next);
   Q_EMIT changed({.design = true});
   if (frame_.isActive()) return;
   const qint64 since = sinceFrame_.isValid() ? sinceFrame_.elapsed() : kFrameMs;
@@ -74,7 +173,8 @@ void Document::edit(const QString& text, const Design& next, int run) {
 
 void Document::beginGesture(const QString& text) {
   if (inGesture()) endGesture();
-  draftBefore_ = std::make_unique<GarmentDraft>(derived().draft);
+  if (search_ != Search::Over) stopSearch(); // the end of the gesture has it begin anew
+  draftBefore_ = std::make_unique<GarmentDraft>(draft());
   before_ = design_;
   gestureText_ = text;
 }
@@ -122,15 +222,20 @@ void Document::replace(const Design& design, const QString& path, bool modified)
   before_.reset();
   draftBefore_.reset();
   history_.clear();
-  design_ = design;
   path_ = path;
   unsavedFromStart_ = modified;
-  stale_ = true;
+  const bool same = !stale_ && design == design_;
+  if (same)
+    stopSearch();
+  else
+    changeTo(design);
   frame_.stop();
   sinceFrame_.start();
+  slow_ = false; // of another design nothing is known
   (void)derived();
-  pause_.start(); // a design is on the drawing table before its remedies are looked for
-  Q_EMIT changed({.design = true, .derived = true, .file = true, .replaced = true});
+  replacedUntold_ = stale_;
+  if (!stale_) told_ = shown_, pause_.start(); // it is drawn before its remedies are looked for
+  Q_EMIT changed({.design = true, .derived = !stale_, .file = true, .replaced = true});
 }
 
 void Document::markSaved(const QString& path) {

@@ -22,11 +22,18 @@ enum class Paper : int {
   Letter,
 };
 
+// Asked while something is being made, with the share that is done; false: it is given up. Empty:
+// it is made to its end.
+using GoOn = std::function<bool(double share)>;
+
 struct ExportOptions {
   Paper paper = Paper::TrueSize; // PDF and PNG; an SVG is always of true size
   double dpi = 100;              // PNG; rounded to whole dots in a metre
   bool toScale = true;           // false: a sheet is filled, and no scale is told
+  GoOn goOn{};
 };
+
+inline constexpr int kMostPngMegabytes = 1024;
 
 // A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale
 // on the paper is known, so that letters are readable there.
@@ -37,7 +44,8 @@ struct Rendered {
   QByteArray bytes;
   std::optional<QString> problem;
 };
-// By the ending of the name: .svg, .png, .pdf.
+// By the ending of the name: .svg, .png, .pdf. On any thread. A PNG that would take more memory
+// than kMostPngMegabytes is refused before it is begun.
 [[nodiscard]] Rendered renderPicture(const PictureMaker& make, const QString& name,
                                      const ExportOptions& options = {});
 // A PDF, each picture on a page of its own.
@@ -53,8 +61,10 @@ struct Rendered {
                                                    const ExportOptions& options = {});
 
 // On the printer's page as it is set, at the largest whole scale that fits.
-[[nodiscard]] std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer);
+[[nodiscard]] std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer,
+                                                  const GoOn& goOn = {});
 [[nodiscard]] std::optional<QString> printPages(const std::vector<PictureMaker>& pages,
-                                                QPrinter& printer, bool toScale = true);
+                                                QPrinter& printer, bool toScale = true,
+                                                const GoOn& goOn = {});
 
 } // namespace scye

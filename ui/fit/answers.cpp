@@ -3,6 +3,8 @@
 #include "fit/findings_panel.h"
 #include "fit/fit_panel.h"
 
+#include <utility>
+
 namespace scye {
 namespace {
 
@@ -17,7 +19,9 @@ Answers::Answers(Document& document, Attention& attention, Settings& settings, Q
       findings_(new FindingsPanel(document, attention, settings, this)) {
   // After the panels have heard of it: they were connected first.
   connect(&document, &Document::changed, this, [this, &document](const Document::Event& event) {
-    if (event.remedies && !document.inGesture()) arrange();
+    if (!event.remedies || document.inGesture()) return;
+    arrangeLater_ = underMouse(); // nothing moves under the pointer
+    if (!arrangeLater_) arrange();
   });
   connect(&settings, &Settings::changed, this, &Answers::arrange);
 }
@@ -29,6 +33,11 @@ void Answers::arrange() {
   const int below = std::clamp(wanted, least, std::max(int(kSureShare * height()), left));
   fit_->setGeometry(0, 0, width(), height() - below);
   findings_->setGeometry(0, height() - below, width(), below);
+}
+
+void Answers::leaveEvent(QEvent* event) {
+  QWidget::leaveEvent(event);
+  if (std::exchange(arrangeLater_, false)) arrange();
 }
 
 void Answers::resizeEvent(QResizeEvent*) {

@@ -1,6 +1,6 @@
 // What the design answers: whether the sleeve fits, and below it the findings. The findings take
 // what they need as long as the comparison can still be read, and scroll beyond that; while she
-// drags nothing is rearranged.
+// drags, or the pointer is here, nothing is rearranged.
 #pragma once
 
 #include "document/attention.h"
@@ -24,9 +24,12 @@ public:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  void leaveEvent(QEvent* event) override;
 
 private:
   void arrange();
+
+  bool arrangeLater_ = false;
 
   FitPanel* fit_;
   FindingsPanel* findings_;

@@ -10,6 +10,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <utility>
+
 namespace scye {
 
 FindingCard::FindingCard(Document& document, Attention& attention, QWidget* parent)
@@ -33,19 +36,50 @@ FindingCard::FindingCard(Document& document, Attention& attention, QWidget* pare
   column->addLayout(buttons_);
 }
 
-void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remediesFound) {
-  std::vector<Remedy> before = std::move(finding_.remedies);
-  const bool same = finding_.code == finding.code;
+void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remediesFound,
+                             bool held) {
+  if (finding_.code != finding.code || finding_.fields != finding.fields) offers_.clear();
   finding_ = finding;
-  if (!remediesFound && same) finding_.remedies = std::move(before);
   unit_ = unit;
   const int size = severity_->fontMetrics().height();
   sign_->setPixmap(severityIcon(finding.severity).pixmap(size, size));
   severity_->setText(severityName(finding.severity));
   text_->setText(findingText(finding, unit));
   setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
-  // Buttons are kept where they are, so that one with the keyboard on it does not lose it.
-  const auto count = qsizetype(finding_.remedies.size());
+  offer(finding.remedies, remediesFound, held);
+  fitButtons();
+  update();
+}
+
+void FindingCard::offer(const std::vector<Remedy>& found, bool all, bool held) {
+  const auto isFound = [&found](const Offer& o) {
+    return std::any_of(found.begin(), found.end(),
+                       [&o](const Remedy& remedy) { return remedy.key == o.remedy.key; });
+  };
+  if (held) {
+    for (Offer& o : offers_)
+      o.fresh = isFound(o);
+    for (const Remedy& remedy : found) {
+      const auto at = std::find_if(offers_.begin(), offers_.end(), [&remedy](const Offer& o) {
+        return o.remedy.key == remedy.key;
+      });
+      if (at == offers_.end())
+        offers_.push_back({remedy});
+      else
+        at->remedy = remedy;
+    }
+    return;
+  }
+  const std::vector<Offer> before = std::exchange(offers_, {});
+  for (const Remedy& remedy : found)
+    offers_.push_back({remedy});
+  if (all) return;
+  for (const Offer& o : before)
+    if (!isFound(o)) offers_.push_back({o.remedy, false});
+}
+
+void FindingCard::fitButtons() {
+  const auto count = qsizetype(offers_.size());
   while (remedies_.size() > count)
     delete remedies_.takeLast();
   while (remedies_.size() < count) {
@@ -57,11 +91,10 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remed
     button->show();
     remedies_.append(button);
   }
-  for (int i = 0; i < remedies_.size(); ++i) {
-    remedies_[i]->setText(remedyText(finding_.remedies[i], unit));
-    remedies_[i]->setEnabled(remediesFound);
+  for (qsizetype i = 0; i < count; ++i) {
+    remedies_[i]->setText(remedyText(offers_[std::size_t(i)].remedy, unit_));
+    remedies_[i]->setEnabled(offers_[std::size_t(i)].fresh);
   }
-  update();
 }
 
 void FindingCard::activate() {
@@ -70,7 +103,7 @@ void FindingCard::activate() {
 
 void FindingCard::apply(int remedy) {
   attention_.setPreview({});
-  const Remedy& r = finding_.remedies[remedy];
+  const Remedy r = offers_[std::size_t(remedy)].remedy;
   document_.edit(remedyText(r, unit_), applied(document_.design(), r));
 }
 
@@ -78,7 +111,7 @@ bool FindingCard::eventFilter(QObject* watched, QEvent* event) {
   const auto at = remedies_.indexOf(static_cast<QPushButton*>(watched));
   if (at >= 0) {
     if (event->type() == QEvent::Enter || event->type() == QEvent::FocusIn)
-      attention_.setPreview(applied(document_.design(), finding_.remedies[at]));
+      attention_.setPreview(applied(document_.design(), offers_[std::size_t(at)].remedy));
     else if (event->type() == QEvent::Leave || event->type() == QEvent::FocusOut)
       attention_.setPreview({});
   }

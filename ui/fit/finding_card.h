@@ -20,8 +20,9 @@ class FindingCard : public QFrame {
 public:
   FindingCard(Document& document, Attention& attention, QWidget* parent);
 
-  // While remedies are still to be found, those of the same finding stay, greyed.
-  void setFinding(const Finding& finding, LengthUnit unit, bool remediesFound);
+  // While remedies are still to be found, those the same finding had before stay below those that
+  // have been found, greyed. `held`: no button changes its place, new ones come below.
+  void setFinding(const Finding& finding, LengthUnit unit, bool remediesFound, bool held);
 
 protected:
   void mouseReleaseEvent(QMouseEvent* event) override;
@@ -30,6 +31,12 @@ protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+  struct Offer {
+    Remedy remedy;
+    bool fresh = true; // else: of an earlier design, to be looked for again
+  };
+  void offer(const std::vector<Remedy>& found, bool all, bool held);
+  void fitButtons();
   void activate();
   void apply(int remedy);
 
@@ -41,7 +48,8 @@ private:
   QLabel* severity_;
   QLabel* text_;
   QVBoxLayout* buttons_;
-  QList<QPushButton*> remedies_;
+  std::vector<Offer> offers_;
+  QList<QPushButton*> remedies_; // one for each
 };
 
 } // namespace scye

@@ -4,6 +4,7 @@
 #include "seam/room.h"
 #include "values/value_text.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -11,12 +12,17 @@
 #include <algorithm>
 
 namespace scye {
+namespace {
+
+constexpr int kLookingMs = 400;
+
+} // namespace
 
 FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings& settings,
                              QWidget* parent)
     : QScrollArea(parent), document_(document), attention_(attention), settings_(settings),
       content_(new QWidget), column_(new QVBoxLayout(content_)), head_(new QLabel),
-      none_(new QLabel), hang_(new QLabel), room_(new QLabel) {
+      none_(new QLabel), givenUp_(new QLabel), hang_(new QLabel), room_(new QLabel) {
   setFrameShape(NoFrame);
   setWidgetResizable(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -33,6 +39,10 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   none_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(head_);
   column_->addWidget(none_);
+  givenUp_->setText(QString::fromStdString(builtinPhrases().say("remedies.givenUp")));
+  givenUp_->setWordWrap(true);
+  givenUp_->setForegroundRole(QPalette::PlaceholderText);
+  column_->addWidget(givenUp_);
   hang_->setWordWrap(true);
   hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
   hang_->setAccessibleName(tr("How the sleeve hangs"));
@@ -41,10 +51,19 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   room_->setAccessibleName(tr("Room in the armhole"));
   column_->addWidget(room_);
   column_->addStretch(1);
+  looking_.setSingleShot(true);
+  looking_.setInterval(kLookingMs);
+  connect(&looking_, &QTimer::timeout, this, [this] {
+    lookingTold_ = true;
+    tellSearch();
+  });
   setWidget(content_);
 
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.derived || event.remedies) refresh();
+    if (event.derived)
+      refresh();
+    else if (event.remedies)
+      addRemedies();
   });
   connect(&settings_, &Settings::changed, this, &FindingsPanel::refresh);
   refresh();
@@ -55,11 +74,15 @@ int FindingsPanel::heightWanted(int width) const {
   return content_->layout()->totalHeightForWidth(width);
 }
 
-void FindingsPanel::refresh() {
+Findings FindingsPanel::sorted() {
   Findings findings = document_.derived().findings;
   std::stable_sort(findings.begin(), findings.end(),
                    [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
-  head_->setText(findings.empty() ? tr("Findings") : tr("Findings (%1)").arg(findings.size()));
+  return findings;
+}
+
+void FindingsPanel::refresh() {
+  const Findings findings = sorted();
   none_->setVisible(findings.empty());
   // A cap that fits nothing hangs nowhere.
   const GarmentDraft& draft = document_.derived().draft;
@@ -78,7 +101,40 @@ void FindingsPanel::refresh() {
     cards_.append(card);
   }
   for (int i = 0; i < cards_.size(); ++i)
-    cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound());
+    cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound(),
+                          cards_[i]->isAncestorOf(QApplication::focusWidget()));
+  tellSearch();
+}
+
+void FindingsPanel::addRemedies() {
+  const Findings findings = sorted();
+  if (cards_.size() != qsizetype(findings.size())) return;
+  const auto under =
+      std::find_if(cards_.begin(), cards_.end(), [](QWidget* card) { return card->underMouse(); });
+  const auto pointed = under == cards_.end() ? -1 : int(under - cards_.begin());
+  for (int i = std::max(pointed, 0); i < cards_.size(); ++i)
+    cards_[i]->setFinding(findings[i], settings_.unit(), document_.remediesFound(),
+                          i == pointed || cards_[i]->isAncestorOf(QApplication::focusWidget()));
+  tellSearch();
+}
+
+void FindingsPanel::tellSearch() {
+  const auto count = cards_.size();
+  const bool over = document_.remediesFound() || count == 0;
+  if (over)
+    looking_.stop();
+  else if (!looking_.isActive() && !lookingTold_)
+    looking_.start();
+  if (over) lookingTold_ = false;
+  head_->setText(count == 0     ? tr("Findings")
+                 : lookingTold_ ? tr("Findings (%1), looking for remedies").arg(count)
+                                : tr("Findings (%1)").arg(count));
+  givenUp_->setVisible(document_.remediesGivenUp());
+}
+
+void FindingsPanel::leaveEvent(QEvent* event) {
+  QScrollArea::leaveEvent(event);
+  refresh(); // what was held back
 }
 
 void FindingsPanel::changeEvent(QEvent* event) {

@@ -1,9 +1,11 @@
-// All findings, gravest first, and how the sleeve hangs.
+// All findings, gravest first, with remedies as they are found, and how the sleeve hangs. What lies
+// under the pointer stays where it is: remedies of the cards above wait until the pointer is gone.
 #pragma once
 
 #include "fit/finding_card.h"
 
 #include <QScrollArea>
+#include <QTimer>
 
 class QLabel;
 
@@ -19,9 +21,13 @@ public:
 
 protected:
   void changeEvent(QEvent* event) override;
+  void leaveEvent(QEvent* event) override;
 
 private:
-  void refresh();
+  void refresh();     // all cards
+  void addRemedies(); // to the cards that are there
+  void tellSearch();
+  [[nodiscard]] Findings sorted();
 
   Document& document_;
   Attention& attention_;
@@ -30,6 +36,9 @@ private:
   QVBoxLayout* column_;
   QLabel* head_;
   QLabel* none_;
+  QLabel* givenUp_;
+  QTimer looking_; // a search shorter than this is not spoken of
+  bool lookingTold_ = false;
   QLabel* hang_;
   QLabel* room_;
   QList<FindingCard*> cards_;

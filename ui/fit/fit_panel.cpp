@@ -125,7 +125,7 @@ void FitPanel::refresh() {
     const ArmholeFit& side = left ? knit.left : knit.right;
     show(numbers_[0].knitted, tr("Armhole, knitted: %1"), side.armhole.mean(), false);
     show(numbers_[1].knitted, tr("Cap, knitted: %1"), side.cap.mean(), false);
-    show(numbers_[2].knitted, tr("Ease, knitted: %1"), side.cap - side.armhole.mean(), true);
+    show(numbers_[2].knitted, tr("Ease, knitted: %1"), (side.cap - side.armhole).mean(), true);
     for (const Number& number : numbers_)
       number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
   }

@@ -209,8 +209,8 @@ std::vector<Picture> GuideWindow::sheet() const {
   return measuringSheet(builtinPhrases(), where(), figure(), settings_.unit());
 }
 
-std::optional<QString> GuideWindow::saveSheet(const QString& path) const {
-  return writeSheet(sheet(), path);
+void GuideWindow::saveSheet(const QString& path) {
+  exports_.add(path, [pages = sheet(), path](const GoOn&) { return writeSheet(pages, path); });
 }
 
 void GuideWindow::askWhereToSave() {
@@ -219,17 +219,15 @@ void GuideWindow::askWhereToSave() {
   const QString path =
       askWhereToWrite(this, tr("Save the measuring sheet"), suggestion, {QStringLiteral(".pdf")});
   if (path.isEmpty()) return;
-  if (const auto problem = saveSheet(path))
-    Q_EMIT failed(*problem);
-  else
-    Q_EMIT saved(path);
+  saveSheet(path);
 }
 
 void GuideWindow::print() {
-  QPrinter printer;
-  QPrintDialog dialog(&printer, this);
+  const auto printer = std::make_shared<QPrinter>();
+  QPrintDialog dialog(printer.get(), this);
   if (dialog.exec() != QDialog::Accepted) return;
-  if (const auto problem = printSheet(sheet(), printer)) Q_EMIT failed(*problem);
+  exports_.add(tr("Printing"),
+               [pages = sheet(), printer](const GoOn&) { return printSheet(pages, *printer); });
 }
 
 } // namespace scye

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "export/export_queue.h"
 #include "settings/settings.h"
 
 #include <QWidget>
@@ -29,12 +30,9 @@ public:
   [[nodiscard]] Source where() const;
   [[nodiscard]] PictureWidget& picture() const { return *picture_; }
 
-  // What went wrong, as a sentence, or nothing.
-  [[nodiscard]] std::optional<QString> saveSheet(const QString& path) const;
-
-Q_SIGNALS:
-  void failed(const QString& reason);
-  void saved(const QString& path);
+  // Made beside the window; `exports` tells how it went.
+  void saveSheet(const QString& path);
+  [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -60,6 +58,7 @@ private:
   PictureWidget* picture_;
   QLabel* text_;
   QAbstractButton *previous_, *next_;
+  ExportQueue exports_;
 };
 
 } // namespace scye

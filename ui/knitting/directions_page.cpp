@@ -34,7 +34,7 @@ std::vector<DirectionLine> nothing() {
 } // namespace
 
 Wording wordingOf(const Settings& settings) {
-  return {.terms = settings.terms().toStdString(), .unit = settings.unit()};
+  return {builtinPhrases(), settings.terms().toStdString(), settings.unit()};
 }
 
 DirectionsPage::DirectionsPage(Document& document, Attention& attention, Settings& settings,

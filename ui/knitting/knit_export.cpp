@@ -141,8 +141,8 @@ void printDirections(const Directions& directions, const Wording& wording, QPrin
 }
 
 std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
-                                  QPrinter& printer) {
-  return printPages(chartPages(knit, title), printer, false);
+                                  QPrinter& printer, const GoOn& goOn) {
+  return printPages(chartPages(knit, title), printer, false, goOn);
 }
 
 } // namespace scye

@@ -21,6 +21,6 @@ namespace scye {
 // A piece begins a page.
 void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer);
 [[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
-                                                QPrinter& printer);
+                                                QPrinter& printer, const GoOn& goOn = {});
 
 } // namespace scye

@@ -19,23 +19,25 @@ QString KnitFiles::ask(const QString& title, const QString& suffix, const QStrin
                          endings);
 }
 
-bool KnitFiles::tell(const QString& path, const std::optional<QString>& problem) {
-  if (problem)
-    Q_EMIT failed(*problem);
-  else
-    Q_EMIT exported(path);
-  return !problem;
+void KnitFiles::exportDirectionsTo(const QString& path) {
+  exports_.add(path,
+               [present = document_.present(), wording = wordingOf(settings_), path](const GoOn&) {
+                 return exportDirections(present()->directions, wording, path);
+               });
 }
-
-bool KnitFiles::exportDirectionsTo(const QString& path) {
-  return tell(path, exportDirections(document_.derived().directions, wordingOf(settings_), path));
+void KnitFiles::exportChartTo(const QString& path) {
+  exports_.add(path, [present = document_.present(), options = settings_.exportOptions(),
+                      path](const GoOn& goOn) {
+    ExportOptions watched = options;
+    watched.goOn = goOn;
+    const auto derived = present();
+    return exportChart(derived->knit, derived->draft.design.title, path, watched);
+  });
 }
-bool KnitFiles::exportChartTo(const QString& path) {
-  return tell(path, exportChart(document_.derived().knit, document_.design().title, path,
-                                settings_.exportOptions()));
-}
-bool KnitFiles::exportRowsTo(const QString& path) {
-  return tell(path, exportRows(document_.derived().knit, path));
+void KnitFiles::exportRowsTo(const QString& path) {
+  exports_.add(path, [present = document_.present(), path](const GoOn&) {
+    return exportRows(present()->knit, path);
+  });
 }
 
 void KnitFiles::askDirections() {
@@ -56,23 +58,31 @@ void KnitFiles::askRows() {
   if (!path.isEmpty()) exportRowsTo(path);
 }
 
-bool KnitFiles::choose(QPrinter& printer) {
-  printer.setDocName(document_.displayName());
-  return QPrintDialog(&printer, parent_->window()).exec() == QDialog::Accepted;
+std::shared_ptr<QPrinter> KnitFiles::choose() {
+  auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+  printer->setDocName(document_.displayName());
+  if (QPrintDialog(printer.get(), parent_->window()).exec() != QDialog::Accepted) return nullptr;
+  return printer;
 }
 
 void KnitFiles::printDirections() {
-  QPrinter printer(QPrinter::HighResolution);
-  if (choose(printer))
-    scye::printDirections(document_.derived().directions, wordingOf(settings_), printer);
+  const auto printer = choose();
+  if (!printer) return;
+  exports_.add(tr("Printing"),
+               [present = document_.present(), wording = wordingOf(settings_),
+                printer](const GoOn&) -> std::optional<QString> {
+                 scye::printDirections(present()->directions, wording, *printer);
+                 return std::nullopt;
+               });
 }
 
 void KnitFiles::printChart() {
-  QPrinter printer(QPrinter::HighResolution);
-  if (!choose(printer)) return;
-  if (const auto problem =
-          scye::printChart(document_.derived().knit, document_.design().title, printer))
-    Q_EMIT failed(*problem);
+  const auto printer = choose();
+  if (!printer) return;
+  exports_.add(tr("Printing"), [present = document_.present(), printer](const GoOn& goOn) {
+    const auto derived = present();
+    return scye::printChart(derived->knit, derived->draft.design.title, *printer, goOn);
+  });
 }
 
 } // namespace scye

@@ -2,7 +2,10 @@
 #pragma once
 
 #include "document/document.h"
+#include "export/export_queue.h"
 #include "settings/settings.h"
+
+#include <memory>
 
 class QPrinter;
 
@@ -19,25 +22,23 @@ public:
   void printDirections();
   void printChart();
 
-  bool exportDirectionsTo(const QString& path);
-  bool exportChartTo(const QString& path);
-  bool exportRowsTo(const QString& path);
-
-Q_SIGNALS:
-  void exported(const QString& path);
-  void failed(const QString& reason);
+  // Made beside the window; `exports` tells how it went.
+  void exportDirectionsTo(const QString& path);
+  void exportChartTo(const QString& path);
+  void exportRowsTo(const QString& path);
+  [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 private:
   // A file name with one of the endings, the first one where she names none; empty: she left it.
   [[nodiscard]] QString ask(const QString& title, const QString& suffix,
                             const QStringList& endings);
-  bool tell(const QString& path, const std::optional<QString>& problem);
-  // Whether she has chosen a printer.
-  [[nodiscard]] bool choose(QPrinter& printer);
+  // The printer that was chosen; none: the dialog was left.
+  [[nodiscard]] std::shared_ptr<QPrinter> choose();
 
   Document& document_;
   Settings& settings_;
   QWidget* parent_;
+  ExportQueue exports_;
 };
 
 } // namespace scye

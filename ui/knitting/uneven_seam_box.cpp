@@ -24,7 +24,7 @@ UnevenSeamBox::UnevenSeamBox(QWidget* parent)
 }
 
 void UnevenSeamBox::setWording(const Wording& wording) {
-  wording_ = wording;
+  wording_.emplace(wording);
   answer();
 }
 
@@ -37,7 +37,8 @@ void UnevenSeamBox::suggest(int first, int second) {
 }
 
 void UnevenSeamBox::answer() {
-  const Words words(wording_);
+  if (!wording_) return;
+  const Words words(*wording_);
   answerLabel().setText(tr("sew %1").arg(
       QString::fromStdString(seamRecipe(words, sewRows(first_->value(), second_->value())))));
 }

@@ -4,6 +4,8 @@
 #include "directions/directions.h"
 #include "knitting/answer_box.h"
 
+#include <optional>
+
 class QSpinBox;
 
 namespace scye {
@@ -20,7 +22,7 @@ public:
 private:
   void answer();
 
-  Wording wording_;
+  std::optional<Wording> wording_;
   QSpinBox *first_, *second_;
   bool touched_ = false;
 };

@@ -11,7 +11,7 @@ CapShapeView::CapShapeView(const PanelContext& context, QWidget* parent)
             options.unit = context.settings.unit();
             options.textHeight = textHeight;
             options.lit = context.attention.lit();
-            return capShapePicture(context.document.derived().draft, builtinPhrases(), options);
+            return capShapePicture(context.document.draft(), builtinPhrases(), options);
           },
           {1}, parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);

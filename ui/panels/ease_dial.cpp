@@ -149,7 +149,7 @@ void EaseDial::enter(double value, int run) {
 
 void EaseDial::refresh() {
   const Design& design = context_.document.design();
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const LengthUnit unit = context_.settings.unit();
   box_->setValueStyle(styleOf(ease_, unit, false));
   box_->setValue(sizes[ease_]);

@@ -37,7 +37,7 @@ EaseFit::EaseFit(const PanelContext& context, QWidget* parent)
 }
 
 void EaseFit::choose(int fit) {
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const FieldInfo& limits = info(Field::EaseBust);
   const double ease = suggestedEase(kFits[fit], sizes.stitch.width) - easeHeld(sizes);
   Design next = context_.document.design();
@@ -46,7 +46,7 @@ void EaseFit::choose(int fit) {
 }
 
 void EaseFit::refresh() {
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const double stitch = sizes.stitch.width;
   for (int i = 0; i < count(); ++i)
     setItemData(i, rangeText(easeFor(kFits[i], stitch), context_.settings.unit()), Qt::ToolTipRole);

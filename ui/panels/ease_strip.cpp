@@ -40,7 +40,7 @@ void EaseStrip::refresh() {
   const Design& design = context_.document.design();
   const Field field = workedField(design.as<WorkedOut>(Choice::WorkedOut));
   const bool apart = !isInHand(field); // else its own slider says so
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   worked_->setText(
       tr("%1 %2, worked out for you")
           .arg(fieldName(field), shownValue(field, sizes[field], context_.settings.unit())));

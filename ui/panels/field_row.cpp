@@ -297,7 +297,8 @@ void FieldRow::refreshCard(const Finding* worst) {
   }
   // Remedies of doubts come with them; others are found in a pause.
   card_->setFinding(*worst, context_.settings.unit(),
-                    isDoubt(*worst) || context_.document.remediesFound());
+                    isDoubt(*worst) || context_.document.remediesFound(),
+                    card_->underMouse() || card_->isAncestorOf(QApplication::focusWidget()));
   QWidget* before = slider_->slider();
   QWidget::setTabOrder(before, card_);
   before = card_;

@@ -74,7 +74,7 @@ private:
   void askFinding();
   [[nodiscard]] const Finding* worstFinding() const;
   [[nodiscard]] Field target(const Cell& cell) const; // what its slider moves
-  [[nodiscard]] const Sizes& sizes() const { return context_.document.derived().draft.sizes; }
+  [[nodiscard]] const Sizes& sizes() const { return context_.document.draft().sizes; }
 
   PanelContext context_;
   QGridLayout* grid_;

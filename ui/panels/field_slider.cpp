@@ -42,7 +42,7 @@ void FieldSlider::setOwnSpan() {
 }
 
 double FieldSlider::shown() const {
-  return shownIn(context_.document.design(), context_.document.derived().draft.sizes, field_);
+  return shownIn(context_.document.design(), context_.document.draft().sizes, field_);
 }
 
 void FieldSlider::refresh() {

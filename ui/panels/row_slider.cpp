@@ -72,7 +72,7 @@ void RowSlider::refresh() {
 }
 
 void RowSlider::showLikely() {
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const LengthUnit unit = context_.settings.unit();
   // Where bodies lie says nothing of a garment's width.
   const bool body = whereTaken(context_.document.design(), field()) == Source::Body;

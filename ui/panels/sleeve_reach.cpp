@@ -31,7 +31,7 @@ void SleeveReach::choose(int reach) {
   if (reach + 1 == int(std::size(kReaches))) {
     next.clear(Field::SleeveLength);
   } else {
-    const Sizes& sizes = context_.document.derived().draft.sizes;
+    const Sizes& sizes = context_.document.draft().sizes;
     const double length =
         std::round(2 * kReaches[reach].share * sizes.finished(Field::SleeveToUnderarm)) / 2;
     const FieldInfo& limits = info(Field::SleeveLength);
@@ -41,7 +41,7 @@ void SleeveReach::choose(int reach) {
 }
 
 void SleeveReach::refresh() {
-  const Sizes& sizes = context_.document.derived().draft.sizes;
+  const Sizes& sizes = context_.document.draft().sizes;
   const double share =
       sizes[Field::SleeveLength] / std::max(1.0, sizes.finished(Field::SleeveToUnderarm));
   int reach = 0;

@@ -103,7 +103,7 @@ QString SwatchReport::gaugeText(const std::optional<SwatchGauge>& across,
   if (across && along) return phraseText("swatch.gauge", params, unit);
   if (across) return phraseText("swatch.gauge.stitches", params, unit);
   if (along) return phraseText("swatch.gauge.rows", params, unit);
-  const StitchSize usual = context_.document.derived().draft.sizes.stitch;
+  const StitchSize usual = context_.document.draft().sizes.stitch;
   params.push_back(textParam("stitches", plainCount(over / usual.width)));
   params.push_back(textParam("rows", plainCount(over / usual.height)));
   return phraseText("swatch.gauge.usual", params, unit);

@@ -37,6 +37,7 @@ Banner::Banner(QWidget* parent)
 }
 
 void Banner::say(Severity severity, const QString& what, const QString& more, QList<Offer> offers) {
+  working_ = false;
   severity_ = severity;
   // Names and reasons may come from a file.
   const auto plain = [](const QString& words) {
@@ -45,8 +46,7 @@ void Banner::say(Severity severity, const QString& what, const QString& more, QL
   const QString title = plain(what), text = plain(more);
   const int size = fontMetrics().height();
   sign_->setPixmap(severityIcon(severity).pixmap(size, size));
-  text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
-  setAccessibleName(title + u' ' + text);
+  setWords(title, text);
   while (QLayoutItem* item = offers_->takeAt(0)) {
     item->widget()->hide(); // it may be the one that is being pressed
     item->widget()->deleteLater();
@@ -61,6 +61,19 @@ void Banner::say(Severity severity, const QString& what, const QString& more, QL
     offers_->addWidget(button);
   }
   show();
+}
+
+void Banner::sayWorking(const QString& title, const QString& text, Offer offer) {
+  if (working_)
+    setWords(title, text);
+  else
+    say(Severity::Note, title, text, {std::move(offer)});
+  working_ = true;
+}
+
+void Banner::setWords(const QString& title, const QString& text) {
+  text_->setText(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()));
+  setAccessibleName(title + u' ' + text);
 }
 
 QString Banner::text() const {

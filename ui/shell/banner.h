@@ -21,6 +21,8 @@ public:
     std::function<void()> act;
   };
   void say(Severity severity, const QString& title, const QString& text, QList<Offer> offers = {});
+  // The same while something is being made: said again, only its words change.
+  void sayWorking(const QString& title, const QString& text, Offer offer);
   [[nodiscard]] QString text() const;
   void dismiss();
 
@@ -29,6 +31,9 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
+  void setWords(const QString& title, const QString& text);
+
+  bool working_ = false;
   Severity severity_ = Severity::Note;
   QLabel* sign_;
   QLabel* text_;

@@ -14,6 +14,8 @@
 #include <QSpinBox>
 #include <QToolButton>
 
+#include <memory>
+
 namespace scye {
 
 ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent)
@@ -75,24 +77,25 @@ ExportOptions ExportStrip::options() const {
   return {Paper(paper_->currentIndex()), double(dots_->value())};
 }
 
-PictureMaker ExportStrip::maker() const {
-  return [this](double textHeight) {
-    SchematicOptions options;
-    options.unit = settings_.unit();
-    options.textHeight = textHeight;
-    return pieceSchematic(document_.derived().draft, builtinPhrases(), options);
+ExportStrip::Maker ExportStrip::maker() {
+  return [present = document_.present(), unit = settings_.unit()] {
+    return [derived = present(), unit](double textHeight) {
+      SchematicOptions options;
+      options.unit = unit;
+      options.textHeight = textHeight;
+      return pieceSchematic(derived->draft, builtinPhrases(), options);
+    };
   };
 }
 
-bool ExportStrip::exportTo(const QString& path) {
+void ExportStrip::exportTo(const QString& path) {
   settings_.setExportOptions(options());
-  if (const auto problem = exportPicture(maker(), path, options())) {
-    Q_EMIT failed(*problem);
-    return false;
-  }
+  exports_.add(path, [make = maker(), path, options = options()](const GoOn& goOn) {
+    ExportOptions watched = options;
+    watched.goOn = goOn;
+    return exportPicture(make(), path, watched);
+  });
   hide();
-  Q_EMIT exported(path);
-  return true;
 }
 
 void ExportStrip::ask() {
@@ -106,11 +109,13 @@ void ExportStrip::ask() {
 }
 
 void ExportStrip::print() {
-  QPrinter printer(QPrinter::HighResolution);
-  printer.setDocName(document_.displayName());
-  QPrintDialog dialog(&printer, window());
+  const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+  printer->setDocName(document_.displayName());
+  QPrintDialog dialog(printer.get(), window());
   if (dialog.exec() != QDialog::Accepted) return;
-  if (const auto problem = printPicture(maker(), printer)) Q_EMIT failed(*problem);
+  exports_.add(tr("Printing"), [make = maker(), printer](const GoOn& goOn) {
+    return printPicture(make(), *printer, goOn);
+  });
 }
 
 void ExportStrip::keyPressEvent(QKeyEvent* event) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "document/document.h"
+#include "export/export_queue.h"
 #include "settings/settings.h"
 
 #include <QFrame>
@@ -21,17 +22,16 @@ public:
   enum class Kind { Svg, Png, Pdf };
   void open(Kind kind);
   void print();
-  bool exportTo(const QString& path);
-
-Q_SIGNALS:
-  void exported(const QString& path);
-  void failed(const QString& reason);
+  // Made beside the window; `exports` tells how it went.
+  void exportTo(const QString& path);
+  [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
-  [[nodiscard]] PictureMaker maker() const;
+  using Maker = std::function<PictureMaker()>; // called beside the window
+  [[nodiscard]] Maker maker();
   [[nodiscard]] ExportOptions options() const;
   void adapt();
   void ask();
@@ -42,6 +42,7 @@ private:
   QLabel* paperName_;
   QComboBox* paper_;
   QSpinBox* dots_;
+  ExportQueue exports_;
 };
 
 } // namespace scye

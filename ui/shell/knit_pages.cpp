@@ -8,12 +8,13 @@ namespace scye {
 
 KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
     : directions(new DirectionsPage(document, attention, settings)),
-      chart(new ChartPage(document, attention, settings)),
-      sizes(new SizesPage(document, settings)) {
+      chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)),
+      worn(new WornPage(document, settings)) {
   const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
   area.addPage(Stage::Knitting, tr("Directions"), directions);
   area.addPage(Stage::Knitting, tr("Chart"), chart);
   area.addPage(Stage::MakingUp, tr("Finished sizes and pins"), sizes);
+  area.addPage(Stage::Drafting, tr("Worn"), worn);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
   QObject::connect(&attention, &Attention::rowsAsked, directions,

@@ -4,6 +4,7 @@
 #include "knitting/chart_page.h"
 #include "knitting/directions_page.h"
 #include "knitting/sizes_page.h"
+#include "worn/worn_page.h"
 
 namespace scye {
 
@@ -15,6 +16,7 @@ struct KnitPages {
   DirectionsPage* directions;
   ChartPage* chart;
   SizesPage* sizes;
+  WornPage* worn;
 };
 
 } // namespace scye

@@ -70,16 +70,8 @@ Workbench& MainWindow::workbench() {
     pages_->addWidget(work_);
     work_->takeState(kept("parts"));
     work_->area().takeState(kept("middle"));
-    const auto failed = [this](const QString& reason) {
-      banner_->say(Severity::Blocking, tr("Not exported."), reason);
-    };
-    const auto exported = [this](const QString& path) {
-      banner_->say(Severity::Note, tr("Exported."), path);
-    };
-    connect(&work_->exports(), &ExportStrip::failed, this, failed);
-    connect(&work_->exports(), &ExportStrip::exported, this, exported);
-    connect(&work_->knitFiles(), &KnitFiles::failed, this, failed);
-    connect(&work_->knitFiles(), &KnitFiles::exported, this, exported);
+    tellOf(work_->exports().exports());
+    tellOf(work_->knitFiles().exports());
     connect(&work_->area(), &WorkArea::enlarged, actions_->enlarge, &QAction::setChecked);
     connect(work_, &Workbench::stageShown, this, [this](Stage stage) {
       QAction* const actions[] = {actions_->drafting, actions_->knitting, actions_->makingUp};
@@ -90,14 +82,25 @@ Workbench& MainWindow::workbench() {
   return *work_;
 }
 
+void MainWindow::tellOf(ExportQueue& exports) {
+  connect(&exports, &ExportQueue::failed, this, [this](const QString& reason) {
+    banner_->say(Severity::Blocking, tr("Not exported."), reason);
+  });
+  connect(&exports, &ExportQueue::made, this,
+          [this](const QString& what) { banner_->say(Severity::Note, tr("Exported."), what); });
+  connect(&exports, &ExportQueue::cancelled, this,
+          [this](const QString& what) { banner_->say(Severity::Note, tr("Given up."), what); });
+  connect(&exports, &ExportQueue::progressed, this,
+          [this, &exports](const QString& what, double share) {
+            banner_->sayWorking(tr("Exporting (%1 %).").arg(qRound(100 * share)), what,
+                                {tr("Cancel"), [&exports] { exports.cancel(); }});
+          });
+}
+
 GuideWindow& MainWindow::guide() {
   if (!guide_) {
     guide_ = new GuideWindow(document_, settings_, this);
-    connect(guide_, &GuideWindow::failed, this, [this](const QString& reason) {
-      banner_->say(Severity::Blocking, tr("The sheet was not made."), reason);
-    });
-    connect(guide_, &GuideWindow::saved, this,
-            [this](const QString& path) { banner_->say(Severity::Note, tr("Saved."), path); });
+    tellOf(guide_->exports());
   }
   return *guide_;
 }

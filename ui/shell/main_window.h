@@ -20,6 +20,7 @@ class QStackedWidget;
 namespace scye {
 
 class Banner;
+class ExportQueue;
 class FileNotices;
 class GuideWindow;
 class HeadBar;
@@ -53,6 +54,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  void tellOf(ExportQueue& exports);
   void connectActions();
   void connectFiles();
   void showStart();

@@ -62,7 +62,7 @@ std::optional<Design> designOf(const fs::path& folder) {
     file = fs::path(SCYE_RESOURCES) / "demos" / (folder.filename().string() + ".scye");
   const FileText read = readWhole(file);
   EXPECT_TRUE(read.text) << file << ": " << read.problem;
-  return read.text ? designFromJson(*read.text).design : std::nullopt;
+  return read.text ? designFromJson(*read.text, builtinPhrases()).design : std::nullopt;
 }
 
 TEST(DirectionCases, SayWhatIsExpected) {
@@ -78,7 +78,8 @@ TEST(DirectionCases, SayWhatIsExpected) {
       if (file.path().extension() != ".txt") continue;
       SCOPED_TRACE(file.path().string());
       const std::string name = file.path().stem().string();
-      const Wording wording{.terms = name.substr(0, name.find('_')),
+      const Wording wording{.phrases = builtinPhrases(),
+                            .terms = name.substr(0, name.find('_')),
                             .unit = name.ends_with("_inch") ? LengthUnit::Inch
                                                             : LengthUnit::Centimetre};
       const std::string told = directionsText(directions, wording);

@@ -1,6 +1,7 @@
 #include "directions/directions.h"
 #include "directions/row_table_csv.h"
 #include "support/made.h"
+#include "support/trial_language.h"
 
 #include <gmock/gmock.h>
 
@@ -39,22 +40,22 @@ std::size_t countOf(const std::string& text, const std::string& what) {
 TEST(DirectionLines, EachPieceIsWrittenOut) {
   const Made m = made(jacket());
   std::vector<PieceId> headings;
-  for (const DirectionLine& line : directionLines(m.directions))
+  for (const DirectionLine& line : directionLines(m.directions, {builtinPhrases()}))
     if (line.kind == LineKind::Heading && line.piece) headings.push_back(*line.piece);
   EXPECT_THAT(headings,
               ElementsAre(PieceId::Back, PieceId::LeftFront, PieceId::RightFront, PieceId::Sleeve));
-  EXPECT_THAT(directionsText(m.directions), Not(HasSubstr("everse")));
+  EXPECT_THAT(directionsText(m.directions, {builtinPhrases()}), Not(HasSubstr("everse")));
 }
 
 TEST(DirectionLines, OfOnePieceAreThoseOfTheWhole) {
   const Made m = made(jacket());
   std::vector<std::string> whole, alone;
-  for (const DirectionLine& line : directionLines(m.directions))
+  for (const DirectionLine& line : directionLines(m.directions, {builtinPhrases()}))
     if (line.piece == PieceId::LeftFront) whole.push_back(line.text);
-  for (const DirectionLine& line : pieceLines(m.directions, PieceId::LeftFront))
+  for (const DirectionLine& line : pieceLines(m.directions, PieceId::LeftFront, {builtinPhrases()}))
     alone.push_back(line.text);
   EXPECT_EQ(alone, whole);
-  EXPECT_TRUE(pieceLines(m.directions, PieceId::Front).empty());
+  EXPECT_TRUE(pieceLines(m.directions, PieceId::Front, {builtinPhrases()}).empty());
 }
 
 // A line lights its rows: they are the piece's, each once.
@@ -62,7 +63,7 @@ TEST(DirectionLines, KnowTheirRowsAndHeights) {
   const Made m = made(jacket());
   for (const KnitPiece& piece : m.knit.pieces) {
     std::size_t row = 0;
-    for (const DirectionLine& line : pieceLines(m.directions, piece.id)) {
+    for (const DirectionLine& line : pieceLines(m.directions, piece.id, {builtinPhrases()})) {
       if (line.kind != LineKind::Step) continue;
       EXPECT_DOUBLE_EQ(line.fromCastOn, line.last * m.knit.lattice.size.height);
       for (int r = line.first; r <= line.last; ++r, ++row)
@@ -75,7 +76,7 @@ TEST(DirectionLines, KnowTheirRowsAndHeights) {
 }
 
 TEST(DirectionLines, TellOnlyAbbreviationsThatAreUsed) {
-  const std::string text = directionsText(made(jacket()).directions);
+  const std::string text = directionsText(made(jacket()).directions, {builtinPhrases()});
   EXPECT_THAT(text, HasSubstr("\nssk: "));
   EXPECT_THAT(text, Not(HasSubstr("\nM1LP: ")));
 }
@@ -84,7 +85,8 @@ TEST(DirectionLines, ChildrenAreLookedAfter) {
   Design design = jacket();
   const std::string caution = builtinPhrases().say("finding.child.safety");
   const auto says = [&](Figure figure) {
-    const auto lines = directionLines(made(design.choose(Choice::Figure, figure)).directions);
+    const auto lines =
+        directionLines(made(design.choose(Choice::Figure, figure)).directions, {builtinPhrases()});
     return std::any_of(lines.begin(), lines.end(),
                        [&](const DirectionLine& l) { return l.text == caution; });
   };
@@ -94,7 +96,7 @@ TEST(DirectionLines, ChildrenAreLookedAfter) {
 }
 
 TEST(DirectionsText, IsNoWiderThanAPage) {
-  std::istringstream in(directionsText(made(jacket()).directions));
+  std::istringstream in(directionsText(made(jacket()).directions, {builtinPhrases()}));
   for (std::string line; std::getline(in, line);) {
     EXPECT_LE(line.size(), 100u) << line;
     EXPECT_THAT(line, Not(testing::StartsWith("    sts)"))) << "a count is torn";
@@ -105,7 +107,7 @@ TEST(DirectionsHtml, EscapesWhatTheKnitterWrote) {
   Design design = jacket();
   design.title = "A <b>\"bold\"</b> jacket & more";
   design.notes = "one\n<script>two</script>";
-  const std::string html = directionsHtml(made(design).directions);
+  const std::string html = directionsHtml(made(design).directions, {builtinPhrases()});
   EXPECT_THAT(html, HasSubstr("<h1>A &lt;b&gt;&quot;bold&quot;&lt;/b&gt; jacket &amp; more</h1>"));
   EXPECT_THAT(html, HasSubstr("one<br>&lt;script&gt;two&lt;/script&gt;"));
   EXPECT_THAT(html, Not(HasSubstr("<script")));
@@ -113,13 +115,13 @@ TEST(DirectionsHtml, EscapesWhatTheKnitterWrote) {
 
 TEST(DirectionsHtml, ClosesWhatItOpens) {
   const Made m = made(jacket());
-  const std::string html = directionsHtml(m.directions);
+  const std::string html = directionsHtml(m.directions, {builtinPhrases()});
   for (const std::string tag :
        {"section", "ol", "li", "h1", "h2", "h3", "p", "body", "html", "style"})
     EXPECT_EQ(countOf(html, "<" + tag + ">") + countOf(html, "<" + tag + " "),
               countOf(html, "</" + tag + ">"))
         << tag;
-  const auto lines = directionLines(m.directions);
+  const auto lines = directionLines(m.directions, {builtinPhrases()});
   const auto steps = std::count_if(lines.begin(), lines.end(),
                                    [](const DirectionLine& l) { return l.kind == LineKind::Step; });
   EXPECT_EQ(countOf(html, "<li "), std::size_t(steps));
@@ -184,6 +186,19 @@ TEST(RowTableCsv, HasALineARow) {
     }
     EXPECT_EQ(std::stod(ends[0]) - std::stod(ends[1]), std::stod(ends[2])) << line;
   }
+}
+
+TEST(Documents, SpeakTheLanguageOfTheirCatalogue) {
+  const std::string html = directionsHtml(made(jacket()).directions, {test::trialPhrases()});
+  EXPECT_THAT(html, HasSubstr(std::string("<html lang=\"") + test::kTrialLanguage + "\">"));
+  std::string words; // what is no mark-up
+  const std::size_t body = html.find("<body>");
+  ASSERT_NE(body, html.npos);
+  for (std::size_t at = body; (at = html.find('>', at)) != html.npos; ++at)
+    words += html.substr(at + 1, html.find('<', at) - at - 1);
+  words = std::regex_replace(words, std::regex("&(amp|quot|lt|gt);"), "");
+  EXPECT_EQ(test::firstEnglishWord(words), "");
+  EXPECT_THAT(words, HasSubstr("\u0159\u00f3\u0175")) << "rows";
 }
 
 } // namespace

@@ -18,11 +18,12 @@ using testing::StartsWith;
 struct Made : test::Made {
   Directions directions;
   [[nodiscard]] std::vector<std::string> sentences(const char* terms = "us") const {
-    return finishingSentences(Words(Wording{.terms = terms}), directions);
+    return finishingSentences(Words(Wording{.phrases = builtinPhrases(), .terms = terms}),
+                              directions);
   }
   [[nodiscard]] std::vector<std::string> notes(PieceId piece) const {
     std::vector<std::string> all;
-    for (const DirectionLine& line : pieceLines(directions, piece))
+    for (const DirectionLine& line : pieceLines(directions, piece, {builtinPhrases()}))
       if (line.kind == LineKind::Note) all.push_back(line.text);
     return all;
   }
@@ -185,14 +186,15 @@ TEST(Finishing, seamsTellOfFacingsAndShortRows) {
 TEST(Finishing, anUnevenSeamIsTold) {
   Made m = made(woman());
   m.directions.finishing.sideFront = m.directions.finishing.sideBack + 4;
-  const std::string recipe = seamRecipe(
-      Words(Wording{}), sewRows(m.directions.finishing.sideBack, m.directions.finishing.sideFront));
+  const std::string recipe =
+      seamRecipe(Words(Wording{builtinPhrases()}),
+                 sewRows(m.directions.finishing.sideBack, m.directions.finishing.sideFront));
   EXPECT_THAT(m.sentences(),
               Contains(AllOf(StartsWith("The back's side edges"), HasSubstr(recipe))));
 }
 
 TEST(SeamRecipe, isInWords) {
-  const Words words{Wording{}};
+  const Words words{Wording{builtinPhrases()}};
   EXPECT_EQ(seamRecipe(words, sewRows(120, 126)), "20 rows to 21 rows, 6 times");
   EXPECT_EQ(seamRecipe(words, sewRows(100, 103)),
             "34 rows to 35 rows, once, then 33 rows to 34 rows, 2 times");

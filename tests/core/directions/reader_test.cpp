@@ -1,13 +1,16 @@
 // The printed directions of a whole garment, read and knitted by someone who has never seen how
 // they are worded: text = steps = row table.
+#include "core/directions/catalogue_reader.h"
 #include "core/directions/random_pieces.h"
 #include "core/directions/reader.h"
+#include "core/directions/reader_words.h"
 #include "directions/directions.h"
 #include "directions/virtual_knitter.h"
 #include "io/design_file.h"
 #include "io/files.h"
 #include "seam/garment_draft.h"
 #include "support/record.h"
+#include "support/trial_language.h"
 
 #include <gtest/gtest.h>
 
@@ -112,14 +115,16 @@ struct Told {
     directions = directionsFor(draft, garment, makingUp(draft, garment));
   }
   [[nodiscard]] std::string text(Terms terms, LengthUnit unit) const {
-    return directionsText(directions, {.terms = terms == Terms::Us ? "us" : "uk", .unit = unit});
+    return directionsText(
+        directions,
+        {.phrases = builtinPhrases(), .terms = terms == Terms::Us ? "us" : "uk", .unit = unit});
   }
 };
 
 // Reads a garment in both terms and both units of length; returns the reading in US terms.
 Reading expectReads(const Told& told) {
-  const auto steps =
-      std::ranges::count(directionLines(told.directions), LineKind::Step, &DirectionLine::kind);
+  const auto steps = std::ranges::count(directionLines(told.directions, {builtinPhrases()}),
+                                        LineKind::Step, &DirectionLine::kind);
   Reading us;
   for (const auto& [terms, unit] :
        {std::pair{Terms::Uk, LengthUnit::Inch}, std::pair{Terms::Us, LengthUnit::Centimetre}}) {
@@ -214,7 +219,8 @@ left 14: 8..8
 }
 
 Design demo(const std::string& file) {
-  const auto read = designFromJson(readWhole(SCYE_RESOURCES "/demos/" + file).text.value_or(""));
+  const auto read = designFromJson(readWhole(SCYE_RESOURCES "/demos/" + file).text.value_or(""),
+                                   builtinPhrases());
   EXPECT_TRUE(read.design) << file;
   return read.design.value_or(Design{});
 }
@@ -320,10 +326,63 @@ TEST(Reader, KnitsInventedPiecesFromTheirText) {
     directions.pieces = {stepsOf(piece, size)};
     // Their edges are shaped for ends that follow each other as in no garment: neither what the
     // edges are called nor where an armhole begins means anything there.
-    Reading reading = read(directionsText(directions));
+    Reading reading = read(directionsText(directions, {builtinPhrases()}));
     std::erase_if(reading.complaints, &Complaint::edgeNames);
     reading.lengths.clear();
     EXPECT_EQ(wrongWith(reading, {piece}, size), "");
+  }
+}
+
+// Directions in another language as English ones, word by word through the two catalogues.
+std::string inEnglish(const std::string& text, CatalogueReader& catalogue, const Phrases& phrases) {
+  std::vector<std::string> rowWords;
+  for (const char* key : {"at.row", "at.rows", "castOn"})
+    rowWords.push_back(phrases.message("dir.us." + std::string(key))->front().text);
+  std::string out;
+  bool front = true; // what the wearer wrote herself stands there
+  for (const PageLine& line : pageLines(text, rowWords)) {
+    const std::optional<std::string> read = catalogue.read(line.text);
+    front = front && !(read && *read == "Abbreviations");
+    EXPECT_TRUE(read || front || line.blank) << line.number << ": " << line.text;
+    const std::string words = read.value_or(line.text);
+    out += (line.deep ? "  " : "") + words + "\n";
+    if (line.underlined) out += std::string(words.size(), '-') + "\n";
+  }
+  return out;
+}
+
+void expectReadsThroughCatalogue(const Told& told) {
+  const Phrases& trial = test::trialPhrases();
+  for (const auto& [terms, unit] :
+       {std::pair{Terms::Uk, LengthUnit::Inch}, std::pair{Terms::Us, LengthUnit::Centimetre}}) {
+    const std::string name = terms == Terms::Us ? "us" : "uk";
+    CatalogueReader catalogue(trial, builtinPhrases(), name);
+    const std::string text =
+        directionsText(told.directions, {.phrases = trial, .terms = name, .unit = unit});
+    EXPECT_EQ(test::firstEnglishWord(text), "");
+    const std::string english = inEnglish(text, catalogue, trial);
+    const Reading reading = read(english, terms);
+    EXPECT_EQ(wrongWith(reading, told.garment.pieces, told.garment.lattice.size), "") << english;
+    EXPECT_EQ(reading.steps,
+              std::ranges::count(
+                  directionLines(told.directions, {.phrases = builtinPhrases(), .terms = name}),
+                  LineKind::Step, &DirectionLine::kind));
+  }
+}
+
+// A translator's catalogue alone makes them readable: nothing is put together beside it.
+TEST(Reader, KnitsFromAnotherLanguageByItsCatalogue) {
+  const std::uint64_t seed = test::propertySeed(53);
+  test::RandomDesigns designs(seed);
+  for (int i = 0; i < 8; ++i) {
+    SCOPED_TRACE("design " + std::to_string(i) + " of seed " + std::to_string(seed));
+    expectReadsThroughCatalogue(Told(designs.plausible()));
+  }
+  for (const auto& entry : std::filesystem::directory_iterator(SCYE_RESOURCES "/demos")) {
+    SCOPED_TRACE(entry.path().filename());
+    Design design = demo(entry.path().filename());
+    design.title.clear(), design.wearer.clear(), design.notes.clear();
+    expectReadsThroughCatalogue(Told(design));
   }
 }
 

@@ -7,10 +7,11 @@ namespace scye::reader {
 
 namespace {
 
-bool beginsRows(std::string_view text) {
-  int row = 0;
-  return Finger(text).take("Row #", {&row}) || Finger(text).take("Rows #", {&row}) ||
-         Finger(text).take("Cast on #", {&row});
+bool beginsRows(std::string_view text, const std::vector<std::string>& rowWords) {
+  return std::any_of(rowWords.begin(), rowWords.end(), [&](const std::string& words) {
+    int row = 0;
+    return text.starts_with(words) && Finger(text.substr(words.size())).take("#", {&row});
+  });
 }
 
 bool isRule(std::string_view text) {
@@ -20,7 +21,7 @@ bool isRule(std::string_view text) {
 
 } // namespace
 
-std::vector<PageLine> pageLines(std::string_view text) {
+std::vector<PageLine> pageLines(std::string_view text, const std::vector<std::string>& rowWords) {
   std::vector<PageLine> lines;
   for (int number = 1; !text.empty(); ++number) {
     const std::size_t end = std::min(text.find('\n'), text.size());
@@ -32,7 +33,7 @@ std::vector<PageLine> pageLines(std::string_view text) {
     if (under && depth == 0 && isRule(line)) {
       lines.back().underlined = true;
     } else if (under && !line.empty() && depth == (lines.back().deep ? 4 : 2) &&
-               !(depth == 2 && beginsRows(line))) {
+               !(depth == 2 && beginsRows(line, rowWords))) {
       lines.back().text.append(" ").append(line);
     } else {
       lines.push_back(

@@ -20,7 +20,11 @@ struct PageLine {
 
 // Continuations are two spaces deeper than their beginning. A line of rows can follow a note at the
 // depth of that note's continuation; it is known by its first words.
-[[nodiscard]] std::vector<PageLine> pageLines(std::string_view text);
+// What stands before the figure with which a line of rows begins.
+inline const std::vector<std::string> kRowWords{"Row ", "Rows ", "Cast on "};
+
+[[nodiscard]] std::vector<PageLine> pageLines(std::string_view text,
+                                              const std::vector<std::string>& rowWords = kRowWords);
 
 // A finger on a sentence: words are taken from its front if they are what was asked for.
 class Finger {

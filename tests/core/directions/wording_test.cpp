@@ -16,7 +16,8 @@ Action act(ActKind kind, EdgeSide side, int k = 1) {
 constexpr EdgeSide R = EdgeSide::Right, L = EdgeSide::Left;
 constexpr ActKind kDec = ActKind::Decrease, kInc = ActKind::Increase, kOff = ActKind::BindOff;
 
-std::string row(std::vector<Action> actions, int number, int after, const Wording& wording = {}) {
+std::string row(std::vector<Action> actions, int number, int after,
+                const Wording& wording = {builtinPhrases()}) {
   return rowText(Words(wording), actions, number, Stitches(after));
 }
 
@@ -90,7 +91,7 @@ TEST(Wording, AStepTellsWhatWaits) {
   Step step;
   step.kind = StepKind::Row, step.first = step.last = 18, step.actions = {act(ActKind::Wait, R, 6)};
   step.stitches = Stitches(1), step.waiting = Stitches(12);
-  EXPECT_EQ(stepText(Words{Wording{}}, step, {}, PieceId::Front),
+  EXPECT_EQ(stepText(Words{Wording{builtinPhrases()}}, step, {}, PieceId::Front),
             "Row 18 (WS): work to last 6 sts, w&t (1 st, 12 waiting).");
 }
 
@@ -120,7 +121,7 @@ TEST(Wording, AButtonholeIsCountedFromItsEdge) {
 }
 
 TEST(Wording, AFacingIsMeasuredFromItsFold) {
-  const Words words{Wording{}};
+  const Words words{Wording{builtinPhrases()}};
   Step step;
   step.first = 1, step.last = 6, step.stitches = Stitches(40), step.fromCastOn = 1.5;
   step.kind = StepKind::Facing;
@@ -137,15 +138,16 @@ TEST(Wording, AFacingIsMeasuredFromItsFold) {
 }
 
 TEST(Wording, TermsAreData) {
-  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "uk"}), "cast off 5 sts, work to end");
+  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.phrases = builtinPhrases(), .terms = "uk"}),
+            "cast off 5 sts, work to end");
   Phrases phrases = builtinPhrases();
   EXPECT_TRUE(phrases
                   .add("dir.de.row.bindOff = {k, plural, one {# M.} other {# M.}} "
                        "abketten\ndir.de.row.toEnd = die R. beenden\n")
                   .empty());
-  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.terms = "de", .phrases = &phrases}),
+  EXPECT_EQ(row({act(kOff, R, 5)}, 17, 30, {.phrases = phrases, .terms = "de"}),
             "5 M. abketten, die R. beenden");
-  EXPECT_EQ(row({act(kDec, R)}, 17, 30, {.terms = "de", .phrases = &phrases}),
+  EXPECT_EQ(row({act(kDec, R)}, 17, 30, {.phrases = phrases, .terms = "de"}),
             "k1, ssk, die R. beenden");
 }
 
@@ -158,7 +160,7 @@ Step repeated(int every, int times) {
 }
 
 TEST(Wording, RepeatsNameTheRowTheyRepeat) {
-  const Words words{Wording{}};
+  const Words words{Wording{builtinPhrases()}};
   const auto text = [&](int every, int times) {
     return stepText(words, repeated(every, times), {}, PieceId::Back);
   };
@@ -180,7 +182,7 @@ protected:
   void check(const Directions& d) {
     for (const char* terms : {"us", "uk"})
       for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch}) {
-        const Wording wording{.terms = terms, .unit = unit};
+        const Wording wording{.phrases = builtinPhrases(), .terms = terms, .unit = unit};
         for (const DirectionLine& line : directionLines(d, wording))
           check(line, terms);
       }

@@ -108,7 +108,7 @@ const std::vector<BadFile>& badFiles() {
 TEST(DesignFile, RefusesWhatIsNoDesignWithLineAndReason) {
   for (const BadFile& bad : badFiles()) {
     SCOPED_TRACE(bad.name);
-    const DesignRead read = designFromJson(bad.text);
+    const DesignRead read = designFromJson(bad.text, builtinPhrases());
     EXPECT_FALSE(read.design);
     EXPECT_EQ(read.problem.line, bad.line);
     EXPECT_THAT(read.problem.reason, HasSubstr(bad.reason));
@@ -120,7 +120,7 @@ TEST(DesignFile, RefusesWhatIsNoDesignWithLineAndReason) {
 TEST(DesignFile, RefusesWhatIsLargerThanAnyDesignBeforeItIsRead) {
   const std::string start = "{\"format\": \"scyewright-design\", \"version\": 1,\n";
   const auto refused = [](const std::string& text, int line, const char* reason) {
-    const DesignRead read = designFromJson(text);
+    const DesignRead read = designFromJson(text, builtinPhrases());
     EXPECT_FALSE(read.design);
     EXPECT_EQ(read.problem.line, line);
     EXPECT_THAT(read.problem.reason, HasSubstr(reason));
@@ -134,7 +134,7 @@ TEST(DesignFile, RefusesWhatIsLargerThanAnyDesignBeforeItIsRead) {
   refused(swatches + "]}", 2, "more than 1000 swatches");
   std::string notes = start + "\"notes\": \"";
   notes += std::string(kLargestDesign - notes.size() - 2, 'n') + "\"}";
-  EXPECT_TRUE(designFromJson(notes).design) << "as large as may be";
+  EXPECT_TRUE(designFromJson(notes, builtinPhrases()).design) << "as large as may be";
   refused(notes + " ", 2, "goes on after 4 MB");
 }
 
@@ -143,21 +143,23 @@ TEST(DesignFile, HoldsNoCharacterThatGivesOrders) {
   design.title = "a\x1b[2J\xC2\x9B\xE2\x80\xAE";
   const std::string text = designToJson(design);
   EXPECT_EQ(text.find_first_of("\x1b\xC2\xE2"), std::string::npos) << text;
-  EXPECT_EQ(designFromJson(text).design, design);
+  EXPECT_EQ(designFromJson(text, builtinPhrases()).design, design);
 }
 
 TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
   const std::string key = std::string(5'000, 'k') + "\\n\\u0007";
-  const DesignRead read = designFromJson(fileWith("\"" + key + "\": 1"));
+  const DesignRead read = designFromJson(fileWith("\"" + key + "\": 1"), builtinPhrases());
   ASSERT_FALSE(read.design);
   EXPECT_LT(read.problem.reason.size(), 120u);
   const DesignRead wide =
       designFromJson(fileWith("\"a\\nb" + std::string(30, 'x') +
                               "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5"
-                              "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\": 1"));
+                              "\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\u00e5\": 1"),
+                     builtinPhrases());
   EXPECT_THAT(wide.problem.reason, HasSubstr("a bxxx"));
   EXPECT_THAT(wide.problem.reason, HasSubstr("\u00e5...\" is not known"));
-  const DesignRead hostile = designFromJson(fileWith("\"a\\u001b[2J\\u009b\\u202eb\": 1"));
+  const DesignRead hostile =
+      designFromJson(fileWith("\"a\\u001b[2J\\u009b\\u202eb\": 1"), builtinPhrases());
   EXPECT_THAT(hostile.problem.reason, HasSubstr("\"a [2J \xEF\xBF\xBD"
                                                 "b\""));
 }
@@ -165,7 +167,8 @@ TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
 TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
   const DesignRead read = designFromJson(
       "{\"values\": {\"capEase\": 1.5}, \"measurements\": {\"bust\": {\"source\": \"garment\", "
-      "\"value\": 51}}, \"version\": 2, \"format\": \"scyewright-design\"}");
+      "\"value\": 51}}, \"version\": 2, \"format\": \"scyewright-design\"}",
+      builtinPhrases());
   ASSERT_TRUE(read.design) << read.problem.reason;
   EXPECT_EQ(*read.design, Design().set(Field::CapEase, 1.5).set(Field::Bust, 51, Source::Garment));
 }
@@ -173,7 +176,8 @@ TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
 // Every file written before caps could be pleated holds the choice "gathers".
 TEST(DesignFile, TakesTheChoiceOfGathersForTheCapsTop) {
   const auto read = [](const char* option) {
-    return designFromJson(fileWith(std::string("\"choices\": {\"gathers\": \"") + option + "\"}"));
+    return designFromJson(fileWith(std::string("\"choices\": {\"gathers\": \"") + option + "\"}"),
+                          builtinPhrases());
   };
   ASSERT_TRUE(read("no").design) << read("no").problem.reason;
   EXPECT_EQ(*read("no").design, Design());
@@ -190,7 +194,7 @@ TEST(DesignFile, RandomDesignsComeBackEqualToTheLastBit) {
     design.wearer = std::string("a\0b", 3);
     design.notes = i % 2 != 0 ? "{\"format\": 1}" : "";
     const std::string text = designToJson(design);
-    const DesignRead read = designFromJson(text);
+    const DesignRead read = designFromJson(text, builtinPhrases());
     ASSERT_TRUE(read.design) << read.problem.line << ": " << read.problem.reason << "\n" << text;
     ASSERT_EQ(*read.design, design) << text;
     ASSERT_EQ(designToJson(*read.design), text);
@@ -202,7 +206,7 @@ TEST(DesignFile, EveryFieldAndEveryOptionHasItsPlace) {
     const FieldInfo& f = info(Field(i));
     for (const double value : {f.low, f.high}) {
       const Design design = Design().set(f.id, value, Source::Garment);
-      const DesignRead read = designFromJson(designToJson(design));
+      const DesignRead read = designFromJson(designToJson(design), builtinPhrases());
       ASSERT_TRUE(read.design) << f.key << ": " << read.problem.reason;
       EXPECT_EQ(*read.design, design) << f.key;
     }
@@ -210,7 +214,8 @@ TEST(DesignFile, EveryFieldAndEveryOptionHasItsPlace) {
   for (int i = 0; i < kChoiceCount; ++i)
     for (int option = 0; option < int(info(Choice(i)).options.size()); ++option) {
       const Design design = Design().choose(Choice(i), option);
-      EXPECT_EQ(designFromJson(designToJson(design)).design, design) << info(Choice(i)).key;
+      EXPECT_EQ(designFromJson(designToJson(design), builtinPhrases()).design, design)
+          << info(Choice(i)).key;
     }
 }
 
@@ -263,7 +268,7 @@ TEST(DesignFile, DamagedFilesAreRefusedPlainlyOrReadBackEqual) {
     const std::string text = damaged(texts[std::size_t(i) % texts.size()], random);
     const auto wrong = test::wrongReading(text);
     ASSERT_EQ(wrong, std::nullopt) << text;
-    ++(designFromJson(text).design ? taken : refused);
+    ++(designFromJson(text, builtinPhrases()).design ? taken : refused);
   }
   EXPECT_GT(taken, 100);
   EXPECT_GT(refused, 10'000);
@@ -273,9 +278,9 @@ TEST(DesignFile, EveryBeginningOfAFileIsRefused) {
   const auto file = readWhole(SCYE_RESOURCES "/demos/jacket.scye");
   ASSERT_TRUE(file.text);
   const std::string whole = file.text->substr(0, file.text->find_last_of('}') + 1);
-  ASSERT_TRUE(designFromJson(whole).design);
+  ASSERT_TRUE(designFromJson(whole, builtinPhrases()).design);
   for (std::size_t n = 0; n < whole.size(); ++n) {
-    const DesignRead read = designFromJson(std::string_view(whole).substr(0, n));
+    const DesignRead read = designFromJson(std::string_view(whole).substr(0, n), builtinPhrases());
     ASSERT_FALSE(read.design) << n;
     ASSERT_THAT(read.problem.reason, testing::AnyOf(HasSubstr("ends before"), HasSubstr("empty")))
         << n;

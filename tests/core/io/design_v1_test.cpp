@@ -9,8 +9,8 @@ namespace scye {
 namespace {
 
 Design readDesign(const std::string& inside) {
-  const DesignRead read =
-      designFromJson(R"({"format": "scyewright-design", "version": 1, )" + inside + "}");
+  const DesignRead read = designFromJson(
+      R"({"format": "scyewright-design", "version": 1, )" + inside + "}", builtinPhrases());
   EXPECT_TRUE(read.design) << read.problem.reason;
   return read.design.value_or(Design());
 }
@@ -80,7 +80,7 @@ TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
   const Design d = readDesign(kBefore[0].inside);
   const std::string text = designToJson(d);
   EXPECT_NE(text.find("\"version\": 2"), std::string::npos);
-  EXPECT_EQ(designFromJson(text).design, d);
+  EXPECT_EQ(designFromJson(text, builtinPhrases()).design, d);
 }
 
 } // namespace

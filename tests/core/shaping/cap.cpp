@@ -30,10 +30,10 @@ CapRequest randomCap(std::mt19937& rng, double low, double high) {
     return std::uniform_real_distribution<double>(a, b)(rng);
   };
   const double width = in(28, 40);
-  CapRequest r = capOf(in(low, high), width, width * in(1.28, 1.4));
+  CapRequest r = capOf(in(low, high), width, width * in(1.4, 1.6));
   const double apart = in(0, 0.15); // of the armhole's measures
   for (EdgeLength& a : r.armholes)
-    a.chord -= apart, a.corner += apart;
+    a.chord -= apart, a.corner += apart, a.middle -= 0.25; // as armholes are
   return r;
 }
 
@@ -96,9 +96,9 @@ TEST(CapShaping, figuresAreThoseOfTheRowTable) {
                                        {capCurve(cap.referenceFront, cap.referenceHeight)}, w, h),
                 1e-6);
     EXPECT_NEAR(cap.cost, slowCost(r, cap), 1e-6) << i;
-    fitted += cap.status == CapStatus::Fitted;
+    fitted += std::abs(cap.seam) <= 0.2 && cap.deviation <= 1;
   }
-  EXPECT_GE(fitted, 255); // the armholes are no armholes: of these no other can be tried
+  EXPECT_GE(fitted, 255);
 }
 
 TEST(CapShaping, goesFromSteepToSparseToSteep) {

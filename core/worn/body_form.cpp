@@ -1,0 +1,202 @@
+#include "worn/body_form.h"
+
+#include "worn/trunk_field.h"
+
+#include <numbers>
+
+namespace scye {
+namespace {
+
+constexpr double kRadians = std::numbers::pi / 180;
+
+struct Limb {
+  double distance = 1e9;
+  Vec3 normal = Vec3::UnitX();
+};
+
+// A rod whose radius changes evenly; the nearest of several is kept, rounded off by `blend`.
+void addRod(Limb& limb, const Vec3& p, const Vec3& a, const Vec3& b, double ra, double rb,
+            double blend) {
+  const Vec3 d = b - a;
+  const double t = std::clamp((p - a).dot(d) / d.squaredNorm(), 0.0, 1.0);
+  const Vec3 from = p - a - t * d;
+  const double away = from.norm(), distance = away - ra - (rb - ra) * t;
+  const Vec3 normal = away > 1e-9 ? Vec3(from / away) : Vec3(Vec3::UnitX());
+  const double h = std::max(blend - std::abs(distance - limb.distance), 0.0) / blend;
+  const double share = distance < limb.distance ? 1 - 0.5 * h : 0.5 * h;
+  limb.normal = unit(share * normal + (1 - share) * limb.normal, normal);
+  limb.distance = std::min(distance, limb.distance) - h * h * blend / 4;
+}
+
+constexpr double kMiddleShare = 0.30, kElbowShare = 0.54; // of the way from shoulder to wrist
+
+} // namespace
+
+BodyForm::BodyForm(const BodyMeasures& measures)
+    : m_(measures), trunk_(std::make_shared<const TrunkField>(measures)) {
+  // The arms hang where they clear the trunk, so that cloth has room between.
+  constexpr double kLeast = 12, kMost = 40, kStep = 1;
+  const double room = 0.9 * m_.scale();
+  for (hanging_ = kLeast; hanging_ < kMost; hanging_ += kStep) {
+    pose(hanging_);
+    double nearest = 1e9;
+    for (double t = 0.36; t <= 1; t += 0.04) {
+      const Vec3 p = t < kElbowShare
+                         ? Vec3(left_.shoulder + t / kElbowShare * (left_.elbow - left_.shoulder))
+                         : Vec3(left_.elbow + (t - kElbowShare) / (1 - kElbowShare) *
+                                                  (left_.wrist - left_.elbow));
+      const double radius = t < kElbowShare ? left_.upperRadius : left_.elbowRadius;
+      nearest = std::min(nearest, trunk(p) - radius);
+    }
+    if (nearest >= room) break;
+  }
+  pose(hanging_);
+}
+
+BodyForm BodyForm::posed(double degrees) const {
+  BodyForm other = *this;
+  other.pose(std::clamp(degrees, hanging_, 90.0));
+  return other;
+}
+
+void BodyForm::pose(double degrees) {
+  arm_ = degrees;
+  const double u = m_.scale(), turn = 2 * std::numbers::pi;
+  left_.upperRadius = m_.upperArm / turn, left_.elbowRadius = m_.elbow / turn;
+  left_.wristRadius = m_.wrist / turn, left_.handRadius = m_.hand / turn;
+  left_.shoulderRadius = std::min(1.02 * left_.upperRadius, 0.33 * m_.halfShoulder);
+  const double r = left_.shoulderRadius, x = m_.halfShoulder - 0.42 * r;
+  const double top = m_.tipY + m_.slope * (m_.halfShoulder - x);
+  // The joint itself rises and comes in as the arm is lifted beyond 30 degrees.
+  const double lifted = std::max(0.0, degrees - 30) / 60 * 2.0 * u;
+  left_.shoulder = Vec3(x - 0.25 * lifted, top - 1.05 * r + lifted, -1.4 * u);
+  const double a = degrees * kRadians;
+  const Vec3 down = Vec3(std::sin(a), -std::cos(a), 0.03).normalized();
+  const double bend = 0.20 - 0.10 * smoothStep(20, 80, degrees);
+  const Vec3 forward = Vec3(down + Vec3(-0.02, 0, bend)).normalized();
+  const double length = m_.armLength - r;
+  left_.middle = left_.shoulder + kMiddleShare * length * down;
+  left_.elbow = left_.shoulder + kElbowShare * length * down;
+  left_.wrist = left_.elbow + (1 - kElbowShare) * length * forward;
+  const double hand = 0.92 * m_.hand;
+  left_.knuckles = left_.wrist + 0.45 * hand * forward;
+  left_.fingers = left_.wrist + 0.82 * hand * forward + Vec3(0, 0, 0.03 * hand);
+  left_.thumb = left_.wrist + 0.46 * hand * forward + 0.24 * hand * Vec3(-0.2, 0, 1);
+}
+
+double BodyForm::leftArmDistance(const Vec3& p, Vec3& normal, bool hand) const {
+  const Arm& a = left_;
+  Limb limb;
+  addRod(limb, p, a.shoulder, a.middle, a.shoulderRadius, a.upperRadius, 1e-3);
+  addRod(limb, p, a.middle, a.elbow, a.upperRadius, a.elbowRadius, 1e-3);
+  addRod(limb, p, a.elbow, a.wrist, a.elbowRadius, a.wristRadius, 1e-3);
+  if (hand) {
+    // A hand is flat: rods beside one another from wrist to fingers, and a thumb before them.
+    const double r = 0.36 * a.handRadius, blend = 0.8 * a.handRadius;
+    const Vec3 beside(0, 0, a.handRadius), palm = a.wrist + 0.45 * (a.knuckles - a.wrist);
+    for (const double side : {-1.0, -0.33, 0.33, 1.0}) {
+      const Vec3 tip = a.fingers - 0.16 * side * side * (a.fingers - a.knuckles);
+      addRod(limb, p, palm + 0.38 * side * beside, a.knuckles + 0.52 * side * beside, r, r, blend);
+      addRod(limb, p, a.knuckles + 0.52 * side * beside, tip + 0.40 * side * beside, r, 0.6 * r,
+             0.5 * blend);
+    }
+    addRod(limb, p, palm + 0.3 * beside, a.thumb, 0.8 * r, 0.55 * r, 0.6 * blend);
+  } else {
+    addRod(limb, p, a.wrist, a.fingers, a.wristRadius, 0.9 * a.wristRadius, 1e-3);
+  }
+  normal = limb.normal;
+  return limb.distance;
+}
+
+double BodyForm::arms(const Vec3& p, Vec3* normal) const {
+  const double side = p.x() < 0 ? -1 : 1;
+  Vec3 n;
+  const double d = leftArmDistance({side * p.x(), p.y(), p.z()}, n, true);
+  if (normal) *normal = Vec3(side * n.x(), n.y(), n.z());
+  return d;
+}
+
+double BodyForm::bareArms(const Vec3& p, Vec3& normal) const {
+  const double side = p.x() < 0 ? -1 : 1;
+  const double d = leftArmDistance({side * p.x(), p.y(), p.z()}, normal, false);
+  normal.x() *= side;
+  return d;
+}
+
+double BodyForm::trunk(const Vec3& p, Vec3* normal) const {
+  return trunk_->sampled(p, normal);
+}
+
+namespace {
+
+// How much two surfaces face one another: 0 side by side, 1 face to face.
+double facing(const Vec3& a, const Vec3& b) {
+  return smoothStep(0.0, -0.6, a.dot(b));
+}
+
+} // namespace
+
+double BodyForm::distance(const Vec3& p) const {
+  Vec3 normal;
+  return std::min(trunk(p), bareArms(p, normal));
+}
+
+Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
+  Vec3 nt, na;
+  const double t = trunk(p, &nt), a = bareArms(p, na);
+  const double face = facing(nt, na);
+  // Where trunk and arm run into one another what lies on them has no corner to fall into.
+  const double width = 2.5 * m_.scale() * (1 - face) + 1e-3;
+  const double h = std::max(width - std::abs(t - a), 0.0) / width;
+  const double share = t < a ? 1 - 0.5 * h : 0.5 * h;
+  const double both = std::min(t, a) - h * h * width / 4;
+  // Face to face they share what room there is between two layers of cloth.
+  const double keep = std::min(gap, std::max(0.0, gap + face * (0.25 * (t + a) - gap)));
+  Touch out{both - keep, unit(share * nt + (1 - share) * na, nt)};
+  const double apart = smoothStep(0.5, -0.2, nt.dot(na));
+  if (apart <= 0 || layer == Layer::Seam) return out;
+  const bool bodice = layer == Layer::Bodice;
+  const double own = bodice ? t : a, other = bodice ? a : t;
+  // Far from both, as under a lifted arm, nothing keeps them apart; nor where they lie side by
+  // side.
+  const double open = std::max(0.0, t + a - 6 * m_.scale());
+  const double toMiddle = 0.5 * (other - own) + 2.5 * (1 - apart) + open;
+  if (toMiddle < out.room) out = {toMiddle, unit(bodice ? na - nt : nt - na, out.normal)};
+  return out;
+}
+
+double BodyForm::trunkGirth(double y) const {
+  return sectionGirth([&](const Vec3& p) { return trunk(p); }, Vec3(0, y, 0), Vec3::UnitY(),
+                      m_.bust + m_.hip);
+}
+
+double BodyForm::neckGirth() const {
+  return sectionGirth([&](const Vec3& p) { return trunk(p); }, trunk_->neckMiddle(),
+                      trunk_->neckAxis, m_.neckBase);
+}
+
+double BodyForm::armGirth(double share) const {
+  const bool upper = share < kElbowShare;
+  const Vec3 axis = upper ? left_.elbow - left_.shoulder : left_.wrist - left_.elbow;
+  const Vec3 middle = upper ? Vec3(left_.shoulder + share / kElbowShare * axis)
+                            : Vec3(left_.elbow + (share - kElbowShare) / (1 - kElbowShare) * axis);
+  const auto bare = [&](const Vec3& p) {
+    Vec3 normal;
+    return bareArms(p, normal);
+  };
+  return sectionGirth(bare, middle, axis, m_.upperArm);
+}
+
+double BodyForm::bottom() const {
+  return trunk_->bottom;
+}
+double BodyForm::top() const {
+  return trunk_->neckBase.y() + trunk_->top;
+}
+
+BodyForm::Section BodyForm::sectionAt(double y) const {
+  const TrunkSection s = trunk_->section(y);
+  return {s.half, s.front + s.middle, s.back - s.middle};
+}
+
+} // namespace scye

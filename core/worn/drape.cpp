@@ -1,0 +1,271 @@
+#include "worn/drape.h"
+
+#include <cmath>
+
+namespace scye {
+namespace {
+
+constexpr double kThread = 2e5; // dyn/cm of a sewn seam beyond its length
+constexpr double kMirror = 1e9; // holds the middle on its plane, and pins
+const double kBias = std::sqrt(0.5);
+
+struct FibreStiffness {
+  double course, wale, bias; // dyn/cm
+};
+
+FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
+  const FabricFactors f = fabricFactors(fabric);
+  return {f.course * g.stiffness.course, f.wale * g.stiffness.wale, f.bias * g.stiffness.bias};
+}
+
+// A fibre as it is pulled to its length; pushed together it resists less.
+Vec3 relaxed(const Vec3& fibre, double compression) {
+  const double length = std::max(fibre.norm(), 1e-9);
+  if (length >= 1) return fibre / length;
+  return fibre * (1 + compression * (1 / length - 1));
+}
+
+double stored(double length, double compression) {
+  const double over = length - 1;
+  return 0.5 * (over < 0 ? compression : 1) * over * over;
+}
+
+} // namespace
+
+FabricFactors fabricFactors(Fabric fabric) {
+  switch (fabric) {
+  case Fabric::Rib: // opens easily across its ribs
+    return {0.5, 0.9, 0.8};
+  case Fabric::Facing: // double
+    return {2, 2, 2};
+  case Fabric::Band:
+    return {1.5, 0.8, 1};
+  case Fabric::Plain:
+    break;
+  }
+  return {};
+}
+
+Drape::Drape(std::shared_ptr<const SewnGarment> garment) : g_(std::move(garment)) {
+  assemble();
+}
+
+void Drape::assemble() {
+  const SewnGarment& g = *g_;
+  std::vector<Eigen::Triplet<double>> both, yz, x;
+  for (const ClothTriangle& t : g.triangles) {
+    const FibreStiffness d = fibreStiffness(g, t.fabric);
+    const double su = d.course + d.bias, sv = d.wale + d.bias;
+    for (std::size_t a = 0; a < 3; ++a)
+      for (std::size_t b = 0; b < 3; ++b)
+        both.emplace_back(t.point[a], t.point[b],
+                          t.area * (su * t.gradient[a].x() * t.gradient[b].x() +
+                                    sv * t.gradient[a].y() * t.gradient[b].y()));
+  }
+  for (const Thread& t : g.threads) {
+    both.emplace_back(t.from, t.from, kThread), both.emplace_back(t.to, t.to, kThread);
+    both.emplace_back(t.from, t.to, -kThread), both.emplace_back(t.to, t.from, -kThread);
+  }
+  for (const Hinge& h : g.hinges)
+    for (std::size_t a = 0; a < 4; ++a)
+      for (std::size_t b = 0; b < 4; ++b)
+        (h.acrossMirror ? yz : both)
+            .emplace_back(h.point[a], h.point[b], h.stiffness * h.weight[a] * h.weight[b]);
+  for (const Closure& c : g.closures)
+    for (std::size_t a = 0; a < 3; ++a)
+      for (std::size_t b = 0; b < 3; ++b)
+        x.emplace_back(c.point[a], c.point[b], c.strength * c.weight[a] * c.weight[b]);
+  for (int i = 0; i < g.points; ++i) {
+    both.emplace_back(i, i, 0.0); // a diagonal of its own for each point
+    if (g.onMirror[std::size_t(i)]) x.emplace_back(i, i, kMirror);
+  }
+  for (const auto& pin : g.pins)
+    both.emplace_back(pin.first, pin.first, kMirror);
+  const auto made = [&](std::vector<Eigen::Triplet<double>> entries,
+                        const std::vector<Eigen::Triplet<double>>& more) {
+    entries.insert(entries.end(), more.begin(), more.end());
+    Sparse m(g.points, g.points);
+    m.setFromTriplets(entries.begin(), entries.end());
+    return m;
+  };
+  across_ = made(both, x);
+  other_ = made(both, yz);
+  factorX_.analyzePattern(across_);
+  factorYZ_.analyzePattern(other_);
+}
+
+void Drape::factorise(const std::vector<char>& held, const DrapeSettings& settings) {
+  Sparse x = across_, yz = other_;
+  const double perMass = 1 / (settings.timeStep * settings.timeStep);
+  for (int i = 0; i < g_->points; ++i) {
+    const double more =
+        g_->mass[std::size_t(i)] * perMass + (held[std::size_t(i)] ? settings.touchStrength : 0.0);
+    x.coeffRef(i, i) += more;
+    yz.coeffRef(i, i) += more;
+  }
+  factorX_.factorize(x);
+  factorYZ_.factorize(yz);
+  factored_ = held;
+  factoredStep_ = settings.timeStep;
+  ++factorisations_;
+}
+
+void Drape::project(const Points& x, Points& pull) const {
+  const SewnGarment& g = *g_;
+  const double soft = g.stiffness.compression;
+  for (const ClothTriangle& t : g.triangles) {
+    const FibreStiffness d = fibreStiffness(g, t.fabric);
+    Vec3 u = Vec3::Zero(), v = Vec3::Zero();
+    for (std::size_t a = 0; a < 3; ++a) {
+      const Vec3 p = x.row(t.point[a]).transpose();
+      u += t.gradient[a].x() * p, v += t.gradient[a].y() * p;
+    }
+    const Vec3 plus = relaxed(kBias * (u + v), soft), minus = relaxed(kBias * (u - v), soft);
+    const Vec3 alongU = d.course * relaxed(u, soft) + kBias * d.bias * (plus + minus);
+    const Vec3 alongV = d.wale * relaxed(v, soft) + kBias * d.bias * (plus - minus);
+    for (std::size_t a = 0; a < 3; ++a)
+      pull.row(t.point[a]) +=
+          t.area * (t.gradient[a].x() * alongU + t.gradient[a].y() * alongV).transpose();
+  }
+  for (const Thread& t : g.threads) {
+    const Vec3 d = (x.row(t.to) - x.row(t.from)).transpose();
+    const double length = d.norm();
+    const Vec3 held = kThread * (length > t.length ? Vec3(d * (t.length / length)) : d);
+    pull.row(t.to) += held.transpose(), pull.row(t.from) -= held.transpose();
+  }
+}
+
+// A contact pulls its point to the gap's distance and, as far as friction goes, to where it sticks.
+// One that the factor does not hold is only pushed out, after the solution.
+void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
+                  const DrapeSettings& settings, Points& pull, std::vector<char>& loose) const {
+  const double k = settings.touchStrength;
+  for (int i = 0; i < g_->points; ++i) {
+    const std::size_t s = std::size_t(i);
+    const Vec3 p = x.row(i).transpose();
+    const Touch t = body.touch(p, g_->layer[s], g_->gap);
+    Contact& c = state.contacts[s];
+    if (t.room >= 0) {
+      c.on = false;
+      if (state.held[s]) pull.row(i) += k * p.transpose();
+      continue;
+    }
+    if (!c.on) c = {true, p};
+    const Vec3 from = p - c.anchor;
+    Vec3 slid = from - from.dot(t.normal) * t.normal;
+    const double most = settings.friction * -t.room, far = slid.norm();
+    if (far > most) {
+      slid *= most / far;
+      c.anchor = p - slid;
+    }
+    if (state.held[s])
+      pull.row(i) += k * (p - t.room * t.normal - slid).transpose();
+    else
+      loose[s] = 1;
+  }
+}
+
+DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
+                       const DrapeSettings& settings) {
+  const SewnGarment& g = *g_;
+  DrapeState state = before;
+  // What touches now; the factor follows when enough has changed, or nothing else moves.
+  int differ = 0;
+  std::vector<char> touching(std::size_t(g.points), 0);
+  for (int i = 0; i < g.points; ++i) {
+    const std::size_t s = std::size_t(i);
+    touching[s] = body.touch(state.x.row(i).transpose(), g.layer[s], g.gap).room < 0;
+    differ += touching[s] != state.held[s];
+  }
+  constexpr int kEvery = 8; // steps after which even a small change is taken up
+  if (differ > g.points / 40 || (differ > 0 && state.steps % kEvery == 0)) state.held = touching;
+  if (factored_ != state.held || factoredStep_ != settings.timeStep)
+    factorise(state.held, settings);
+
+  // Ahead along the way so far, and from there to the next guess.
+  const double next = 0.5 * (1 + std::sqrt(1 + 4 * state.momentum * state.momentum));
+  const double ahead = settings.accelerated ? (state.momentum - 1) / next : 0;
+  const Points from = before.x + ahead * (before.x - before.before);
+  Points pull(g.points, 3);
+  const double perMass = 1 / (settings.timeStep * settings.timeStep);
+  for (int i = 0; i < g.points; ++i) {
+    const double m = g.mass[std::size_t(i)];
+    pull.row(i) = m * perMass * from.row(i);
+    pull(i, 1) -= m * settings.gravity;
+  }
+  std::vector<char> loose(std::size_t(g.points), 0);
+  project(from, pull);
+  touch(state, from, body, settings, pull, loose);
+  for (int i = 0; i < g.points; ++i)
+    if (g.onMirror[std::size_t(i)]) pull(i, 0) = 0;
+  for (const auto& [point, at] : g.pins)
+    pull.row(point) += kMirror * at.transpose();
+  Points x(g.points, 3);
+  x.col(0) = factorX_.solve(pull.col(0));
+  x.rightCols<2>() = factorYZ_.solve(pull.rightCols<2>());
+  const bool astray = ((from - x).array() * (x - before.x).array()).sum() > 0;
+  state.momentum = astray ? 1 : next;
+  for (int i = 0; i < g.points; ++i) {
+    const Eigen::RowVector3d move = x.row(i) - before.x.row(i);
+    const double far = move.norm();
+    if (far > settings.mostMove) x.row(i) = before.x.row(i) + settings.mostMove / far * move;
+    if (!loose[std::size_t(i)]) continue;
+    const Touch t = body.touch(x.row(i).transpose(), g.layer[std::size_t(i)], g.gap);
+    if (t.room < 0) x.row(i) -= t.room * t.normal.transpose();
+  }
+  const Points moved = x - before.x;
+  state.rms = std::sqrt(moved.squaredNorm() / std::max(1, g.points));
+  state.most = std::sqrt(moved.rowwise().squaredNorm().maxCoeff());
+  state.before = before.x;
+  state.x = std::move(x);
+  ++state.steps;
+  return state;
+}
+
+double Drape::energy(const Points& x, double gravity) const {
+  const SewnGarment& g = *g_;
+  const double soft = g.stiffness.compression;
+  double e = 0;
+  for (const ClothTriangle& t : g.triangles) {
+    const FibreStiffness d = fibreStiffness(g, t.fabric);
+    Vec3 u = Vec3::Zero(), v = Vec3::Zero();
+    for (std::size_t a = 0; a < 3; ++a) {
+      const Vec3 p = x.row(t.point[a]).transpose();
+      u += t.gradient[a].x() * p, v += t.gradient[a].y() * p;
+    }
+    e += t.area *
+         (d.course * stored(u.norm(), soft) + d.wale * stored(v.norm(), soft) +
+          d.bias * (stored(kBias * (u + v).norm(), soft) + stored(kBias * (u - v).norm(), soft)));
+  }
+  for (const Thread& t : g.threads) {
+    const double over = std::max(0.0, (x.row(t.to) - x.row(t.from)).norm() - t.length);
+    e += 0.5 * kThread * over * over;
+  }
+  for (const Hinge& h : g.hinges) {
+    Eigen::RowVector3d bent = Eigen::RowVector3d::Zero();
+    for (std::size_t a = 0; a < 4; ++a)
+      bent += h.weight[a] * x.row(h.point[a]);
+    if (h.acrossMirror) bent.x() = 0;
+    e += 0.5 * h.stiffness * bent.squaredNorm();
+  }
+  for (const Closure& c : g.closures) {
+    double off = 0;
+    for (std::size_t a = 0; a < 3; ++a)
+      off += c.weight[a] * x(c.point[a], 0);
+    e += 0.5 * c.strength * off * off;
+  }
+  for (int i = 0; i < g.points; ++i)
+    e += gravity * g.mass[std::size_t(i)] * x(i, 1);
+  return e;
+}
+
+DrapeState Drape::at(Points x) const {
+  DrapeState s;
+  s.x = std::move(x);
+  s.before = s.x;
+  s.contacts.resize(std::size_t(g_->points));
+  s.held.assign(std::size_t(g_->points), 0);
+  return s;
+}
+
+} // namespace scye

@@ -1,0 +1,154 @@
+// Whole garments on their forms.
+#include "worn/worn_measures.h"
+
+#include "worn/body_surface.h"
+#include "worn/raster.h"
+#include "worn_demos.h"
+
+#include <gtest/gtest.h>
+
+namespace scye {
+namespace {
+
+struct Draped {
+  std::shared_ptr<const SewnGarment> garment;
+  BodyForm body;
+};
+
+Draped dressed(const Derived& derived, double spacing = 0) {
+  const auto pattern = wornPattern(derived);
+  EXPECT_TRUE(pattern.has_value());
+  return {std::make_shared<const SewnGarment>(sewn(*pattern, spacing)), formOf(derived)};
+}
+
+class EveryStyle : public testing::TestWithParam<std::string> {};
+
+// Gathers and pleats are drawn up to the armhole; their excess is not the seam's.
+double longerEdge(const WornPattern& p) {
+  const double armholes = lengthOf(p.back.armhole) + lengthOf(p.front.armhole);
+  return std::max(armholes,
+                  lengthOf(p.sleeve.cap) - p.backSeam.letIn.drawn - p.frontSeam.letIn.drawn);
+}
+
+TEST_P(EveryStyle, IsWornAtEveryArm) {
+  const Derived derived = derive(test::demoDesign(GetParam()));
+  const Draped d = dressed(derived);
+  for (const double arm : {15.0, 45.0, 75.0}) {
+    SCOPED_TRACE("arm at " + std::to_string(arm));
+    const Worn worn = canonicalDrape(d.garment, d.body, arm);
+    ASSERT_TRUE(worn.state.x.allFinite());
+    EXPECT_LT(worn.state.rms, 0.004) << "not settled";
+    const WornMeasures m = measuresOf(worn);
+    EXPECT_LT(m.mostStretch, 0.60);
+    EXPECT_LT(m.deepest, 0.2);
+    EXPECT_LT(m.layersThrough, 0.5);
+    if (arm == 15) {
+      const double longer = longerEdge(d.garment->pattern);
+      EXPECT_NEAR(m.seam, longer, 0.02 * longer);
+    }
+  }
+}
+INSTANTIATE_TEST_SUITE_P(Demos, EveryStyle, testing::ValuesIn(test::demoDesigns()),
+                         [](const auto& name) { return name.param; });
+
+// Every pair of vertices along the armhole lies where the seam walk says.
+TEST_P(EveryStyle, SeamPairsAreTheSeamWalks) {
+  const Derived derived = derive(test::demoDesign(GetParam()));
+  const Draped d = dressed(derived);
+  const SewnGarment& g = *d.garment;
+  int sides = 0;
+  for (const Seam& seam : g.seams) {
+    if (seam.kind != SeamKind::Armhole) continue;
+    ++sides;
+    const auto at = [&](int v) { return g.vertices[std::size_t(v)]; };
+    const bool back = at(seam.pairs.front().first).panel == PanelId::Back;
+    const LetIn& let = (back ? g.pattern.backSeam : g.pattern.frontSeam).letIn;
+    const Line& armhole = (back ? g.pattern.back : g.pattern.front).armhole;
+    const Line cap = back ? reversed(g.pattern.sleeve.cap) : g.pattern.sleeve.cap;
+    for (const auto& [a, c] : seam.pairs) {
+      // The place along the armhole, by the nearest point of its line.
+      double best = 1e9, s = 0, along = 0;
+      for (std::size_t i = 1; i < armhole.size(); ++i) {
+        const Vec2 step = armhole[i] - armhole[i - 1];
+        const double t =
+            std::clamp((at(a).at - armhole[i - 1]).dot(step) / step.squaredNorm(), 0.0, 1.0);
+        const double off = (armhole[i - 1] + t * step - at(a).at).norm();
+        if (off < best) best = off, s = along + t * step.norm();
+        along += step.norm();
+      }
+      EXPECT_LT(best, 1e-6);
+      EXPECT_LT((pointAt(cap, let.onCap(s)) - at(c).at).norm(), 0.02);
+      EXPECT_EQ(at(a).point, at(c).point);
+    }
+  }
+  EXPECT_EQ(sides, 2);
+}
+
+TEST(Worn, HalfTheMeshSizeChangesHemAndSeamLittle) {
+  const Derived derived = derive(test::demoDesign("jacket"));
+  const Draped coarse = dressed(derived), fine = dressed(derived, 0.5 * coarse.garment->spacing);
+  const WornMeasures a = measuresOf(canonicalDrape(coarse.garment, coarse.body, 0)),
+                     b = measuresOf(canonicalDrape(fine.garment, fine.body, 0));
+  EXPECT_NEAR(a.hemY, b.hemY, 0.5);
+  EXPECT_NEAR(a.seam, b.seam, 0.5);
+}
+
+TEST(Worn, TheSamePictureTwice) {
+  const Derived derived = derive(test::demoDesign("child"));
+  const auto picture = [&] {
+    const auto worn = wornBy(derived, 30);
+    WornScene scene = sceneOf(*worn, trunkSurface(worn->body), {true, 0});
+    lightUp(scene);
+    Drawing drawing;
+    drawing.width = 300, drawing.height = 240, drawing.samples = 2;
+    return drawn(scene, viewOf(NamedView::Armhole, worn->body, scene.extent), drawing);
+  };
+  const Image first = picture();
+  EXPECT_TRUE(first == picture());
+  // And something is on it.
+  EXPECT_NE(*std::min_element(first.rgb.begin(), first.rgb.end()),
+            *std::max_element(first.rgb.begin(), first.rgb.end()));
+}
+
+TEST(Worn, ReshapedIsAsIfSewnAnew) {
+  Design design = test::demoDesign("jacket");
+  const Draped before = dressed(derive(design));
+  design.set(Field::EaseBust, 10);
+  const auto pattern = wornPattern(derive(design));
+  ASSERT_TRUE(pattern);
+  const auto shaped = reshaped(*before.garment, *pattern);
+  ASSERT_TRUE(shaped);
+  EXPECT_EQ(shaped->points, before.garment->points);
+  double area = 0, anew = 0;
+  for (const ClothTriangle& t : shaped->triangles)
+    area += t.area;
+  for (const ClothTriangle& t : sewn(*pattern).triangles)
+    anew += t.area;
+  EXPECT_NEAR(area, anew, 1e-3 * anew);
+}
+
+// A lower cap pulls less, and lifts the hem less, than a higher one.
+TEST(Worn, ALowerCapPullsAndLiftsLess) {
+  for (const double bust : {80.0, 86.0, 92.0, 98.0, 104.0, 110.0, 116.0}) {
+    for (const Figure figure : {Figure::Woman, Figure::Man}) {
+      if (figure == Figure::Man && (bust < 92 || bust > 104)) continue; // ten bodies in all
+      WornMeasures lifted[2];
+      double lift[2] = {};
+      for (int high = 0; high < 2; ++high) {
+        Design design;
+        design.choose(Choice::Figure, figure);
+        design.set(Field::Bust, bust);
+        design.choose(Choice::CapRise, high ? CapRise::High : CapRise::Shallow);
+        const Draped d = dressed(derive(design));
+        lifted[high] = measuresOf(canonicalDrape(d.garment, d.body, 60));
+        lift[high] = lifted[high].hemY - measuresOf(canonicalDrape(d.garment, d.body, 0)).hemY;
+      }
+      SCOPED_TRACE("bust " + std::to_string(bust));
+      EXPECT_LT(lifted[0].pull, lifted[1].pull);
+      EXPECT_LT(lift[0], lift[1]);
+    }
+  }
+}
+
+} // namespace
+} // namespace scye

@@ -1,0 +1,269 @@
+// What takes long runs beside the window: it answers meanwhile, what was in view stays until there
+// is something newer, and remedies appear where the pointer is not.
+#include "window_fixture.h"
+
+#include "document/beside.h"
+#include "fit/finding_card.h"
+#include "schematic/schematic.h"
+#include "shell/banner.h"
+#include "shell/export_strip.h"
+
+#include <QElapsedTimer>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <algorithm>
+#include <atomic>
+#include <iostream>
+#include <thread>
+
+namespace scye::test {
+namespace {
+
+TEST(Besides, theNewestWorkWinsAndWhatRunsIsTold) {
+  std::atomic<int> first = 0, second = 0, third = 0;
+  std::atomic<bool> told = false, begun = false;
+  {
+    Beside beside;
+    beside.start([&](const std::stop_token& stop) {
+      ++first;
+      begun = true;
+      while (!stop.stop_requested())
+        std::this_thread::yield();
+      told = true;
+    });
+    while (!begun)
+      std::this_thread::yield();
+    beside.start([&](const std::stop_token&) { ++second; });
+    beside.start([&](const std::stop_token&) { ++third; });
+    while (third == 0)
+      std::this_thread::yield();
+    EXPECT_TRUE(told);
+  }
+  EXPECT_EQ(first, 1);
+  EXPECT_LE(second, 1) << "it may have begun before the third came";
+  EXPECT_EQ(third, 1);
+}
+
+TEST(Besides, isFinishedOnceNothingRuns) {
+  Beside beside;
+  EXPECT_TRUE(beside.finished(std::chrono::milliseconds(0))) << "nothing was begun";
+  std::atomic<bool> go = false;
+  beside.start([&](const std::stop_token&) {
+    while (!go)
+      std::this_thread::yield();
+  });
+  EXPECT_FALSE(beside.finished(std::chrono::milliseconds(1)));
+  go = true;
+  EXPECT_TRUE(beside.finished(std::chrono::minutes(1)));
+}
+
+// Delays of events that another thread posts, one after the other, for as long as something goes
+// on.
+class Delays {
+public:
+  // The longest, ms.
+  template <class GoesOn>
+  double longest(const GoesOn& goesOn) {
+    std::atomic<bool> over = false;
+    double worst = 0;
+    QObject here;
+    std::thread poster([&] {
+      while (!over) {
+        std::atomic<bool> came = false;
+        QElapsedTimer since;
+        since.start();
+        QMetaObject::invokeMethod(
+            &here,
+            [&] {
+              worst = std::max(worst, double(since.nsecsElapsed()) / 1e6);
+              came = true;
+            },
+            Qt::QueuedConnection);
+        while (!came && !over)
+          std::this_thread::sleep_for(std::chrono::microseconds(200));
+        while (!came) // posted, and to be gone before this frame is left
+          std::this_thread::sleep_for(std::chrono::microseconds(200));
+        std::this_thread::sleep_for(std::chrono::milliseconds(1));
+      }
+      done_ = true;
+    });
+    while (goesOn())
+      QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    over = true;
+    while (!done_)
+      QCoreApplication::processEvents(QEventLoop::AllEvents, 5);
+    poster.join();
+    done_ = false;
+    return worst;
+  }
+  // An idle window's own, over this many ms: what a busy machine adds.
+  double idle(int ms) {
+    QElapsedTimer since;
+    since.start();
+    return longest([&] { return since.elapsed() < ms; });
+  }
+
+private:
+  std::atomic<bool> done_ = false;
+};
+
+constexpr double kAnswers = 50; // ms
+
+class BesideTheWindow : public WindowFixture {
+protected:
+  void SetUp() override {
+    openDemo();
+    document().setPatience(std::chrono::milliseconds(kWaitMs)); // as it is worked with
+  }
+  // Much to find, at a gauge where each trial takes its time.
+  [[nodiscard]] Design demanding() {
+    Design d = document().design();
+    return d.set(Field::EaseUpperArm, 24)
+        .set(Field::SwatchStitches, 36)
+        .set(Field::SwatchWidth, 10)
+        .set(Field::SwatchRows, 50)
+        .set(Field::SwatchHeight, 10)
+        .set(Field::EaseArmholeDepth, 6)
+        .set(Field::FrontNeckDrop, 3);
+  }
+};
+
+TEST_F(BesideTheWindow, theWindowAnswersWhileRemediesAreLookedFor) {
+  Delays delays;
+  const double idle = delays.idle(500);
+  document().edit(QStringLiteral("demanding"), demanding());
+  const double worst = delays.longest([&] { return document().isStale(); });
+  RecordProperty("idle", std::to_string(idle));
+  RecordProperty("worst", std::to_string(worst));
+  std::cout << "a posted event waits " << worst << " ms at most, in an idle window " << idle
+            << '\n';
+  EXPECT_TRUE(document().remediesFound());
+  // Drawing the new garment once is the window's own work.
+  EXPECT_LT(worst, 3 * kAnswers + 10 * idle);
+}
+
+TEST_F(BesideTheWindow, theWindowAnswersWhileALargePictureIsMade) {
+  Delays delays;
+  const double idle = delays.idle(500);
+  ExportStrip& strip = window_->workbench().exports();
+  QSignalSpy made(&strip.exports(), &ExportQueue::made);
+  window_->workbench().knitFiles().exportChartTo(file("chart.pdf"));
+  strip.exportTo(file("large.png"));
+  const double worst = delays.longest([&] {
+    return !strip.exports().isIdle() || !window_->workbench().knitFiles().exports().isIdle();
+  });
+  std::cout << "a posted event waits " << worst << " ms at most, in an idle window " << idle
+            << '\n';
+  EXPECT_EQ(made.count(), 1) << window_->banner().text().toStdString();
+  EXPECT_LT(worst, 3 * kAnswers + 10 * idle);
+}
+
+TEST_F(BesideTheWindow, anExportCanBeGivenUpAndLeavesNoFile) {
+  ExportQueue queue;
+  QSignalSpy cancelled(&queue, &ExportQueue::cancelled),
+      progressed(&queue, &ExportQueue::progressed);
+  std::atomic<bool> begun = false;
+  queue.add(file("never.pdf"), [&](const GoOn& goOn) -> std::optional<QString> {
+    begun = true;
+    while (goOn(0.25))
+      std::this_thread::sleep_for(std::chrono::milliseconds(1));
+    return QStringLiteral("given up");
+  });
+  ASSERT_TRUE(progressed.wait());
+  queue.cancel();
+  EXPECT_FALSE(isMade(queue));
+  EXPECT_EQ(cancelled.count(), 1);
+  // The makers themselves stop when they are told.
+  ExportOptions options;
+  options.dpi = 60;
+  int asked = 0;
+  options.goOn = [&](double) { return ++asked < 2; };
+  const QString png = file("given_up.png"), pdf = file("given_up.pdf");
+  const auto picture = [&](double textHeight) {
+    SchematicOptions schematic;
+    schematic.textHeight = textHeight;
+    return pieceSchematic(document().draft(), builtinPhrases(), schematic);
+  };
+  EXPECT_TRUE(exportPicture(picture, png, options));
+  options.goOn = [](double) { return false; };
+  EXPECT_TRUE(exportPicture(picture, pdf, options));
+  EXPECT_FALSE(QFile::exists(png));
+  EXPECT_FALSE(QFile::exists(pdf));
+}
+
+TEST_F(BesideTheWindow, aPictureTooLargeForMemoryIsRefusedWithItsSize) {
+  ExportOptions options;
+  options.dpi = 1200;
+  const auto problem = exportPicture(
+      [&](double) { return pieceSchematic(document().draft(), builtinPhrases(), {}); },
+      file("huge.png"), options);
+  ASSERT_TRUE(problem);
+  EXPECT_TRUE(problem->contains(QStringLiteral(" MB")) && problem->contains(QStringLiteral(" x ")))
+      << problem->toStdString();
+  EXPECT_FALSE(QFile::exists(file("huge.png")));
+}
+
+TEST_F(BesideTheWindow, remediesAreShownAsTheyAreFoundAndTheNextEditStopsTheSearch) {
+  QSignalSpy changed(&document(), &Document::changed);
+  document().edit(QStringLiteral("demanding"), demanding());
+  // The first are there before all are.
+  const auto offered = [&] {
+    std::size_t n = 0;
+    for (const Finding& f : document().derived().findings)
+      if (!f.code.starts_with("doubt.")) n += f.remedies.size();
+    return n;
+  };
+  while (offered() == 0 && document().isStale())
+    ASSERT_TRUE(changed.wait());
+  EXPECT_GT(offered(), 0u);
+  const Design calm = Design(document().design()).set(Field::EaseUpperArm, 4);
+  document().edit(QStringLiteral("another"), calm);
+  EXPECT_FALSE(document().remediesFound());
+  settle();
+  EXPECT_EQ(document().derived().draft.design, calm);
+  for (const Finding& f : document().derived().findings)
+    for (const Remedy& r : f.remedies)
+      if (!f.code.starts_with("doubt.")) {
+        EXPECT_FALSE(findCode(findingsOf(applied(calm, r)), f.code)) << f.code << ' ' << r.key;
+      }
+}
+
+TEST_F(BesideTheWindow, howeverFastChangesComeTheNewestIsShownInTheEnd) {
+  for (int i = 0; i < 40; ++i) {
+    document().edit(QStringLiteral("bust"), Design(document().design())
+                                                .set(Field::Bust, 90 + 0.5 * i)
+                                                .set(Field::SwatchStitches, i % 2 ? 38 : 20)
+                                                .set(Field::SwatchWidth, 10));
+    // What is in hand is always the present design's, whatever is in view.
+    EXPECT_EQ(document().draft().sizes[Field::Bust], 90 + 0.5 * i);
+    if (i % 4 == 0) QCoreApplication::processEvents();
+  }
+  settle();
+  EXPECT_EQ(document().derived().draft.design, document().design());
+}
+
+TEST_F(BesideTheWindow, remediesMoveNothingThatIsPointedAt) {
+  Attention attention;
+  FindingCard card(document(), attention, nullptr);
+  Finding finding{Severity::Warning, "neck.base", {Field::NeckWidth}, {}, {}};
+  const auto remedy = [](const char* key, Field field) {
+    return Remedy{key, {lengthParam("to", 20), lengthParam("by", 2)}, {{field, 20}}, {}};
+  };
+  finding.remedies = {remedy("more.neckDrop", Field::FrontNeckDrop)};
+  card.setFinding(finding, LengthUnit::Centimetre, false, false);
+  auto* first = card.findChild<QPushButton*>();
+  const QString text = first->text();
+  // A better one is found while the pointer is there.
+  finding.remedies.insert(finding.remedies.begin(), remedy("more.neckWidth", Field::NeckWidth));
+  card.setFinding(finding, LengthUnit::Centimetre, false, true);
+  EXPECT_EQ(first->text(), text);
+  EXPECT_EQ(card.findChildren<QPushButton*>().size(), 2);
+  // Once it is gone, the better one comes first.
+  card.setFinding(finding, LengthUnit::Centimetre, true, false);
+  EXPECT_NE(first->text(), text);
+}
+
+} // namespace
+} // namespace scye::test

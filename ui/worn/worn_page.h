@@ -1,0 +1,54 @@
+// The garment worn: put on a form with the wearer's measurements, to be turned, its arms lifted,
+// its sleeves drawn off, shown beside another. What takes time runs on the engine's thread; nothing
+// runs while the page is hidden.
+#pragma once
+
+#include "document/document.h"
+#include "settings/settings.h"
+#include "worn/worn_view.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QSlider;
+class QToolButton;
+
+namespace scye {
+
+class WornPage : public QWidget {
+  Q_OBJECT
+public:
+  WornPage(Document& document, Settings& settings, QWidget* parent = nullptr);
+
+protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+private:
+  enum class Beside : int { Nothing, LowerCap, HigherCap, BeforeChange };
+
+  QWidget* makeControls();
+  void follow(const Document::Event& event);
+  void takeGarment();
+  [[nodiscard]] std::shared_ptr<const Derived> besideGarment() const;
+  void wish();
+  void savePicture();
+
+  Document& document_;
+  Settings& settings_;
+  WornView* view_;
+  QComboBox* views_;
+  QSlider* arm_;
+  QCheckBox *sleeves_, *pulls_;
+  QComboBox* beside_;
+  QToolButton* save_;
+  QLabel *words_, *caution_;
+  std::shared_ptr<const Derived> garment_, other_;         // now, and beside it
+  std::shared_ptr<const Derived> settledGarment_, before_; // as of the last step of the history
+  int step_ = 0;
+  bool due_ = true; // another garment is to be taken up when the page is seen
+  WornEngine* engine_;
+};
+
+} // namespace scye
