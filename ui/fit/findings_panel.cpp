@@ -88,8 +88,7 @@ void FindingsPanel::refresh() {
   const GarmentDraft& draft = document_.derived().draft;
   hang_->setVisible(draft.cap.found);
   hang_->setText(unbroken(hangText(sleeveHang(draft), builtinPhrases())));
-  room_->setText(
-      unbroken(roomText(armholeRoom(draft), builtinPhrases(), settings_.unit())));
+  room_->setText(unbroken(roomText(armholeRoom(draft), builtinPhrases(), settings_.unit())));
   for (QLabel* label : {hang_, room_})
     label->setAccessibleDescription(label->text());
   while (cards_.size() > qsizetype(findings.size()))
