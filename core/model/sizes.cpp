@@ -34,9 +34,9 @@ double asked(const Sizes& s, Field m) {
 double Sizes::finished(Field m) const {
   const double wanted = std::max(asked(*this, m), 0.0);
   // Over the armhole a piece does not get wider again: see the finding "cross.wider".
-  return m == Field::CrossBack || m == Field::CrossFront
-             ? std::min(wanted, finished(Field::CrossShoulder))
-             : wanted;
+  const double most =
+      m == Field::CrossBack || m == Field::CrossFront ? asked(*this, Field::CrossShoulder) : 0;
+  return most > 0 ? std::min(wanted, most) : wanted;
 }
 
 double Sizes::body(Field m) const {

@@ -201,7 +201,8 @@ TEST_F(Pages, termsAreChosenAndKept) {
   QTest::keyClick(terms, Qt::Key_Down);
   EXPECT_FALSE(texts().join(u'\n').contains(QStringLiteral("bind off")));
   EXPECT_TRUE(texts().join(u'\n').contains(QStringLiteral("cast off")));
-  EXPECT_EQ(Settings(paths().settings).terms(), QStringLiteral("uk"));
+  EXPECT_TRUE(QTest::qWaitFor(
+      [this] { return Settings(paths().settings).terms() == QStringLiteral("uk"); }));
   window_->settings().setUnit(LengthUnit::Inch);
   EXPECT_TRUE(texts().join(u'\n').contains(QStringLiteral(" in")));
 }
@@ -220,7 +221,7 @@ TEST_F(Pages, wholeStitchesAreDrawnOverTheCurves) {
   EXPECT_GT(knitted(), 100u) << "a step for each change of an edge";
   EXPECT_GT(pixelsThatDiffer(before, picture(table()), table().rect()), 100);
   EXPECT_TRUE(window_->actions().wholeStitches->isChecked());
-  EXPECT_TRUE(Settings(paths().settings).stitchesShown());
+  EXPECT_TRUE(QTest::qWaitFor([this] { return Settings(paths().settings).stitchesShown(); }));
   window_->actions().wholeStitches->trigger();
   EXPECT_EQ(knitted(), 0u);
 }

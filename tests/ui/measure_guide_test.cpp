@@ -174,7 +174,9 @@ TEST_F(MeasureGuide, aFitSetsThePublishedEaseInOneStepAndIsNamed) {
 
 TEST_F(MeasureGuide, aGarmentsGirthIsShownFlatWithItsFinishedGirth) {
   document().edit(QStringLiteral("flat"),
-                  Design(document().design()).set(Field::Bust, 51, Source::Garment));
+                  Design(document().design())
+                      .clear(Field::EaseBust) // of a body; of a garment it would be a change
+                      .set(Field::Bust, 51, Source::Garment));
   settle();
   auto* bust = named<FieldBox>(QStringLiteral("Bust"));
   EXPECT_EQ(bust->text(), QStringLiteral("51"));

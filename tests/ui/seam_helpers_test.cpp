@@ -179,9 +179,9 @@ TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
   const auto expected = [&] {
     return phraseText("hang." + std::string(hangKey(sleeveHang(document().derived().draft).hang)));
   };
-  EXPECT_TRUE(hang->text().endsWith(expected())) << hang->text().toStdString();
+  EXPECT_TRUE(hang->text().contains(expected())) << hang->text().toStdString();
   edit([](Design& d) { d.choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 7); });
-  EXPECT_TRUE(hang->text().endsWith(phraseText("hang.standsOut"))) << hang->text().toStdString();
+  EXPECT_TRUE(hang->text().contains(phraseText("hang.standsOut"))) << hang->text().toStdString();
   EXPECT_TRUE(hang->toolTip().startsWith(QStringLiteral("Common practice")));
 }
 

@@ -234,7 +234,8 @@ void FieldRow::refresh() {
   const bool flat = flatShare(first, whereTaken(design, first)) < 1;
   source_->setText(sourceText(first, flat));
   if (flat) {
-    const Params girth{lengthParam("girth", s.finished(first))};
+    const double around = shownIn(design, s, first) / flatShare(first, Source::Garment);
+    const Params girth{lengthParam("girth", around)};
     cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
     cells_.front().box->setAccessibleDescription(cells_.front().box->toolTip());
   }

@@ -1,5 +1,6 @@
 #include "worn/worn_page.h"
 
+#include "look/save_dialog.h"
 #include "worn/worn_picture.h"
 #include "worn/worn_words.h"
 
@@ -7,7 +8,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -195,12 +195,11 @@ void WornPage::resizeEvent(QResizeEvent* event) {
 
 void WornPage::savePicture() {
   if (!garment_) return;
-  const QString suggestion =
-      QDir(settings_.lastFolder()).filePath(tr("worn") + QLatin1String(".png"));
-  QString path =
-      QFileDialog::getSaveFileName(this, tr("Save the picture"), suggestion, tr("Picture (*.png)"));
+  const QString ending = QStringLiteral(".png");
+  const QString path =
+      askWhereToWrite(this, tr("Save the picture"),
+                      QDir(settings_.lastFolder()).filePath(tr("worn") + ending), {ending});
   if (path.isEmpty()) return;
-  if (QFileInfo(path).suffix().isEmpty()) path += QLatin1String(".png");
   settings_.setLastFolder(QFileInfo(path).path());
   WornPictureOptions options;
   options.view = view_->named(), options.turned = view_->turned();

@@ -204,7 +204,8 @@ TEST(DesignFile, RandomDesignsComeBackEqualToTheLastBit) {
 TEST(DesignFile, EveryFieldAndEveryOptionHasItsPlace) {
   for (int i = 0; i < kFieldCount; ++i) {
     const FieldInfo& f = info(Field(i));
-    for (const double value : {f.low, f.high}) {
+    const ValueRange range = rangeOf(f.id, Source::Garment);
+    for (const double value : {range.low, range.high}) {
       const Design design = Design().set(f.id, value, Source::Garment);
       const DesignRead read = designFromJson(designToJson(design), builtinPhrases());
       ASSERT_TRUE(read.design) << f.key << ": " << read.problem.reason;

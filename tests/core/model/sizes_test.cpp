@@ -39,7 +39,7 @@ TEST(Sizes, flatGarmentGirthIsHalfAndHoldsItsEase) {
 }
 
 TEST(Sizes, flatGarmentLengthIsWholeAndHoldsItsEase) {
-  Sizes s = sizesWith({{Field::CrossBack, 38}});
+  Sizes s = sizesWith({{Field::CrossBack, 38}, {Field::CrossShoulder, 40}});
   s.usualEase[std::size_t(Field::EaseCrossBack)] = 1;
   takenOnGarment(s, Field::CrossBack);
   EXPECT_DOUBLE_EQ(s.finished(Field::CrossBack), 38);

@@ -66,7 +66,7 @@ std::vector<Provoked> provoked() {
       {"crown.wide", warning, with(CrownWidth, 17)},
       {"upperArm.closed", blocking, with(EaseUpperArm, -8).set(CapEase, -5)},
       {"cap.low", warning, with(EaseUpperArm, 11)},
-      {"cap.high", warning, with(EaseUpperArm, -5).set(CrownWidth, 10)},
+      {"cap.high", warning, with(EaseUpperArm, -5.5).set(CapEase, 2.5)},
       {"capEase.high", warning, with(CapEase, 3)},
       {"capEase.negative", warning, with(CapEase, -0.5)},
       {"halfCap.uneven", warning,
