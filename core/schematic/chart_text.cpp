@@ -129,7 +129,9 @@ private:
       const int column = grid_.castOn.to - n;
       const std::string text = std::to_string(n);
       const double x = x_.middle(column), half = 0.5 * textWidth(text, h_) + 0.2 * h_;
-      if (x_.cutAt(column) || x + half > free) continue;
+      // Beside the chart stand the rows' numbers.
+      const bool beyond = x - half < -0.4 * h_ || x + half > x_.end() + 0.4 * h_;
+      if (x_.cutAt(column) || x + half > free || beyond) continue;
       free = x - half;
       label({x, -1.1 * h_}, text, Role::Note, Anchor::Middle);
     }

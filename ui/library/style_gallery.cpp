@@ -75,7 +75,9 @@ void StyleGallery::keyPressEvent(QKeyEvent* event) {
 
 void StyleGallery::focusInEvent(QFocusEvent* event) {
   QListWidget::focusInEvent(event);
-  if (!currentItem() && !cards_.empty()) setCurrentItem(cards_.front());
+  // Under a click the first card would be scrolled to, away from the one that is meant.
+  if (!currentItem() && !cards_.empty() && event->reason() != Qt::MouseFocusReason)
+    setCurrentItem(cards_.front());
 }
 
 void StyleGallery::layCards() {

@@ -18,7 +18,7 @@ namespace scye {
 namespace {
 
 constexpr int kLeastMiddle = 84; // letters: pieces two by two with their figures
-constexpr int kPanel = 48;       // letters: name, three figures, source
+constexpr int kPanel = 50;       // letters: name, three figures, source
 
 } // namespace
 
@@ -124,10 +124,9 @@ void Workbench::divide() {
 
 // What there is no room for makes room, until it is asked for.
 void Workbench::makeRoom() {
-  // The measurements are not all there when the window is first laid out.
+  // Not by what the measurements ask for: they are not all there when the window is first laid out.
   const int em = fontMetrics().averageCharWidth();
-  const int left = std::max(kPanel * em, panel_->minimumSizeHint().width()),
-            right = answers_->minimumSizeHint().width();
+  const int left = kPanel * em, right = answers_->minimumSizeHint().width();
   const int middle = width() - left - right - 2 * parts_->handleWidth();
   if (const bool narrow = middle < kLeastMiddle * em; narrow != std::exchange(narrow_, narrow))
     setAnswersShown(!narrow);
