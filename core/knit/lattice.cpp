@@ -175,7 +175,8 @@ void shareArmhole(Lattice& l, bool wholeFront) {
 
 void moveUnderarm(Lattice& l, int by) {
   for (BodiceLattice* b : {&l.back, &l.front}) {
-    b->underarm = std::max(0, b->underarm + by);
+    // The bind-off is part of what the armhole takes away.
+    b->underarm = std::clamp(b->underarm + by, 0, std::max(0, b->away));
     b->taken = std::max(0, b->away - b->underarm);
   }
 }
