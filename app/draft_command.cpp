@@ -104,10 +104,10 @@ std::optional<std::string> writeChart(const Job& job, const std::string& path) {
                                       QFile::decodeName(path.c_str()), job.page));
 }
 
-// Pieces that cannot be knitted cannot be worn: that is told, and blocks as their findings do.
+// Pieces that cannot be knitted cannot be worn: that is told, and their findings block.
 std::optional<std::string> writeWorn(const Job& job, const std::string& path) {
   if (!wornPattern(job.derived)) {
-    failed(kBlocked, phrases().say("worn.none"));
+    tellLine(phrases().say("worn.none"));
     return std::nullopt;
   }
   const auto problem = exportWorn(job.derived, QFile::decodeName(path.c_str()), job.worn);

@@ -69,7 +69,8 @@ pdftotext chart.pdf - | grep -q 'Harbour jacket: Sleeve' || wrong 'a page does n
 expect 0 '' draft jacket.scye --worn worn.png --view side --arm 45 --pulls
 [ "$(head -c 4 worn.png | tail -c 3)" = PNG ] || wrong 'worn.png is no PNG'
 rm -f worn.png
-expect 1 'cannot be shown worn' draft jacket.scye --with ease.upperArm=40 --worn worn.png
+expect 1 'wider than the armhole' draft jacket.scye --with ease.upperArm=40 --worn worn.png
+says 'cannot be shown worn'
 [ ! -e worn.png ] || wrong 'a garment that cannot be knitted was worn'
 
 # Every style of the library, all its outputs.
