@@ -90,7 +90,7 @@ private:
     const Field cross = back.away() <= front.away() ? Field::CrossBack : Field::CrossFront;
     if (away < kLeastAway)
       say(Severity::Blocking, "armhole.narrow", {Field::EaseBust, cross},
-          {lengthParam("away", away), lengthParam("least", kLeastAway)});
+          {lengthParam("away", std::max(away, 0.0)), lengthParam("least", kLeastAway)});
     else if (back.curveStart() > back.halfBust - back.underarm + 1e-9 ||
              front.curveStart() > front.halfBust - front.underarm + 1e-9)
       say(Severity::Warning, "underarm.wide", {Field::UnderarmBack, Field::UnderarmFront},
@@ -304,7 +304,8 @@ private:
     if (g_.design.has(Field::ShoulderLength) && !s_.fromGarment(Field::ShoulderLength) &&
         !g_.design.has(Field::NeckWidth) && s_[Field::NeckWidth] > s_.neckAsked + kMuchNarrower)
       say(Severity::Note, "shoulder.neck", {Field::ShoulderLength, Field::CrossShoulder},
-          {lengthParam("length", s_[Field::ShoulderLength]), lengthParam("asked", s_.neckAsked),
+          {lengthParam("length", s_[Field::ShoulderLength]),
+           lengthParam("asked", std::max(s_.neckAsked, 0.0)),
            lengthParam("neck", s_[Field::NeckWidth])});
     head();
   }
@@ -329,7 +330,7 @@ private:
         (at.waist < at.hem || at.waist + kWaistEven >= at.underarm - kUnderarmEven))
       say(Severity::Warning, "waist.outside", {Field::WaistHeight},
           {lengthParam("waist", s_[Field::WaistHeight]), lengthParam("low", at.hem - at.fold),
-           lengthParam("high", at.underarm - at.fold - kWaistEven - kUnderarmEven)});
+           lengthParam("high", std::max(at.underarm - at.fold - kWaistEven - kUnderarmEven, 0.0))});
     if (g_.design.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows &&
         s_[Field::BustDepth] <= 0)
       say(Severity::Note, "bust.nothing", {Field::BustDepth, Field::FrontWaistLength});

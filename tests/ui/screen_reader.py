@@ -59,10 +59,13 @@ def inner(node):
 
 
 def focused(app):
+    """Where the keyboard is. A tab calls itself focused while its page is shown: it is where its list is."""
     for node in walk(app):
-        states = node.getState()
-        if states.contains(pyatspi.STATE_FOCUSED) and not inner(node):
-            return node
+        if not node.getState().contains(pyatspi.STATE_FOCUSED) or inner(node):
+            continue
+        if node.getRole() == pyatspi.ROLE_PAGE_TAB and not node.parent.getState().contains(pyatspi.STATE_FOCUSED):
+            continue
+        return node
     return None
 
 

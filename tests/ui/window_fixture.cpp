@@ -18,6 +18,10 @@ WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) 
   window_->show();
   window_->activateWindow();
   EXPECT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+  // A platform that has filled its screen with the window says so only now.
+  QApplication::processEvents();
+  window_->resize(1280, 800);
+  QApplication::processEvents();
 }
 
 WindowFixture::~WindowFixture() = default;

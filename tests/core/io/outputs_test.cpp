@@ -55,9 +55,9 @@ void expectDrawable(const Picture& picture, const char* where) {
 // Numbers that say how long or wide something is, by the names of the report.
 void expectLengths(const json& value, const std::string& name = {}) {
   static const std::set<std::string> lengths{
-      "length",  "finished", "armhole",     "armholeBack", "armholeFront", "cap",
-      "capBack", "capFront", "capHeight",   "crownWidth",  "wanted",       "knitted",
-      "along",   "letIn",    "stitchWidth", "rowHeight"};
+      "length", "finished", "armhole",  "armholeBack", "armholeFront",
+      "cap",    "capBack",  "capFront", "capHeight",   "crownWidth",
+      "wanted", "knitted",  "along",    "stitchWidth", "rowHeight"};
   if (value.is_null()) ADD_FAILURE() << name << " is no number";
   if (value.is_number() && lengths.contains(name)) {
     EXPECT_GE(value.get<double>(), 0) << name;
@@ -70,6 +70,12 @@ void expectLengths(const json& value, const std::string& name = {}) {
       expectLengths(inner, name);
 }
 
+// Findings that speak of ease or room, or of a waist as it was set, which may lie below the edge.
+bool tellsOffset(const std::string& code) {
+  return code == "match.unreachable" || code == "match.nowhere" || code == "armhole.tight" ||
+         code == "waist.outside";
+}
+
 void expectSound(const Derived& d) {
   const Phrases& phrases = builtinPhrases();
   for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch}) {
@@ -78,7 +84,8 @@ void expectSound(const Derived& d) {
     if (verdict.knitted) expectFinite(verdict.knitted->sentence, "knitted");
     for (const Finding& f : d.findings) {
       expectFinite(phrases.say("finding." + f.code, f.params, unit), f.code.c_str());
-      expectNoNegativeLength(phrases.say("finding." + f.code, f.params, unit), f.code.c_str());
+      if (!tellsOffset(f.code))
+        expectNoNegativeLength(phrases.say("finding." + f.code, f.params, unit), f.code.c_str());
     }
     for (const char* terms : {"us", "uk"}) {
       const std::string text =

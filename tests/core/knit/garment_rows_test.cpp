@@ -107,7 +107,8 @@ TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
 // Both ways of working a slope of 2.5 cm at 3 rows to the cm take 8 rows in 4 steps, alike at both
 // shoulders; only short rows end in one bound-off edge (common practice).
 TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
-  const Design slope = sound().set(Field::ShoulderDrop, 2.5);
+  const Design slope =
+      sound().set(Field::ShoulderDrop, 2.5).set(Field::ArmholeDepth, 20.4, Source::Garment);
   const KnitGarment steps = knitted(slope);
   const KnitGarment rows =
       knitted(Design(slope).choose(Choice::ShoulderWork, ShoulderWork::ShortRows));
