@@ -23,7 +23,7 @@ inline constexpr char kTrialLanguage[] = "hr-x-trial";
 [[nodiscard]] const Phrases& trialPhrases();
 
 // The first word in Latin letters without marks, of which the made-up language has none; empty
-// where there is none.
+// where there is none. "i" is its own "and", which lists have from Croatian.
 [[nodiscard]] std::string firstEnglishWord(std::string_view text);
 
 } // namespace scye::test

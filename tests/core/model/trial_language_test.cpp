@@ -3,6 +3,9 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <cctype>
+
 #include <cctype>
 
 namespace scye {
