@@ -157,6 +157,7 @@ std::span<const Recipe> recipes() {
       {4, "knit.rounded", "less.bust", {EaseBust}, -1},
       {1, "knit.impossible", "less.neckWidth", {NeckWidth}, -1},
       {2, "knit.impossible", "more.bust", {EaseBust}, 1},
+      {3, "knit.impossible", "less.cross", {EaseCrossBack, EaseCrossFront}, -1},
   };
   return all;
 }

@@ -38,12 +38,23 @@ bool canBeShaped(const RowLine& line) {
   return there >= needed;
 }
 
+// Whether what is bound off to close a piece is what is on the needle.
+bool closesAll(const RowLine& line, double before) {
+  return std::none_of(line.acts.begin(), line.acts.end(), [&](const Act& a) {
+    return a.kind == ActKind::Close && line.acts.size() == 1 &&
+           std::abs(a.stitches.value() - before) > 1e-9;
+  });
+}
+
 // Whether there are stitches in every row and none at the end of each side.
 bool worksOut(const KnitPiece& piece) {
   for (const Section& s : piece.sections) {
     const bool splits = s.id == SectionId::Body && piece.sections.size() > 1;
+    double before = s.rightEdge - s.leftEdge;
     for (const RowLine& line : piece.rows) {
       if (line.section != s.id) continue;
+      if (!closesAll(line, before)) return false;
+      before = line.rightEdge - line.leftEdge;
       const double stitches = line.rightEdge - line.leftEdge;
       const bool last = line.row == s.last && !splits;
       if (last ? std::abs(stitches) > 1e-9 : stitches < 0.5) return false;

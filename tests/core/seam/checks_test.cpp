@@ -85,7 +85,10 @@ std::vector<Provoked> provoked() {
        with(BustDepth, 0).choose(Choice::BustShaping, BustShaping::ShortRows)},
       {"neck.wide", blocking, with(NeckWidth, 36)},
       {"neck.armhole", blocking,
-       with(CrossFront, 20).choose(Choice::Neckline, Neckline::Square).set(FrontNeckDrop, 16)},
+       with(CrossFront, 20)
+           .choose(Choice::Neckline, Neckline::Square)
+           .set(FrontNeckDrop, 16)
+           .set(NeckWidth, 20)},
       {"shoulder.short", warning, with(NeckWidth, 28)},
       {"shoulder.long", warning, with(NeckWidth, 4).set(NeckBand, 0).set(BackOpening, 20)},
       {"shoulder.differs", warning,
@@ -93,7 +96,8 @@ std::vector<Provoked> provoked() {
       {"shoulder.neck", note, with(ShoulderLength, 22).set(CrossShoulder, 36)},
       {"neck.deep", blocking, with(FrontNeckDrop, 55)},
       {"neck.head", blocking, with(NeckWidth, 8).set(FrontNeckDrop, 3)},
-      {"neck.base", warning, with(NeckBase, 60).set(NeckWidth, 12)},
+      {"neck.base", warning,
+       with(NeckBase, 60).set(NeckWidth, 12).choose(Choice::Garment, Garment::Jacket)},
       {"hip.tight", warning, with(EaseHip, -4).set(HemToUnderarm, 60)},
       {"bust.stretched", note, with(EaseBust, -2)},
       {"gauge.rowsMissing", note, sound().clear(SwatchRows)},
