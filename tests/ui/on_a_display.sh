@@ -38,6 +38,13 @@ DISPLAY=:$(cat "$own/number")
 export DISPLAY
 openbox >/dev/null 2>&1 &
 manager=$!
+# A window that comes up before its manager may never be given the keyboard.
+tries=0
+until xdotool get_desktop >/dev/null 2>&1; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 200 ] || { echo "$0: no window manager" >&2; exit 1; }
+  sleep 0.1
+done
 code=0
 "$@" || code=$?
 kill "$manager" 2>/dev/null || :
