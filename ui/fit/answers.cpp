@@ -10,7 +10,7 @@ namespace {
 
 // Of the height, for the findings: also when there are none, and when the comparison needs more
 // than is left.
-constexpr double kLeastShare = 0.14, kSureShare = 0.16;
+constexpr double kLeastShare = 0.14, kSureShare = 0.18;
 
 } // namespace
 

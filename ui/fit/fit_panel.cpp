@@ -16,7 +16,7 @@ namespace scye {
 namespace {
 
 // Letters high: back and front, one below the other, the curves 180 px at usual letters.
-constexpr int kLeastPicture = 90;
+constexpr int kLeastPicture = 88;
 
 } // namespace
 
