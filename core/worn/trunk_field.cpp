@@ -153,18 +153,11 @@ TrunkField::TrunkField(const BodyMeasures& m) : m_(m) {
   sections[6].half = std::min(sections[6].half, 0.86 * m.halfShoulder);
   sections[7].half = std::min(sections[7].half, 0.62 * m.halfShoulder);
   fitGirths();
-  // The neck together with what the shoulders add round its base, as sampled.
-  for (int pass = 0; pass < 5; ++pass) {
-    sample();
-    const auto outside = [&](const Vec3& p) { return sampled(p, nullptr); };
-    const double over = sectionGirth(outside, neckMiddle(), neckAxis, m_.neckBase) - m_.neckBase;
-    constexpr double kNear = 0.15; // cm
-    if (std::abs(over) < kNear) break;
-    neckRadius -= 1.15 * over / (2 * std::numbers::pi);
-  }
+  sample();
 }
 
-// The three measured sections are scaled to their girths, those between follow their neighbours.
+// The three measured sections are scaled to their girths, those between follow their neighbours;
+// then the neck, together with what the shoulders add round its base.
 void TrunkField::fitGirths() {
   const auto between = [&](std::size_t i, double share) {
     const TrunkSection &a = sections[i - 1], &b = sections[i + 1];
@@ -179,6 +172,11 @@ void TrunkField::fitGirths() {
     between(2, 0.40), between(4, 0.42);
     sections[0].half = 0.96 * sections[1].half;
     sections[0].front = 0.95 * sections[1].front, sections[0].back = 0.9 * sections[1].back;
+  }
+  for (int pass = 0; pass < 8; ++pass) {
+    const auto outside = [&](const Vec3& p) { return exact(p, section(p.y())); };
+    const double girth = sectionGirth(outside, neckMiddle(), neckAxis, m_.neckBase);
+    neckRadius += 1.2 * (m_.neckBase - girth) / (2 * std::numbers::pi);
   }
 }
 
