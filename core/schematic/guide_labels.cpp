@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kLabelOnLabel = 100, kLeader = 3;
 constexpr double kNearMiddle = 0.25; // of the way, either side of its middle
+constexpr double kFinest = 1;        // cm of letters, below which chords need be no shorter
 
 bool overlap(const Box& a, const Box& b) {
   return a.low.x() < b.high.x() && b.low.x() < a.high.x() && a.low.y() < b.high.y() &&
@@ -30,18 +31,26 @@ bool inside(const Box& box, const Vec2& p) {
 
 void GuideLabels::avoid(const Path& path, double weight) {
   for (const Cubic& c : path.segments()) {
-    const int n = std::max(1, int(std::ceil(4 * (c.end() - c.start()).norm() / h_)));
+    const int n =
+        std::max(1, int(std::ceil(4 * (c.end() - c.start()).norm() / std::max(h_, kFinest))));
     for (int i = 0; i < n; ++i)
       lines_.push_back({c.at(double(i) / n), c.at(double(i + 1) / n), weight});
   }
 }
 
-double GuideLabels::cost(const Box& box) const {
+std::vector<GuideLabels::Line> GuideLabels::linesIn(const Box& region) const {
+  std::vector<Line> in;
+  for (const Line& l : lines_)
+    if (inside(region, l.a) || inside(region, l.b)) in.push_back(l);
+  return in;
+}
+
+double GuideLabels::cost(const Box& box, const std::vector<Line>& lines) const {
   double sum = 0;
   for (const Box& other : boxes_)
     sum += kLabelOnLabel * overlap(box, other);
   double worst = 0; // a line counts once, however many chords of it lie there
-  for (const Line& l : lines_)
+  for (const Line& l : lines)
     if (inside(box, l.a) || inside(box, l.b)) worst += l.weight;
   return sum + worst;
 }
@@ -55,6 +64,10 @@ std::pair<Label, double> GuideLabels::best(const Path& way, const std::string& t
   Label found{.text = text, .role = role, .height = h_};
   double least = 1e300;
   const double half = 0.56 * textWidth(text, h_); // bold letters run a little wide
+  Box region;
+  for (const Vec2& p : points)
+    region.add(p);
+  const std::vector<Line> near = linesIn(grown(region, Vec2::Constant(2 * half + 3 * h_)));
   for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.0, 1.0}) {
     if (std::abs(share - 0.5) > farthest) break;
     for (const double side : {1.0, -1.0})
@@ -70,7 +83,8 @@ std::pair<Label, double> GuideLabels::best(const Path& way, const std::string& t
         label.at = points[i] + reach * normal - Vec2(0, 0.28 * h_);
         const double here =
             cost(grown(labelBox(label),
-                       Vec2(half - 0.5 * textWidth(text, h_) + 0.08 * h_, 0.08 * h_))) +
+                       Vec2(half - 0.5 * textWidth(text, h_) + 0.08 * h_, 0.08 * h_)),
+                 near) +
             0.3 * off + std::abs(share - 0.5) * 0.4;
         if (here < least) found.at = label.at, least = here;
       }

@@ -37,7 +37,9 @@ private:
     Role role;
     double y = 0;
   };
-  [[nodiscard]] double cost(const Box& box) const;
+  // Of words in `box`, which lies within a region whose lines are these.
+  [[nodiscard]] double cost(const Box& box, const std::vector<Line>& lines) const;
+  [[nodiscard]] std::vector<Line> linesIn(const Box& region) const;
   [[nodiscard]] std::pair<Label, double> best(const Path& way, const std::string& text, Role role,
                                               double farthest) const;
   void put(const Label& label, std::optional<Field> field);

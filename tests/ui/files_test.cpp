@@ -179,8 +179,11 @@ TEST_F(Files, aCopyOfUnsavedWorkIsOfferedAfterACrash) {
   next.show();
   next.offerRecovered();
   ASSERT_TRUE(next.banner().isVisible());
+  QPushButton* open = nullptr;
   for (QPushButton* b : next.banner().findChildren<QPushButton*>())
-    if (b->text() == QStringLiteral("Open the copy")) QTest::mouseClick(b, Qt::LeftButton);
+    if (b->text() == QStringLiteral("Open the copy")) open = b;
+  ASSERT_TRUE(open);
+  QTest::mouseClick(open, Qt::LeftButton);
   EXPECT_EQ(next.document().design(), document().design());
   EXPECT_TRUE(next.document().isModified());
   EXPECT_FALSE(QFile::exists(file("elsewhere/left.scye")));
@@ -191,6 +194,7 @@ TEST_F(Files, aSavedDesignLeavesNoCopyBehind) {
   change();
   window_->recovery().writeNow();
   ASSERT_TRUE(window_->files().saveTo(file("a.scye")));
+  window_->recovery().wait();
   EXPECT_FALSE(QFile::exists(window_->recovery().file()));
 }
 

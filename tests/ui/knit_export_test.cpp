@@ -105,7 +105,11 @@ TEST_F(KnitExport, printedDirectionsHoldEveryLineAndBeginAPageForEachPiece) {
   QPrinter printer(QPrinter::HighResolution);
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(file("p.pdf"));
-  printDirections(derived().directions, wordingOf(window_->settings()), printer);
+  const Wording wording = wordingOf(window_->settings());
+  EXPECT_TRUE(
+      printDirections(derived().directions, wording, printer, [](double) { return false; }));
+  EXPECT_FALSE(QFile::exists(file("p.pdf"))) << "it was given up";
+  EXPECT_FALSE(printDirections(derived().directions, wording, printer));
   QString text = run("pdftotext", {QStringLiteral("-layout"), file("p.pdf"), QStringLiteral("-")});
   text.remove(QRegularExpression(QStringLiteral("\\n\\s*\\d+\\s*\\f"))); // page numbers
   text = packed(text);

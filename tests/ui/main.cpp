@@ -1,7 +1,8 @@
 // The order matters: test discovery runs without a display, so it must not make an application.
+#include "event_clock.h"
+
 #include "shell/start_up.h"
 
-#include <QApplication>
 #include <QFont>
 #include <QStyleFactory>
 #include <QTemporaryDir>
@@ -17,7 +18,7 @@ int main(int argc, char** argv) {
     qunsetenv(name);
   QTemporaryDir runtime; // private, as the platform demands
   qputenv("XDG_RUNTIME_DIR", runtime.path().toLocal8Bit());
-  QApplication app(argc, argv);
+  scye::test::EventClock app(argc, argv);
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
   scye::startUp(app);

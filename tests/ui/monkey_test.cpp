@@ -1,6 +1,7 @@
 // Somebody who does anything at all with the window: seeded actions by mouse and keyboard on
 // whatever is in view. Nothing breaks; and undone to the bottom the design is the first, redone to
 // the top the last. SCYE_MONKEY_ACTIONS sets how many actions.
+#include "event_clock.h"
 #include "window_fixture.h"
 
 #include "fit/finding_card.h"
@@ -28,6 +29,14 @@ namespace scye::test {
 namespace {
 
 constexpr int kActions = 120; // in a normal run
+constexpr int kBack = 40;     // so often back to the drafting, where most can be changed
+// ms of the window's own work at one event; half of it is aimed at, here a machine may be slower,
+// and sanitizers are.
+#if defined(__SANITIZE_ADDRESS__)
+constexpr double kAtOneEvent = 2000;
+#else
+constexpr double kAtOneEvent = 100;
+#endif
 
 class Monkey : public WindowFixture {
 protected:
@@ -165,11 +174,17 @@ TEST_F(Monkey, undoesEverythingAndRedoesIt) {
   int replaced = 0;
   QObject::connect(&document(), &Document::changed, window_.get(),
                    [&](const Document::Event& event) { replaced += event.replaced && event.file; });
+  EventClock::instance().forget();
   for (int i = 0; i < (actions > 0 ? actions : kActions); ++i) {
     SCOPED_TRACE("action " + std::to_string(i));
+    if (i % kBack == 0) window_->actions().drafting->trigger();
     act();
     ASSERT_EQ(replaced, 0) << "it has left the design";
   }
+  const EventClock::Longest longest = EventClock::instance().longest();
+  std::cout << "at one event at most " << longest.ms << " ms: " << longest.what.toStdString()
+            << '\n';
+  EXPECT_LT(longest.ms, kAtOneEvent) << longest.what.toStdString();
   document().endGesture();
   settle();
   EXPECT_EQ(document().derived().draft.design, document().design());

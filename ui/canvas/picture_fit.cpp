@@ -31,11 +31,15 @@ FittedPicture fitPicture(const std::function<Picture(double)>& make, double lett
   }
   FittedPicture fitted;
   Box box;
-  for (;; scale *= kStep) {
+  while (true) {
     fitted.picture = make(letters / scale);
     box = fitted.picture.box();
     const Vec2 size = box.size() * scale;
     if (scale <= kLeastScale || (size.x() <= room.width() && size.y() <= room.height())) break;
+    // Half of the way to where it would fit, were its letters to take what they take here: at a
+    // lower scale fewer labels may find room.
+    const double fits = (space - size + bare * scale).cwiseQuotient(bare).minCoeff();
+    scale = std::max(kLeastScale, std::min(kStep * scale, 0.5 * (scale + fits)));
   }
   fitted.view.scale = scale;
   if (!box.empty()) fitted.view.centre(box, room);

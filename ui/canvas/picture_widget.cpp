@@ -40,7 +40,7 @@ void PictureWidget::refresh() {
   for (const int perRow : layouts_) {
     const auto picture = [&](double textHeight) { return make_(textHeight, perRow); };
     const QRectF room = QRectF(rect()).adjusted(1, 1, -1, -1);
-    if (mostScale(picture, room) <= best) continue;
+    if (best > 0 && mostScale(picture, room) <= best) continue;
     FittedPicture fitted = fitPicture(picture, letters, room);
     if (fitted.view.scale <= best) continue;
     best = fitted.view.scale;

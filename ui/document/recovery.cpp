@@ -1,6 +1,7 @@
 #include "document/recovery.h"
 
 #include "document/design_store.h"
+#include "document/wait_beside.h"
 #include "io/design_file.h"
 
 #include <QDir>
@@ -26,6 +27,7 @@ Recovery::Recovery(Document& document, const FileWatch& watch, QString folder, Q
 
 Recovery::~Recovery() {
   remove();
+  writer_.wait();
 }
 
 void Recovery::onChanged(const Document::Event& event) {
@@ -40,37 +42,43 @@ void Recovery::onChanged(const Document::Event& event) {
 void Recovery::write() {
   if (!document_.isModified() && !document_.inGesture()) return remove();
   timer_.stop();
-  if (!lock_ && QDir().mkpath(folder_)) {
-    lock_ = std::make_unique<QLockFile>(file_ + kLock);
-    lock_->setStaleLockTime(0); // held as long as the program lives
-    if (!lock_->tryLock(0)) lock_.reset();
-  }
   // Which file it belongs to, and what was known to stand there.
   const bool isOriginal = watch_.path() == document_.path();
   const QByteArray original =
       (isOriginal ? watch_.known().toHex() : QByteArray()) + '\n' + document_.path().toUtf8();
-  writer_.add([file = file_, original = original.toStdString(),
-               text = designToJson(document_.design()),
-               failing = failing_]() -> std::optional<QString> {
-    auto problem = writeFile(file + kOriginal, original);
-    if (!problem) problem = writeDesignText(file, text);
-    const bool before = failing->exchange(problem.has_value());
+  writer_.add([this, original = original.toStdString(),
+               text = designToJson(document_.design())]() -> std::optional<QString> {
+    auto problem = hold() ? writeFile(file_ + kOriginal, original)
+                          : std::optional(tr("%1 cannot be written into.").arg(folder_));
+    if (!problem) problem = writeDesignText(file_, text);
+    const bool before = failing_.exchange(problem.has_value());
     return before ? std::nullopt : problem;
   });
 }
 
+// On the writer's thread, as all that touches the files of this program's own copy.
+bool Recovery::hold() {
+  if (lock_) return true;
+  if (!QDir().mkpath(folder_)) return false;
+  auto lock = std::make_unique<QLockFile>(file_ + kLock);
+  lock->setStaleLockTime(0); // held as long as the program lives
+  if (lock->tryLock(0)) lock_ = std::move(lock);
+  return lock_ != nullptr;
+}
+
 bool Recovery::writeNow() {
   write();
-  writer_.wait();
-  return lock_ && !*failing_ && QFile::exists(file_);
+  waitBeside([this] { writer_.wait(); });
+  return lock_ && !failing_ && QFile::exists(file_);
 }
 
 void Recovery::remove() {
   timer_.stop();
-  writer_.wait();
-  if (!lock_) return;
-  discard({file_, {}, {}, {}});
-  lock_.reset();
+  writer_.add([this]() -> std::optional<QString> {
+    if (lock_) discard({file_, {}, {}, {}});
+    lock_.reset();
+    return std::nullopt;
+  });
 }
 
 QList<Recovery::Copy> Recovery::leftBehind() const {

@@ -33,6 +33,7 @@ public:
 
   // On the disk when it returns; whether it is.
   bool writeNow();
+  void wait() { writer_.wait(); } // until all that was to be written or removed is
   [[nodiscard]] const QString& file() const { return file_; }
 
 Q_SIGNALS:
@@ -42,14 +43,15 @@ private:
   void onChanged(const Document::Event& event);
   void write();
   void remove();
+  [[nodiscard]] bool hold();
 
   Document& document_;
   const FileWatch& watch_;
   QString folder_, file_;
   QTimer timer_;
-  std::unique_ptr<QLockFile> lock_;
-  std::shared_ptr<std::atomic<bool>> failing_ = std::make_shared<std::atomic<bool>>(false);
-  FileWriter writer_;
+  std::unique_ptr<QLockFile> lock_; // the writer's
+  std::atomic<bool> failing_ = false;
+  FileWriter writer_; // last: what it still does needs the others
 };
 
 } // namespace scye

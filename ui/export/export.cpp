@@ -33,10 +33,6 @@ Rendered failedWith(const QString& problem) {
   return {{}, problem};
 }
 
-QString givenUp() {
-  return ExportText::tr("It was given up.");
-}
-
 // Takes bytes in until it is not to go on: then whoever writes them stops.
 class StoppableBuffer : public QBuffer {
 public:
@@ -122,6 +118,10 @@ Rendered asPdf(const std::vector<Page>& pages, const QString& name, const GoOn& 
 }
 
 } // namespace
+
+QString givenUp() {
+  return ExportText::tr("It was given up.");
+}
 
 Rendered renderPicture(const PictureMaker& make, const QString& name,
                        const ExportOptions& options) {

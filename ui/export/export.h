@@ -25,6 +25,7 @@ enum class Paper : int {
 // Asked while something is being made, with the share that is done; false: it is given up. Empty:
 // it is made to its end.
 using GoOn = std::function<bool(double share)>;
+[[nodiscard]] QString givenUp(); // what is then returned as having gone wrong
 
 struct ExportOptions {
   Paper paper = Paper::TrueSize; // PDF and PNG; an SVG is always of true size

@@ -2,6 +2,7 @@
 // centimetre of the paper.
 #pragma once
 
+#include "export/export.h"
 #include "schematic/guide_sheet.h"
 
 #include <QString>
@@ -15,9 +16,9 @@ namespace scye {
 // A4, a page for each page of the sheet; written whole or not at all. What went wrong, as a
 // sentence, or nothing.
 [[nodiscard]] std::optional<QString> writeSheet(const std::vector<Picture>& pages,
-                                                const QString& path);
+                                                const QString& path, const GoOn& goOn = {});
 // In the middle of the printer's paper, whatever its size.
 [[nodiscard]] std::optional<QString> printSheet(const std::vector<Picture>& pages,
-                                                QPrinter& printer);
+                                                QPrinter& printer, const GoOn& goOn = {});
 
 } // namespace scye

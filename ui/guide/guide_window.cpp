@@ -210,7 +210,8 @@ std::vector<Picture> GuideWindow::sheet() const {
 }
 
 void GuideWindow::saveSheet(const QString& path) {
-  exports_.add(path, [pages = sheet(), path](const GoOn&) { return writeSheet(pages, path); });
+  exports_.add(path,
+               [pages = sheet(), path](const GoOn& goOn) { return writeSheet(pages, path, goOn); });
 }
 
 void GuideWindow::askWhereToSave() {
@@ -226,8 +227,9 @@ void GuideWindow::print() {
   const auto printer = std::make_shared<QPrinter>();
   QPrintDialog dialog(printer.get(), this);
   if (dialog.exec() != QDialog::Accepted) return;
-  exports_.add(tr("Printing"),
-               [pages = sheet(), printer](const GoOn&) { return printSheet(pages, *printer); });
+  exports_.add(tr("Printing"), [pages = sheet(), printer](const GoOn& goOn) {
+    return printSheet(pages, *printer, goOn);
+  });
 }
 
 } // namespace scye

@@ -136,8 +136,12 @@ std::optional<QString> exportRows(const KnitGarment& knit, const QString& path) 
   return writeText(path, rowTableCsv(knit));
 }
 
-void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer) {
-  paperDirections(directions, wording, printer.resolution())->print(&printer);
+std::optional<QString> printDirections(const Directions& directions, const Wording& wording,
+                                       QPrinter& printer, const GoOn& goOn) {
+  const auto document = paperDirections(directions, wording, printer.resolution());
+  if (goOn && !goOn(0.5)) return givenUp();
+  document->print(&printer);
+  return std::nullopt;
 }
 
 std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,

@@ -19,7 +19,9 @@ namespace scye {
 [[nodiscard]] std::optional<QString> exportRows(const KnitGarment& knit, const QString& path);
 
 // A piece begins a page.
-void printDirections(const Directions& directions, const Wording& wording, QPrinter& printer);
+[[nodiscard]] std::optional<QString> printDirections(const Directions& directions,
+                                                     const Wording& wording, QPrinter& printer,
+                                                     const GoOn& goOn = {});
 [[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
                                                 QPrinter& printer, const GoOn& goOn = {});
 

@@ -68,12 +68,10 @@ std::shared_ptr<QPrinter> KnitFiles::choose() {
 void KnitFiles::printDirections() {
   const auto printer = choose();
   if (!printer) return;
-  exports_.add(tr("Printing"),
-               [present = document_.present(), wording = wordingOf(settings_),
-                printer](const GoOn&) -> std::optional<QString> {
-                 scye::printDirections(present()->directions, wording, *printer);
-                 return std::nullopt;
-               });
+  exports_.add(tr("Printing"), [present = document_.present(), wording = wordingOf(settings_),
+                                printer](const GoOn& goOn) {
+    return scye::printDirections(present()->directions, wording, *printer, goOn);
+  });
 }
 
 void KnitFiles::printChart() {

@@ -1,6 +1,7 @@
 #include "shell/file_keeper.h"
 
 #include "document/design_store.h"
+#include "document/wait_beside.h"
 #include "io/design_file.h"
 #include "look/save_dialog.h"
 
@@ -10,6 +11,8 @@
 #include <QMessageBox>
 #include <QPointer>
 #include <QPushButton>
+#include <QScopedValueRollback>
+#include <QSignalBlocker>
 
 namespace scye {
 namespace {
@@ -33,8 +36,11 @@ FileKeeper::FileKeeper(Document& document, FileWatch& watch, Settings& settings,
 }
 
 std::optional<FileKeeper::Read> FileKeeper::read(const QString& path) {
-  const FileText file = readDesignText(path);
-  auto result = designOf(file);
+  FileText file;
+  auto result = resultBeside<std::variant<Design, ReadRefusal>>([&] {
+    file = readDesignText(path);
+    return designOf(file);
+  });
   if (auto* design = std::get_if<Design>(&result)) {
     unreadable_.remove(whole(path));
     return Read{std::move(*design), FileWatch::fingerprint(*file.text)};
@@ -103,7 +109,8 @@ bool FileKeeper::saveAs() {
 }
 
 bool FileKeeper::mayOverwrite(bool& done) {
-  if (watch_.state() != FileWatch::State::Changed) return true;
+  const auto state = resultBeside<FileWatch::State>([this] { return watch_.state(); });
+  if (state != FileWatch::State::Changed) return true;
   switch (asking_.aboutConflict(QFileInfo(watch_.path()).fileName())) {
   case Conflict::KeepMine:
     return true;
@@ -127,7 +134,17 @@ void FileKeeper::takeTyped() {
   if (box) box->setFocus();
 }
 
+// What is seen of the file meanwhile is this very writing.
+std::optional<QString> FileKeeper::written(const QString& path, const std::string& text) {
+  const QScopedValueRollback saving(saving_, true);
+  const QSignalBlocker quiet(watch_);
+  auto problem = resultBeside<std::optional<QString>>([&] { return writeDesignText(path, text); });
+  if (problem) watch_.watch(watch_.path(), watch_.known());
+  return problem;
+}
+
 bool FileKeeper::saveTo(const QString& path) {
+  if (saving_) return false;
   takeTyped();
   if (unreadable_.contains(whole(path))) {
     Q_EMIT refused(
@@ -139,7 +156,8 @@ bool FileKeeper::saveTo(const QString& path) {
   bool done = false;
   if (whole(path) == whole(watch_.path()) && !mayOverwrite(done)) return done;
   const std::string text = designToJson(document_.design());
-  if (const auto problem = writeDesignText(path, text)) {
+  const auto problem = written(path, text);
+  if (problem) {
     Q_EMIT refused(tr("Not saved."), *problem);
     return false;
   }
@@ -167,6 +185,7 @@ void FileKeeper::keepMine() {
 }
 
 bool FileKeeper::mayLeave() {
+  if (saving_) return false; // the window's manager need not wait
   takeTyped();
   if (!document_.isModified()) return true;
   switch (asking_.aboutUnsaved(document_.displayName())) {

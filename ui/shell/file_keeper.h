@@ -63,6 +63,7 @@ private:
     QByteArray print; // of the file
   };
   std::optional<Read> read(const QString& path);
+  [[nodiscard]] std::optional<QString> written(const QString& path, const std::string& text);
   // Whether the file may be written over; another answer is acted on, and `done` tells how that
   // went.
   bool mayOverwrite(bool& done);
@@ -72,6 +73,7 @@ private:
   QWidget* window_;
   Settings& settings_;
   Asking asking_;
+  bool saving_ = false;
   QSet<QString> unreadable_; // files that were refused; they are never written over
 };
 
