@@ -44,9 +44,10 @@ double scyeGirthFromTip(double bust, double arm, double shoulder, double tip) {
 
 class Filler {
 public:
-  Filler(Figure figure, FillFrom from, const Body& known, double napeOverTip)
+  Filler(Figure figure, FillFrom from, const Body& known, double napeOverTip,
+         const Moments* population)
       : figure_(figure), from_(from), known_(known), napeOverTip_(napeOverTip),
-        moments_(surveyMoments(figure)) {}
+        moments_(population) {}
 
   LikelyBody run() {
     const TableSize table = sizeAtBust(figure_, known_.at(Field::Bust));
@@ -155,8 +156,9 @@ private:
 
 } // namespace
 
-LikelyBody likelyBody(Figure figure, FillFrom from, const Body& known, double napeOverTip) {
-  return Filler(figure, from, known, napeOverTip).run();
+LikelyBody likelyBody(Figure figure, FillFrom from, const Body& known, double napeOverTip,
+                      const Moments* population) {
+  return Filler(figure, from, known, napeOverTip, population).run();
 }
 
 double shoulderRun(double length, double fall) {

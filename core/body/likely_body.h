@@ -31,8 +31,9 @@ struct LikelyBody {
 
 // `known`: what was measured on the body, its bust at least. `napeOverTip`: the garment's shoulder
 // drop - back neck drop, since a published armhole depth hangs from a garment's shoulder tip.
+// `population`: whom a figure's bodies are like, surveyMoments(figure) or a part of that survey.
 [[nodiscard]] LikelyBody likelyBody(Figure figure, FillFrom from, const Body& known,
-                                    double napeOverTip);
+                                    double napeOverTip, const Moments* population);
 
 // A body's shoulder, side of the neck to tip, falls away; so far it runs across.
 [[nodiscard]] double shoulderRun(double length, double fall);

@@ -13,7 +13,8 @@ namespace {
 
 class Filler {
 public:
-  explicit Filler(const Design& design) : design_(design) {
+  Filler(const Design& design, const Moments* population)
+      : design_(design), population_(population) {
     for (int i = 0; i < kFieldCount; ++i) {
       const Field f = Field(i);
       if (const auto v = design.given(f)) {
@@ -121,7 +122,7 @@ private:
     const Body body = known();
     drops(body);
     likely_ = likelyBody(figure(), design_.as<FillFrom>(Choice::FillFrom), body,
-                         at(Field::ShoulderDrop) - at(Field::BackNeckDrop));
+                         at(Field::ShoulderDrop) - at(Field::BackNeckDrop), population_);
     sizes_.tableSize = likely_.tableSize;
     sizes_.beyondSurvey = likely_.beyondSurvey;
     for (const auto& [field, measure] : likely_.measures) {
@@ -386,6 +387,7 @@ private:
   static constexpr double kNeckStretch = 1.5; // common practice
 
   const Design& design_;
+  const Moments* population_;
   LikelyBody likely_;
   Sizes sizes_;
   std::array<bool, kFieldCount> filled_{}; // the first to fill a field has the say
@@ -421,7 +423,11 @@ int startingButtons(double first, double bust, double last) {
 }
 
 Sizes complete(const Design& design) {
-  return Filler(design).run();
+  return complete(design, surveyMoments(design.as<Figure>(Choice::Figure)));
+}
+
+Sizes complete(const Design& design, const Moments* population) {
+  return Filler(design, population).run();
 }
 
 } // namespace scye

@@ -3,11 +3,15 @@
 // (starting.h), then the style's. A filled value is marked by its origin.
 #pragma once
 
+#include "body/survey.h"
 #include "model/sizes.h"
 
 namespace scye {
 
 [[nodiscard]] Sizes complete(const Design& design);
+// The same where bodies are like `population` instead of the whole survey's of that figure: so that
+// the starting values can be tried on bodies kept from the fit.
+[[nodiscard]] Sizes complete(const Design& design, const Moments* population);
 
 // How many buttons: evenly spaced from the first to the last (cm up from the lower edge), so that
 // one lies near the bust line and they are about 7.5 cm apart (common practice).

@@ -67,10 +67,12 @@ private:
     recipe_ = task.recipe;
     if (!recipe_) return attemptOnce(*task.correction);
     if (recipe_->pick) return attemptOnce({std::string(recipe_->key), {}, {}, {*recipe_->pick}});
-    fields_.clear();
-    for (const Field f : recipe_->fields)
-      fields_.push_back(effective(f));
-    if (fields_.empty()) fields_.push_back(effective(finding().fields.front()));
+    fields_ = recipe_->fields;
+    if (fields_.empty()) {
+      const Field field = turned(finding().fields.front());
+      if (tellsOfTheBody(field) || hasRecipe(field)) return true;
+      fields_.push_back(field);
+    }
     least_ = leastSteps();
     return attemptSizes();
   }
@@ -172,10 +174,19 @@ private:
 
   [[nodiscard]] const Finding& finding() const { return before_[task_->finding]; }
 
-  // On a garment that fits the ease is already in: there the measurement itself is turned.
-  [[nodiscard]] Field effective(Field f) const {
-    const auto m = measurementOf(f);
-    return m && sizes_.fromGarment(*m) ? *m : f;
+  // What was measured, on the body or on a garment, is never turned: its ease is, which for a
+  // garment is a change to it.
+  static Field turned(Field shown) { return easeOf(shown).value_or(shown); }
+  static bool tellsOfTheBody(Field f) {
+    return isMeasurement(f) && f != Field::HemToUnderarm && f != Field::NeckWidth &&
+           f != Field::ShoulderDrop;
+  }
+  // Whether a line of the table turns just this field the same way, in words of its own.
+  [[nodiscard]] bool hasRecipe(Field f) const {
+    return std::any_of(recipes().begin(), recipes().end(), [&](const Recipe& r) {
+      return r.code == recipe_->code && r.direction == recipe_->direction &&
+             r.fields == std::vector{f};
+    });
   }
 
   [[nodiscard]] double step() const {
@@ -193,9 +204,6 @@ private:
     return std::clamp(int(std::ceil(least / step() - 1e-6)), 1, kFarthest);
   }
 
-  // A flat width is half a girth.
-  [[nodiscard]] double flat(Field f) const { return flatShare(f, design_.source(f)); }
-
   [[nodiscard]] std::optional<Remedy> remedyAt(int steps) const {
     Remedy remedy{std::string(recipe_->key), {}, {}, {}};
     const FieldKind kind = info(fields_.front()).kind;
@@ -203,19 +211,22 @@ private:
     for (const Field f : fields_) {
       const double grain = kind == FieldKind::Share ? 100 : kind == FieldKind::Count ? 1 : 10;
       // On whole tenths, as a person would set it.
-      const double raw = sizes_[f] + recipe_->direction * by * flat(f);
+      const double raw = sizes_[f] + recipe_->direction * by;
       const double value = (recipe_->direction > 0 ? std::ceil(raw * grain - 1e-6)
                                                    : std::floor(raw * grain + 1e-6)) /
                            grain;
       if (check(f, value, design_.source(f))) return std::nullopt;
       remedy.changes.push_back({f, value});
     }
-    const double value = remedy.changes.front().value;
-    const double change = std::abs(value - sizes_[fields_.front()]) / flat(fields_.front());
+    const Field first = fields_.front();
+    const double value = remedy.changes.front().value, change = value - sizes_[first];
     const auto param = kind == FieldKind::Share   ? &percentParam
                        : kind == FieldKind::Count ? &numberParam
                                                   : &lengthParam;
-    remedy.params = Params{param("by", change), param("to", value)};
+    // Where a measurement is shown it comes to that, ease included.
+    const auto shown = recipe_->fields.empty() ? measurementOf(first) : std::nullopt;
+    const double to = shown ? sizes_.finished(*shown) + change : value;
+    remedy.params = Params{param("by", std::abs(change)), param("to", to)};
     return remedy;
   }
 

@@ -42,9 +42,13 @@ const Piece* GarmentDraft::piece(PieceId id) const {
 }
 
 GarmentDraft draftGarment(const Design& design) {
+  return draftGarment(design, complete(design));
+}
+
+GarmentDraft draftGarment(const Design& design, const Sizes& completed) {
   GarmentDraft g;
   g.design = design;
-  Worked worked = matchCap(design, complete(design));
+  Worked worked = matchCap(design, completed);
   g.sizes = std::move(worked.sizes);
   g.cap = worked.match;
   g.bodice = draftBodice(design, g.sizes);

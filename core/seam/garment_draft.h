@@ -23,5 +23,7 @@ struct GarmentDraft {
 
 // Cost: about 40 us.
 [[nodiscard]] GarmentDraft draftGarment(const Design& design);
+// From sizes that were filled in otherwise than complete() does.
+[[nodiscard]] GarmentDraft draftGarment(const Design& design, const Sizes& completed);
 
 } // namespace scye
