@@ -187,6 +187,7 @@ TEST_F(Files, aCopyOfUnsavedWorkIsOfferedAfterACrash) {
   EXPECT_EQ(next.document().design(), document().design());
   EXPECT_TRUE(next.document().isModified());
   EXPECT_FALSE(QFile::exists(file("elsewhere/left.scye")));
+  EXPECT_FALSE(next.banner().isVisible()) << "there is no other";
 }
 
 TEST_F(Files, aSavedDesignLeavesNoCopyBehind) {

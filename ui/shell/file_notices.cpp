@@ -50,10 +50,12 @@ void FileNotices::offerRecovered() {
 }
 
 void FileNotices::open(const Recovery::Copy& copy) {
+  offering_ = false; // while it is being opened
   // Until it is safe in a copy of this program's own, what was left behind stays.
   if (files_.openRecovered(copy)) {
     if (recovery_.writeNow()) recovery_.discard(copy);
     offerRecovered();
+    if (!offering_) watch_.look(); // its file may have changed since
   } else if (QFileInfo::exists(copy.file) &&
              std::holds_alternative<Design>(readDesign(copy.file))) {
     offerRecovered(); // she would rather stay where she is
