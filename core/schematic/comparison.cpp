@@ -28,7 +28,7 @@ public:
     ticks();
     misfit();
     names();
-    strip(-2.4 * h_);
+    strip(-2.1 * h_);
     if (o_.notches) numbers();
     return std::move(group_);
   }

@@ -121,9 +121,11 @@ void DrawingTable::fit() {
   if (room.width() < 1 || room.height() < 1) return;
   double best = 0;
   bool figures = false;
+  const std::size_t count = document_.draft().pieces.size();
   for (const double share : {kLetters, kSmallLetters}) {
     const double letters = std::max(kLeastLetters, share * QFontInfo(font()).pixelSize());
     for (const int perRow : {2, 0, 1, 3}) {
+      if (perRow == 3 && count == 4) continue; // one alone below three looks forgotten
       const auto pieces = [&](double textHeight) { return make(textHeight, perRow); };
       if (mostScale(pieces, room) <= 1.02 * best) continue;
       FittedPicture fitted = fitPicture(pieces, letters, room);

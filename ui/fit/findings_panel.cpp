@@ -34,7 +34,7 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   QFont bold = font();
   bold.setBold(true);
   head_->setFont(bold);
-  none_->setText(tr("Nothing to look at. The pieces can be knitted as they are drawn."));
+  none_->setText(tr("No findings: it can be knitted as it is drawn."));
   none_->setWordWrap(true);
   none_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(head_);
@@ -125,9 +125,9 @@ void FindingsPanel::tellSearch() {
   else if (!looking_.isActive() && !lookingTold_)
     looking_.start();
   if (over) lookingTold_ = false;
-  head_->setText(count == 0     ? tr("Findings")
-                 : lookingTold_ ? tr("Findings (%1), looking for remedies").arg(count)
-                                : tr("Findings (%1)").arg(count));
+  head_->setVisible(count > 0);
+  head_->setText(lookingTold_ ? tr("Findings (%1), looking for remedies").arg(count)
+                              : tr("Findings (%1)").arg(count));
   givenUp_->setVisible(document_.remediesGivenUp());
 }
 

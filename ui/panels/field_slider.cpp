@@ -9,7 +9,16 @@ FieldSlider::FieldSlider(const PanelContext& context, QWidget* parent)
     context_.document.beginGesture(fieldName(field_));
   });
   connect(this, &ValueSlider::moved, this, &FieldSlider::move);
-  connect(this, &ValueSlider::letGo, this, [this] { context_.document.endGesture(); });
+  connect(this, &ValueSlider::letGo, this, [this] {
+    const int before = context_.document.history().index();
+    context_.document.endGesture();
+    const int now = context_.document.history().index();
+    step_ = now != before ? now : 0;
+  });
+  // What the first of two presses moved was not meant.
+  connect(this, &ValueSlider::pressedTwice, this, [this] {
+    if (step_ > 0 && step_ == context_.document.history().index()) context_.document.undo();
+  });
   connect(this, &ValueSlider::gaveUp, this, [this] { context_.document.cancelGesture(); });
   connect(this, &ValueSlider::startWanted, this, [this] {
     context_.document.edit(fieldName(field_), Design(context_.document.design()).clear(field_));

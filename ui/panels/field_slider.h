@@ -30,6 +30,7 @@ private:
   PanelContext context_;
   Field field_ = Field::Bust;
   int run_ = 0;
+  int step_ = 0; // of the history, that the last press made; 0: none
 };
 
 } // namespace scye

@@ -99,7 +99,9 @@ void ValueSlider::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void ValueSlider::mouseDoubleClickEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && isEnabled()) Q_EMIT startWanted();
+  if (event->button() != Qt::LeftButton || !isEnabled()) return;
+  Q_EMIT pressedTwice();
+  Q_EMIT startWanted();
 }
 
 void ValueSlider::giveUp() {

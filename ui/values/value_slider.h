@@ -30,6 +30,7 @@ Q_SIGNALS:
   void moved(double value); // while held, or by a key
   void letGo();
   void gaveUp();
+  void pressedTwice(); // before it
   void startWanted();
   void focusChanged(bool has);
 
