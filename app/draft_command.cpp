@@ -100,7 +100,7 @@ std::optional<std::string> writeDirections(const Job& job, const std::string& pa
 }
 
 std::optional<std::string> writeChart(const Job& job, const std::string& path) {
-  return writeDrawn(path, renderChart(job.derived.knit, job.derived.draft.design.title,
+  return writeDrawn(path, renderChart(phrases(), job.derived.knit, job.derived.draft.design.title,
                                       QFile::decodeName(path.c_str()), job.page));
 }
 
@@ -110,7 +110,8 @@ std::optional<std::string> writeWorn(const Job& job, const std::string& path) {
     tellLine(phrases().say("worn.none"));
     return std::nullopt;
   }
-  const auto problem = exportWorn(job.derived, QFile::decodeName(path.c_str()), job.worn);
+  const auto problem =
+      exportWorn(job.derived, phrases(), QFile::decodeName(path.c_str()), job.worn);
   return problem ? std::optional(problem->toStdString()) : std::nullopt;
 }
 

@@ -20,7 +20,9 @@ int runWindow(int argc, char** argv) {
     return failed(kFileFailed,
                   environmentPhrases().say("cli.name", {textParam("file", wanted.file)}));
   startUp(app);
-  MainWindow window(standardPaths());
+  const AppPaths paths = standardPaths();
+  const Phrases phrases = takeLanguage(paths);
+  MainWindow window(paths, phrases);
   if (!file.isEmpty()) wanted.copy ? window.openStyle(file) : window.openFile(file);
   window.show();
   window.offerRecovered();

@@ -2,7 +2,7 @@
 # Fails when the house of a source tree is not in order, and says where:
 #  - a folder of core/ includes a folder that its DEPENDS list in core/CMakeLists.txt does not reach,
 #  - core includes Qt, or the ui or the app; the ui includes the app,
-#  - core asks for the English words instead of taking those handed in,
+#  - core, ui or app ask for the English words instead of taking those handed in,
 #  - the top level, or a name or a mark anywhere in the tree, is not what belongs there.
 # Usage: check.sh SOURCE_DIR. Only files that git tracks are looked at, where there is a checkout.
 set -u
@@ -69,7 +69,7 @@ includes core | awk -v lists=core/CMakeLists.txt '
 [ -d ui ] && includes ui | grep -E '"app/' | sed 's/$/: the ui must not include the app/' >>"$report"
 
 # Words are handed in; only the tests ask for English as such.
-sources core 2>/dev/null | grep -vE '^core/(model/(phrases\.h|languages\.cpp)|io/files\.cpp)$' |
+sources core ui app 2>/dev/null | grep -vE '^core/(model/(phrases\.h|languages\.cpp)|io/files\.cpp)$' |
   xargs -r grep -nE '\bbuiltinPhrases\(' /dev/null | sed 's/$/: the catalogue is handed in/' >>"$report"
 
 files . | grep -v / | grep -vE '^(CMakeLists\.txt|README\.md|DEVELOPERS\.md|LICENSE|\..*)$' |

@@ -41,7 +41,7 @@ build; mkdir ui/den; echo '#include "look/icons.h"' >ui/den/b.h; fails "a room w
 build; echo '#include "app/command_line.h"' >ui/look/b.h; fails "ui to app" "must not include the app"
 build; sed -i 's/draft DEPENDS scye_curve/draft DEPENDS scye_seam/' core/CMakeLists.txt
 fails "an arrow up" "stands below it"
-build; echo 'say(builtinPhrases());' >core/draft/b.cpp; fails "words that nobody handed in" "the catalogue is handed in"
+build; echo 'say(builtinPhrases());' >ui/look/b.cpp; fails "words that nobody handed in" "the catalogue is handed in"
 build; touch plan.md; fails "a stray file" "plan.md: does not belong"
 build; mkdir doc; touch doc/a.md; fails "a stray folder" "doc/a.md: its folder"
 build; touch core/TODO.md; fails "a list of wishes" "left over"

@@ -268,7 +268,7 @@ TEST_F(BesideTheWindow, howeverFastChangesComeTheNewestIsShownInTheEnd) {
 
 TEST_F(BesideTheWindow, remediesMoveNothingThatIsPointedAt) {
   Attention attention;
-  FindingCard card(document(), attention, nullptr);
+  FindingCard card(document(), attention, builtinPhrases(), nullptr);
   Finding finding{Severity::Warning, "neck.base", {Field::NeckWidth}, {}, {}};
   const auto remedy = [](const char* key, Field field) {
     return Remedy{key, {lengthParam("to", 20), lengthParam("by", 2)}, {{field, 20}}, {}};

@@ -113,14 +113,14 @@ TEST_F(FilesDisk, onAFullDiskNothingIsLostAndItIsSaid) {
                            : QStringList({QStringLiteral("a.scye")}));
   disk.empty();
   EXPECT_TRUE(window_->files().saveTo(design));
-  EXPECT_EQ(std::get<Design>(readDesign(design)), document().design());
+  EXPECT_EQ(std::get<Design>(readDesign(design, builtinPhrases())), document().design());
 }
 
 TEST_F(FilesDisk, wearersAreKeptOrSaidNotToBe) {
   SmallDisk disk(256 << 10);
   AppPaths there = paths();
   there.wearers = of(disk / "wearers");
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   Design design;
   design.wearer = "Ottilie";
   design.set(Field::Bust, 92);
@@ -138,7 +138,7 @@ TEST_F(FilesDisk, aCopyThatCannotBeKeptIsSaid) {
   SmallDisk disk(256 << 10);
   AppPaths there = paths();
   there.recovery = of(disk / "recovery");
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   next.openStyle(demoFile());
   disk.fill();
   next.document().edit(QStringLiteral("change"),
@@ -155,7 +155,7 @@ TEST_F(FilesDisk, settingsComeBackAndAFullDiskLeavesTheOldOnes) {
   SmallDisk disk(256 << 10);
   const QString path = of(disk / "settings.json");
   {
-    Settings settings(path);
+    Settings settings(path, builtinPhrases());
     settings.setUnit(LengthUnit::Inch);
     settings.addRecentFile(QStringLiteral("/a/Käthe.scye"));
     settings.setExportOptions({Paper::Letter, 300});
@@ -163,7 +163,7 @@ TEST_F(FilesDisk, settingsComeBackAndAFullDiskLeavesTheOldOnes) {
   const QByteArray before = contents(path);
   disk.fill();
   {
-    Settings settings(path);
+    Settings settings(path, builtinPhrases());
     EXPECT_EQ(settings.unit(), LengthUnit::Inch);
     EXPECT_EQ(settings.recentFiles(), QStringList(QStringLiteral("/a/Käthe.scye")));
     EXPECT_EQ(settings.exportOptions().paper, Paper::Letter);
@@ -176,11 +176,11 @@ TEST_F(FilesDisk, settingsComeBackAndAFullDiskLeavesTheOldOnes) {
 TEST_F(FilesDisk, twoWindowsShareTheirSettings) {
   const QString path = file("shared.json");
   {
-    Settings one(path), other(path);
+    Settings one(path, builtinPhrases()), other(path, builtinPhrases());
     one.setUnit(LengthUnit::Inch);
     other.setTerms(QStringLiteral("uk"));
   }
-  Settings both(path);
+  Settings both(path, builtinPhrases());
   EXPECT_EQ(both.unit(), LengthUnit::Inch);
   EXPECT_EQ(both.terms(), QStringLiteral("uk"));
 }
@@ -189,18 +189,18 @@ TEST_F(FilesDisk, settingsThatCannotBeReadAreKeptAside) {
   const QString path = file("odd.json");
   put(path, "[grid]\nshown = yes, please");
   {
-    Settings settings(path);
+    Settings settings(path, builtinPhrases());
     EXPECT_EQ(settings.unit(), LengthUnit::Centimetre);
     settings.setUnit(LengthUnit::Inch);
   }
-  EXPECT_EQ(Settings(path).unit(), LengthUnit::Inch);
+  EXPECT_EQ(Settings(path, builtinPhrases()).unit(), LengthUnit::Inch);
   EXPECT_EQ(contents(path + QStringLiteral(".unreadable")), "[grid]\nshown = yes, please");
 }
 
 TEST_F(FilesDisk, settingsFromBeforeAreTakenOver) {
   put(file("former.ini"), "[General]\nunit=inch\n[files]\nrecent=/a.scye, /b.scye\n"
                           "[export]\ndpi=150\npaper=2\n");
-  Settings settings(file("former.json"));
+  Settings settings(file("former.json"), builtinPhrases());
   EXPECT_EQ(settings.unit(), LengthUnit::Inch);
   EXPECT_EQ(settings.recentFiles(),
             QStringList({QStringLiteral("/a.scye"), QStringLiteral("/b.scye")}));
@@ -215,7 +215,7 @@ TEST_F(FilesDisk, linksDevicesAndProtectedFilesAreLeftAsTheyAre) {
   ASSERT_TRUE(QFile::link(QStringLiteral("far.scye"), file("link.scye")));
   EXPECT_TRUE(window_->files().saveTo(file("link.scye")));
   EXPECT_TRUE(QFileInfo(file("link.scye")).isSymLink());
-  EXPECT_EQ(std::get<Design>(readDesign(file("far.scye"))), document().design());
+  EXPECT_EQ(std::get<Design>(readDesign(file("far.scye"), builtinPhrases())), document().design());
 
   ASSERT_TRUE(QFile::link(QStringLiteral("nowhere.scye"), file("dangling.scye")));
   EXPECT_FALSE(window_->files().saveTo(file("dangling.scye")));
@@ -263,7 +263,8 @@ TEST_F(FilesDisk, aNameTypedWithoutItsEndingIsAskedAboutBeforeItIsReplaced) {
   work(yes);
   EXPECT_TRUE(window_->files().saveAs());
   EXPECT_EQ(yes.questions, 1);
-  EXPECT_EQ(std::get<Design>(readDesign(file("other.scye"))), document().design());
+  EXPECT_EQ(std::get<Design>(readDesign(file("other.scye"), builtinPhrases())),
+            document().design());
   Hand fresh{{QStringLiteral("Harbour v1.2")}, {}};
   work(fresh);
   EXPECT_TRUE(window_->files().saveAs());
@@ -320,7 +321,7 @@ TEST_F(FilesDisk, whatIsStillBeingTypedIsSaved) {
   title->selectAll();
   QTest::keyClicks(title, QStringLiteral("Quay"));
   QTest::keyClick(window_.get(), Qt::Key_S, Qt::ControlModifier);
-  const Design saved = std::get<Design>(readDesign(file("demo.scye")));
+  const Design saved = std::get<Design>(readDesign(file("demo.scye"), builtinPhrases()));
   EXPECT_EQ(saved.title, "Quay");
   EXPECT_NE(saved.notes.find("grey, "), std::string::npos);
   EXPECT_FALSE(document().isModified());

@@ -52,7 +52,7 @@ protected:
     ADD_FAILURE() << "nothing offers: " << text;
   }
   [[nodiscard]] Design onDisk(const char* name = "demo.scye") {
-    const auto read = readDesign(file(name));
+    const auto read = readDesign(file(name), builtinPhrases());
     const auto* design = std::get_if<Design>(&read);
     return design ? *design : Design();
   }
@@ -144,7 +144,7 @@ TEST_F(FilesOutside, aFileThatIsGoneIsSaidAndCanBeWrittenAgain) {
 }
 
 TEST_F(FilesOutside, aSecondWindowIsAnotherProgram) {
-  MainWindow second(paths());
+  MainWindow second(paths(), builtinPhrases());
   second.openFile(file("demo.scye"));
   second.document().edit(QStringLiteral("change"), other());
   ASSERT_TRUE(second.files().save());

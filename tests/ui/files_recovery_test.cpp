@@ -23,7 +23,7 @@ protected:
                     Design(document().design()).set(Field::EaseBust, ease));
   }
   [[nodiscard]] Design copied() const {
-    const auto read = readDesign(window_->recovery().file());
+    const auto read = readDesign(window_->recovery().file(), builtinPhrases());
     const auto* design = std::get_if<Design>(&read);
     return design ? *design : Design();
   }
@@ -96,7 +96,7 @@ TEST_F(FilesRecovery, eachOfSeveralIsOffered) {
   there.recovery = file("left");
   for (const char* name : {"one", "two", "three"})
     leave(there.recovery, QString::fromLatin1(name), 11);
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   int asked = 0;
   FileKeeper::Asking asking;
   asking.aboutUnsaved = [&](const QString&) { return ++asked, FileKeeper::Answer::Discard; };
@@ -133,7 +133,7 @@ TEST_F(FilesRecovery, openingACopyNeverDiscardsUnsavedWork) {
   AppPaths there = paths();
   there.recovery = file("left");
   leave(there.recovery, QStringLiteral("one"), 11);
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   FileKeeper::Asking asking;
   asking.aboutUnsaved = [](const QString&) { return FileKeeper::Answer::Stay; };
   next.files().setAsking(asking);
@@ -155,11 +155,12 @@ TEST_F(FilesRecovery, anOpenedCopyIsKeptUntilItIsSaved) {
   AppPaths there = paths();
   there.recovery = file("left");
   leave(there.recovery, QStringLiteral("one"), 11);
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   next.show();
   next.offerRecovered();
   press(next, "Open the copy");
-  EXPECT_EQ(std::get<Design>(readDesign(next.recovery().file())), next.document().design());
+  EXPECT_EQ(std::get<Design>(readDesign(next.recovery().file(), builtinPhrases())),
+            next.document().design());
 }
 
 TEST_F(FilesRecovery, aCopyOfAFileThatHasChangedSinceAsksBeforeItIsSaved) {
@@ -172,7 +173,7 @@ TEST_F(FilesRecovery, aCopyOfAFileThatHasChangedSinceAsksBeforeItIsSaved) {
   ASSERT_TRUE(QFile::copy(copy + QStringLiteral(".original"), file("left/one.scye.original")));
   AppPaths there = paths();
   there.recovery = file("left");
-  MainWindow next(there);
+  MainWindow next(there, builtinPhrases());
   int asked = 0;
   FileKeeper::Asking asking;
   asking.aboutConflict = [&](const QString&) { return ++asked, FileKeeper::Conflict::Stay; };
@@ -184,7 +185,8 @@ TEST_F(FilesRecovery, aCopyOfAFileThatHasChangedSinceAsksBeforeItIsSaved) {
   ASSERT_EQ(writeDesign(file("demo.scye"), Design().set(Field::Bust, 101)), std::nullopt);
   EXPECT_FALSE(next.files().save());
   EXPECT_EQ(asked, 1);
-  EXPECT_EQ(std::get<Design>(readDesign(file("demo.scye"))).given(Field::Bust), 101);
+  EXPECT_EQ(std::get<Design>(readDesign(file("demo.scye"), builtinPhrases())).given(Field::Bust),
+            101);
 }
 
 } // namespace

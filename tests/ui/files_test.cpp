@@ -97,7 +97,7 @@ TEST_F(Files, whatIsSavedIsReadBackEqual) {
   ASSERT_TRUE(window_->files().saveTo(file("a.scye")));
   EXPECT_FALSE(document().isModified());
   const Design saved = document().design();
-  MainWindow other(paths());
+  MainWindow other(paths(), builtinPhrases());
   other.openFile(file("a.scye"));
   EXPECT_EQ(other.document().design(), saved);
   EXPECT_FALSE(other.document().isModified());
@@ -149,7 +149,7 @@ TEST_F(Files, unsavedWorkIsAskedAboutOnceBeforeItIsLeft) {
   EXPECT_EQ(document().design(), changed);
   answer = FileKeeper::Answer::Save;
   EXPECT_TRUE(window_->close());
-  EXPECT_EQ(std::get<Design>(readDesign(file("demo.scye"))), changed);
+  EXPECT_EQ(std::get<Design>(readDesign(file("demo.scye"), builtinPhrases())), changed);
 }
 
 TEST_F(Files, recentFilesAreKeptNewestFirstAndOnce) {
@@ -174,7 +174,7 @@ TEST_F(Files, aCopyOfUnsavedWorkIsOfferedAfterACrash) {
   AppPaths elsewhere = paths();
   elsewhere.recovery = file("elsewhere");
   ASSERT_TRUE(QFile::copy(copy, file("elsewhere/left.scye")));
-  MainWindow next(elsewhere);
+  MainWindow next(elsewhere, builtinPhrases());
   next.files().setAsking({{}, {}, [](const QString&) { return FileKeeper::Answer::Discard; }});
   next.show();
   next.offerRecovered();
@@ -204,7 +204,7 @@ TEST_F(Files, theWindowComesBackAsItWasLeft) {
   window_->resize(1111, 777);
   QApplication::processEvents();
   window_->close();
-  MainWindow next(paths());
+  MainWindow next(paths(), builtinPhrases());
   EXPECT_EQ(next.size(), QSize(1111, 777));
 }
 

@@ -128,7 +128,7 @@ TEST_F(FindingsShown, inANarrowWindowTheyMakeRoomUntilTheyAreAskedFor) {
   EXPECT_TRUE(answers->isVisible()) << "there is room again";
   EXPECT_TRUE(window_->actions().answers->isChecked());
   // A window that is narrow from the first.
-  MainWindow other(paths());
+  MainWindow other(paths(), builtinPhrases());
   other.resize(1000, 700);
   other.show();
   other.openFile(demoFile());
@@ -142,7 +142,8 @@ TEST_F(FindingsShown, severityIsToldInWordsAndByAMark) {
   bool marked = false;
   for (const QToolButton* mark : window_->workbench().panel().findChildren<QToolButton*>())
     marked = marked || (mark->isVisible() && !mark->icon().isNull() &&
-                        mark->accessibleName() == findingText(document().derived().findings.front(),
+                        mark->accessibleName() == findingText(builtinPhrases(),
+                                                              document().derived().findings.front(),
                                                               LengthUnit::Centimetre));
   EXPECT_TRUE(marked) << "the row that it concerns carries its sign";
 }

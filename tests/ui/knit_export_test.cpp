@@ -122,7 +122,7 @@ TEST_F(KnitExport, printedChartHasAPageAPiece) {
   QPrinter printer(QPrinter::HighResolution);
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(file("p.pdf"));
-  ASSERT_FALSE(printChart(derived().knit, document().design().title, printer));
+  ASSERT_FALSE(printChart(builtinPhrases(), derived().knit, document().design().title, printer));
   EXPECT_EQ(pagesOf(file("p.pdf")), int(derived().knit.pieces.size()));
 }
 

@@ -201,8 +201,9 @@ TEST_F(Pages, termsAreChosenAndKept) {
   QTest::keyClick(terms, Qt::Key_Down);
   EXPECT_FALSE(texts().join(u'\n').contains(QStringLiteral("bind off")));
   EXPECT_TRUE(texts().join(u'\n').contains(QStringLiteral("cast off")));
-  EXPECT_TRUE(QTest::qWaitFor(
-      [this] { return Settings(paths().settings).terms() == QStringLiteral("uk"); }));
+  EXPECT_TRUE(QTest::qWaitFor([this] {
+    return Settings(paths().settings, builtinPhrases()).terms() == QStringLiteral("uk");
+  }));
   window_->settings().setUnit(LengthUnit::Inch);
   EXPECT_TRUE(texts().join(u'\n').contains(QStringLiteral(" in")));
 }
@@ -221,7 +222,8 @@ TEST_F(Pages, wholeStitchesAreDrawnOverTheCurves) {
   EXPECT_GT(knitted(), 100u) << "a step for each change of an edge";
   EXPECT_GT(pixelsThatDiffer(before, picture(table()), table().rect()), 100);
   EXPECT_TRUE(window_->actions().wholeStitches->isChecked());
-  EXPECT_TRUE(QTest::qWaitFor([this] { return Settings(paths().settings).stitchesShown(); }));
+  EXPECT_TRUE(QTest::qWaitFor(
+      [this] { return Settings(paths().settings, builtinPhrases()).stitchesShown(); }));
   window_->actions().wholeStitches->trigger();
   EXPECT_EQ(knitted(), 0u);
 }
@@ -229,7 +231,8 @@ TEST_F(Pages, wholeStitchesAreDrawnOverTheCurves) {
 TEST_F(Pages, theFitIsToldDraftedAndKnitted) {
   const Derived& derived = document().derived();
   const auto shown = [](double cm) {
-    return valueText(FieldKind::Length, cm, {LengthUnit::Centimetre, false, false, true});
+    return valueText(builtinPhrases(), FieldKind::Length, cm,
+                     {LengthUnit::Centimetre, false, false, true});
   };
   EXPECT_EQ(beginning<QLabel>(QStringLiteral("Armhole, drafted: "))->text(),
             shown(derived.draft.cap.armhole()));

@@ -22,5 +22,7 @@ int main(int argc, char** argv) {
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
   scye::startUp(app);
+  // English, as the environment wishes: its plurals are a translation like any other.
+  (void)scye::takeLanguage({runtime.filePath(QStringLiteral("no settings")), {}, {}, {}});
   return RUN_ALL_TESTS();
 }

@@ -89,7 +89,7 @@ TEST_F(MeasureWearer, aFrontWaistLengthIsTypedWithoutALikelyRangeAndKept) {
         << label->text().toStdString();
   choose("Keep these");
   ASSERT_EQ(window_->wearers().wearers().size(), 1);
-  WearerStore again(paths().wearers);
+  WearerStore again(paths().wearers, builtinPhrases());
   ASSERT_EQ(again.wearers().size(), 1);
   EXPECT_EQ(again.wearers()[0].wearer.given(Field::FrontWaistLength), 46.5);
 }

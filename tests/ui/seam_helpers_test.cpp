@@ -177,11 +177,13 @@ TEST_F(SeamHelpers, answersAndNotesAreNeverCut) {
 TEST_F(SeamHelpers, theFitSaysHowTheSleeveHangs) {
   auto* hang = named<QLabel>(QStringLiteral("How the sleeve hangs"));
   const auto expected = [&] {
-    return phraseText("hang." + std::string(hangKey(sleeveHang(document().derived().draft).hang)));
+    return phraseText(builtinPhrases(),
+                      "hang." + std::string(hangKey(sleeveHang(document().derived().draft).hang)));
   };
   EXPECT_TRUE(hang->text().contains(expected())) << hang->text().toStdString();
   edit([](Design& d) { d.choose(Choice::WorkedOut, WorkedOut::CapEase).set(Field::CapHeight, 7); });
-  EXPECT_TRUE(hang->text().contains(phraseText("hang.standsOut"))) << hang->text().toStdString();
+  EXPECT_TRUE(hang->text().contains(phraseText(builtinPhrases(), "hang.standsOut")))
+      << hang->text().toStdString();
   EXPECT_TRUE(hang->toolTip().startsWith(QStringLiteral("Common practice")));
 }
 

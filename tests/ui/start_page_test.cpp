@@ -44,7 +44,7 @@ TEST_F(StartPageTest, showsEveryDesignOfTheResources) {
   const QStringList files = QDir(QStringLiteral(SCYE_RESOURCES "/demos")).entryList(QDir::Files);
   QSet<QString> expected, shown;
   for (const QString& file : files) {
-    const auto read = readDesign(QStringLiteral(SCYE_RESOURCES "/demos/") + file);
+    const auto read = readDesign(QStringLiteral(SCYE_RESOURCES "/demos/") + file, builtinPhrases());
     ASSERT_TRUE(std::holds_alternative<Design>(read)) << file.toStdString();
     expected.insert(QString::fromStdString(std::get<Design>(read).title));
   }
@@ -104,7 +104,7 @@ TEST_F(StartPageTest, aClickOpensACopyWhichIsSavedUnderANameOfItsOwn) {
   document().edit(QStringLiteral("wider"), changed);
   EXPECT_TRUE(window_->files().save());
   EXPECT_EQ(document().path(), mine);
-  EXPECT_EQ(std::get<Design>(readDesign(mine)), changed);
+  EXPECT_EQ(std::get<Design>(readDesign(mine, builtinPhrases())), changed);
   EXPECT_EQ(contents(style.path), before);
 }
 
@@ -163,14 +163,16 @@ TEST_F(StartPageTest, saysInALineWhatEachIs) {
     briefs.insert(style.brief);
   }
   EXPECT_EQ(briefs.size(), int(gallery().styles().size())) << "no two are told alike";
-  EXPECT_EQ(styleInBrief(Design()), QStringLiteral("Pullover, round neck, tapered sleeves"));
+  EXPECT_EQ(styleInBrief(builtinPhrases(), Design()),
+            QStringLiteral("Pullover, round neck, tapered sleeves"));
   // Any choice of style has its words.
   for (int neck = 0; neck < int(info(Choice::Neckline).options.size()); ++neck)
     for (int line = 0; line < int(info(Choice::SleeveLine).options.size()); ++line)
       for (int top = 0; top < int(info(Choice::CapTop).options.size()); ++top)
         for (const double length : {3.0, 14.0, 25.0, 44.0})
           for (int i = 0; i < 16; ++i) {
-            const QString brief = styleInBrief(Design()
+            const QString brief =
+                styleInBrief(builtinPhrases(), Design()
                                                    .choose(Choice::Neckline, neck)
                                                    .choose(Choice::SleeveLine, line)
                                                    .choose(Choice::CapTop, top)

@@ -8,7 +8,8 @@
 
 namespace scye::test {
 
-WindowFixture::WindowFixture() : window_(std::make_unique<MainWindow>(paths())) {
+WindowFixture::WindowFixture(const Phrases& phrases)
+    : window_(std::make_unique<MainWindow>(paths(), phrases)) {
   window_->files().setAsking({[] { return QString(); }, [](const QString&) { return QString(); },
                               [](const QString&) { return FileKeeper::Answer::Discard; }});
   window_->setWindowState(Qt::WindowNoState); // the screen may be a small one

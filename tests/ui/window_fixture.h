@@ -17,7 +17,7 @@ namespace scye::test {
 
 class WindowFixture : public testing::Test {
 protected:
-  WindowFixture();
+  explicit WindowFixture(const Phrases& phrases = builtinPhrases());
   ~WindowFixture() override;
 
   void openDemo(); // a copy of it, which may be written over

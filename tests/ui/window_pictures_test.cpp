@@ -163,7 +163,7 @@ TEST_F(WindowPictures, largerLetters) {
   large.setPointSize(13);
   QApplication::setFont(large);
   {
-    MainWindow other(paths());
+    MainWindow other(paths(), builtinPhrases());
     other.resize(1600, 1000);
     other.show();
     other.openFile(demoFile());

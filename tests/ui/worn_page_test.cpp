@@ -16,7 +16,7 @@ constexpr int kPatience = 60000; // ms; the processor may be busy
 
 class WornPageTest : public testing::Test {
 protected:
-  WornPageTest() : settings_(folder_.filePath(QStringLiteral("settings.ini"))) {
+  WornPageTest() : settings_(folder_.filePath(QStringLiteral("settings.ini")), builtinPhrases()) {
     Design design;
     design.choose(Choice::Figure, Figure::Child); // small, and soon draped
     design.set(Field::Bust, 63.5);

@@ -85,7 +85,7 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.ghost = self->ghost();
   const Derived& derived = self->document_.derived();
   if (settings_.stitchesShown()) options.knitted = &derived.knit;
-  return pieceSchematic(derived.draft, builtinPhrases(), options);
+  return pieceSchematic(derived.draft, settings_.phrases(), options);
 }
 
 void DrawingTable::redraw() {
@@ -216,8 +216,8 @@ void DrawingTable::describe() {
     pieces.append(
         tr("%1: %2 wide, %3 high")
             .arg(QString::fromStdString(g.title),
-                 QString::fromStdString(builtinPhrases().length(size.x(), settings_.unit())),
-                 QString::fromStdString(builtinPhrases().length(size.y(), settings_.unit()))));
+                 QString::fromStdString(settings_.phrases().length(size.x(), settings_.unit())),
+                 QString::fromStdString(settings_.phrases().length(size.y(), settings_.unit()))));
   }
   if (const QString tip = handles_->tip(); !tip.isEmpty()) pieces.prepend(tip);
   setAccessibleDescription(pieces.join(QStringLiteral("; ")));
@@ -245,8 +245,8 @@ void DrawingTable::paintGrid(QPainter& painter) const {
   draw(5 * step, 0.09);
   painter.setPen(colours[Role::Note]);
   const QString text =
-      tr("Grid %1").arg(QString::fromStdString(numberText(step / unit)) + u' ' +
-                        QString::fromStdString(builtinPhrases().say(
+      tr("Grid %1").arg(QString::fromStdString(settings_.phrases().number(step / unit)) + u' ' +
+                        QString::fromStdString(settings_.phrases().say(
                             settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
   const int gap = fontMetrics().averageCharWidth();
   painter.drawText(gap, height() - gap, text);

@@ -74,7 +74,7 @@ void DrawingTable::hover(const QPointF& at) {
   if (handles_->isHot()) return update();
   setToolTip(spot ? tr("%1: click to type it")
                         .arg(QString::fromStdString(
-                            builtinPhrases().say("field." + std::string(info(spot->field).key))))
+                            settings_.phrases().say("field." + std::string(info(spot->field).key))))
                   : QString());
   update();
 }

@@ -13,8 +13,8 @@ namespace {
 
 constexpr double kStill = 3; // px: less is a click
 
-QString nameOf(Field field) {
-  return unbroken(builtinPhrases().say("field." + std::string(info(field).key)));
+QString nameOf(Field field, const Phrases& phrases) {
+  return unbroken(phrases.say("field." + std::string(info(field).key)));
 }
 
 } // namespace
@@ -92,7 +92,7 @@ void HandleHand::drag(const QPointF& at, const PictureView& view, bool whole) {
     held_->axis = level ? handle.level : handle.upright;
     held_->value = handleValue(document_.draft(), *held_->axis);
     attention_.light(held_->axis->field);
-    document_.beginGesture(nameOf(held_->axis->field));
+    document_.beginGesture(nameOf(held_->axis->field, settings_.phrases()));
   }
   const HandleAxis& axis = *held_->axis;
   const Vec2 moved(by.x() / view.scale, -by.y() / view.scale);
@@ -107,7 +107,7 @@ void HandleHand::drag(const QPointF& at, const PictureView& view, bool whole) {
 void HandleHand::write(const HandleAxis& axis, double value, int run) {
   // Beyond its range it stays where it is.
   if (const auto next = withHandleValue(document_.design(), document_.draft(), axis, value))
-    document_.edit(nameOf(axis.field), *next, run);
+    document_.edit(nameOf(axis.field, settings_.phrases()), *next, run);
 }
 
 void HandleHand::release() {
@@ -219,14 +219,15 @@ const HandleHand::Spot* HandleHand::shownSpot() const {
 
 QString HandleHand::axisText(const HandleAxis& axis) const {
   const FieldKind kind = info(axis.field).kind;
-  return nameOf(axis.field) + u' ' +
-         valueText(kind, handleValue(document_.draft(), axis), {settings_.unit()});
+  return nameOf(axis.field, settings_.phrases()) + u' ' +
+         valueText(settings_.phrases(), kind, handleValue(document_.draft(), axis),
+                   {settings_.unit()});
 }
 
 QString HandleHand::tip() const {
   const Spot* spot = shownSpot();
   if (!spot) return {};
-  QString text = unbroken(builtinPhrases().say("handle." + std::string(spot->handle.key)));
+  QString text = unbroken(settings_.phrases().say("handle." + std::string(spot->handle.key)));
   if (spot->handle.level) text += tr(". Across: %1").arg(axisText(*spot->handle.level));
   if (spot->handle.upright) text += tr(". Up and down: %1").arg(axisText(*spot->handle.upright));
   return text + tr(". Drag it, with Shift by whole stitches and rows; click to go to its box.");

@@ -15,9 +15,9 @@ struct StoreText {
 
 } // namespace
 
-std::variant<Design, ReadRefusal> designOf(const FileText& file) {
+std::variant<Design, ReadRefusal> designOf(const FileText& file, const Phrases& phrases) {
   if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
-  const DesignRead read = designFromJson(*file.text, builtinPhrases());
+  const DesignRead read = designFromJson(*file.text, phrases);
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};
@@ -34,8 +34,8 @@ FileText readDesignText(const QString& path) {
   return readPlainFile(path, kLargestDesign + 1);
 }
 
-std::variant<Design, ReadRefusal> readDesign(const QString& path) {
-  return designOf(readDesignText(path));
+std::variant<Design, ReadRefusal> readDesign(const QString& path, const Phrases& phrases) {
+  return designOf(readDesignText(path), phrases);
 }
 
 std::optional<QString> writeDesignText(const QString& path, const std::string& text) {

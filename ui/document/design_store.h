@@ -3,6 +3,7 @@
 
 #include "io/files.h"
 #include "model/design.h"
+#include "model/phrases.h"
 
 #include <QString>
 
@@ -14,13 +15,15 @@ struct ReadRefusal {
   QString reason; // a sentence, with the line where there is one
 };
 
-[[nodiscard]] std::variant<Design, ReadRefusal> readDesign(const QString& path);
+[[nodiscard]] std::variant<Design, ReadRefusal> readDesign(const QString& path,
+                                                           const Phrases& phrases);
 // What went wrong, as a sentence, or nothing.
 [[nodiscard]] std::optional<QString> writeDesign(const QString& path, const Design& design);
 
 // The same in two steps, for whoever needs the file's very bytes.
 [[nodiscard]] FileText readDesignText(const QString& path);
-[[nodiscard]] std::variant<Design, ReadRefusal> designOf(const FileText& file);
+[[nodiscard]] std::variant<Design, ReadRefusal> designOf(const FileText& file,
+                                                         const Phrases& phrases);
 [[nodiscard]] std::optional<QString> writeDesignText(const QString& path, const std::string& text);
 
 } // namespace scye

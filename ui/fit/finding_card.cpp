@@ -15,9 +15,11 @@
 
 namespace scye {
 
-FindingCard::FindingCard(Document& document, Attention& attention, QWidget* parent)
-    : QFrame(parent), document_(document), attention_(attention), sign_(new QLabel(this)),
-      severity_(new QLabel(this)), text_(new QLabel(this)), buttons_(new QVBoxLayout) {
+FindingCard::FindingCard(Document& document, Attention& attention, const Phrases& phrases,
+                         QWidget* parent)
+    : QFrame(parent), document_(document), attention_(attention), phrases_(phrases),
+      sign_(new QLabel(this)), severity_(new QLabel(this)), text_(new QLabel(this)),
+      buttons_(new QVBoxLayout) {
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::PointingHandCursor);
   const int gap = fontMetrics().averageCharWidth();
@@ -44,7 +46,7 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remed
   const int size = severity_->fontMetrics().height();
   sign_->setPixmap(severityIcon(finding.severity).pixmap(size, size));
   severity_->setText(severityName(finding.severity));
-  text_->setText(findingText(finding, unit));
+  text_->setText(findingText(phrases_, finding, unit));
   setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
   offer(finding.remedies, remediesFound, held);
   fitButtons();
@@ -92,7 +94,7 @@ void FindingCard::fitButtons() {
     remedies_.append(button);
   }
   for (qsizetype i = 0; i < count; ++i) {
-    remedies_[i]->setText(remedyText(offers_[std::size_t(i)].remedy, unit_));
+    remedies_[i]->setText(remedyText(phrases_, offers_[std::size_t(i)].remedy, unit_));
     remedies_[i]->setEnabled(offers_[std::size_t(i)].fresh);
   }
 }
@@ -104,7 +106,7 @@ void FindingCard::activate() {
 void FindingCard::apply(int remedy) {
   attention_.setPreview({});
   const Remedy r = offers_[std::size_t(remedy)].remedy;
-  document_.edit(remedyText(r, unit_), applied(document_.design(), r));
+  document_.edit(remedyText(phrases_, r, unit_), applied(document_.design(), r));
 }
 
 bool FindingCard::eventFilter(QObject* watched, QEvent* event) {

@@ -18,7 +18,7 @@ namespace scye {
 class FindingCard : public QFrame {
   Q_OBJECT
 public:
-  FindingCard(Document& document, Attention& attention, QWidget* parent);
+  FindingCard(Document& document, Attention& attention, const Phrases& phrases, QWidget* parent);
 
   // While remedies are still to be found, those the same finding had before stay below those that
   // have been found, greyed. `held`: no button changes its place, new ones come below.
@@ -42,6 +42,7 @@ private:
 
   Document& document_;
   Attention& attention_;
+  const Phrases& phrases_;
   Finding finding_;
   LengthUnit unit_ = LengthUnit::Centimetre;
   QLabel* sign_;

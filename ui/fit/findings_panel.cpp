@@ -39,12 +39,12 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   none_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(head_);
   column_->addWidget(none_);
-  givenUp_->setText(QString::fromStdString(builtinPhrases().say("remedies.givenUp")));
+  givenUp_->setText(QString::fromStdString(settings_.phrases().say("remedies.givenUp")));
   givenUp_->setWordWrap(true);
   givenUp_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(givenUp_);
   hang_->setWordWrap(true);
-  hang_->setToolTip(unbroken(builtinPhrases().say("hang.source")));
+  hang_->setToolTip(unbroken(settings_.phrases().say("hang.source")));
   hang_->setAccessibleName(tr("How the sleeve hangs"));
   column_->addWidget(hang_);
   room_->setWordWrap(true);
@@ -87,14 +87,14 @@ void FindingsPanel::refresh() {
   // A cap that fits nothing hangs nowhere.
   const GarmentDraft& draft = document_.derived().draft;
   hang_->setVisible(draft.cap.found);
-  hang_->setText(unbroken(hangText(sleeveHang(draft), builtinPhrases())));
-  room_->setText(unbroken(roomText(armholeRoom(draft), builtinPhrases(), settings_.unit())));
+  hang_->setText(unbroken(hangText(sleeveHang(draft), settings_.phrases())));
+  room_->setText(unbroken(roomText(armholeRoom(draft), settings_.phrases(), settings_.unit())));
   for (QLabel* label : {hang_, room_})
     label->setAccessibleDescription(label->text());
   while (cards_.size() > qsizetype(findings.size()))
     delete cards_.takeLast();
   while (cards_.size() < qsizetype(findings.size())) {
-    auto* card = new FindingCard(document_, attention_, content_);
+    auto* card = new FindingCard(document_, attention_, settings_.phrases(), content_);
     column_->insertWidget(2 + int(cards_.size()), card);
     card->show(); // at once, so that it counts in heightWanted
     cards_.append(card);

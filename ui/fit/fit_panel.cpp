@@ -93,9 +93,10 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
   options.textHeight = textHeight;
   options.perRow = perRow;
   const Derived& derived = document_.derived();
-  if (straight_->isChecked()) return straightComparison(derived.draft, builtinPhrases(), options);
+  if (straight_->isChecked())
+    return straightComparison(derived.draft, settings_.phrases(), options);
   if (derived.draft.cap.found && asKnitted_->isChecked()) options.knitted = &derived.knit;
-  return fitComparison(derived.draft, builtinPhrases(), options);
+  return fitComparison(derived.draft, settings_.phrases(), options);
 }
 
 int FitPanel::leastHeight(int width) const {
@@ -107,12 +108,13 @@ int FitPanel::leastHeight(int width) const {
 void FitPanel::refresh() {
   const LengthUnit unit = settings_.unit();
   const Derived& derived = document_.derived();
-  const FitVerdict verdict = fitVerdict(derived, builtinPhrases(), unit);
+  const FitVerdict verdict = fitVerdict(derived, settings_.phrases(), unit);
   unit_->setText(unit == LengthUnit::Inch ? tr("in inches") : tr("in cm"));
-  const auto show = [unit](QLabel* label, const QString& name, double cm, bool signed_) {
-    label->setText(valueText(FieldKind::Length, cm, {unit, false, signed_, true}));
-    label->setAccessibleName(
-        name.arg(valueText(FieldKind::Length, cm, {unit, true, signed_, true})));
+  const auto show = [this, unit](QLabel* label, const QString& name, double cm, bool signed_) {
+    label->setText(
+        valueText(settings_.phrases(), FieldKind::Length, cm, {unit, false, signed_, true}));
+    label->setAccessibleName(name.arg(
+        valueText(settings_.phrases(), FieldKind::Length, cm, {unit, true, signed_, true})));
   };
   show(numbers_[0].drafted, tr("Armhole, drafted: %1"), verdict.armhole, false);
   show(numbers_[1].drafted, tr("Cap, drafted: %1"), verdict.cap, false);
@@ -134,7 +136,7 @@ void FitPanel::refresh() {
   knittedName_->setVisible(knitted);
   asKnitted_->setEnabled(knitted && !straight_->isChecked());
   picture_->setAccessibleDescription(
-      QString::fromStdString(comparisonText(derived.draft, builtinPhrases(), unit)));
+      QString::fromStdString(comparisonText(derived.draft, settings_.phrases(), unit)));
   picture_->refresh();
 }
 

@@ -34,12 +34,12 @@ QString severityName(Severity severity) {
   return QCoreApplication::translate("Severity", "Good to know");
 }
 
-QString findingText(const Finding& finding, LengthUnit unit) {
-  return unbroken(builtinPhrases().say("finding." + finding.code, finding.params, unit));
+QString findingText(const Phrases& phrases, const Finding& finding, LengthUnit unit) {
+  return unbroken(phrases.say("finding." + finding.code, finding.params, unit));
 }
 
-QString remedyText(const Remedy& remedy, LengthUnit unit) {
-  return unbroken(builtinPhrases().say("remedy." + remedy.key, remedy.params, unit));
+QString remedyText(const Phrases& phrases, const Remedy& remedy, LengthUnit unit) {
+  return unbroken(phrases.say("remedy." + remedy.key, remedy.params, unit));
 }
 
 } // namespace scye

@@ -10,7 +10,7 @@ namespace scye {
 
 [[nodiscard]] QIcon severityIcon(Severity severity);
 [[nodiscard]] QString severityName(Severity severity);
-[[nodiscard]] QString findingText(const Finding& finding, LengthUnit unit);
-[[nodiscard]] QString remedyText(const Remedy& remedy, LengthUnit unit);
+[[nodiscard]] QString findingText(const Phrases& phrases, const Finding& finding, LengthUnit unit);
+[[nodiscard]] QString remedyText(const Phrases& phrases, const Remedy& remedy, LengthUnit unit);
 
 } // namespace scye

@@ -28,7 +28,7 @@ VerdictLine::VerdictLine(Document& document, Settings& settings, QWidget* parent
 void VerdictLine::refresh() {
   if (!isVisible()) return; // there is no design to speak of
   const Derived& derived = document_.derived();
-  const FitVerdict verdict = fitVerdict(derived, builtinPhrases(), settings_.unit());
+  const FitVerdict verdict = fitVerdict(derived, settings_.phrases(), settings_.unit());
   const QString before = sentence_;
   sentence_ = unbroken(verdict.sentence);
   fits_ = verdict.fits;

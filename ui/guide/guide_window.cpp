@@ -53,7 +53,7 @@ QWidget* GuideWindow::makeSide() {
   auto* column = new QVBoxLayout(side);
   column->setContentsMargins({});
   for (const char* key : {"guide.title.body", "guide.title.garment"})
-    where_->addItem(phraseText(key));
+    where_->addItem(phraseText(settings_.phrases(), key));
   where_->setAccessibleName(tr("Body or garment"));
   list_->setAccessibleName(tr("Measurements"));
   column->addWidget(where_);
@@ -108,8 +108,8 @@ void GuideWindow::fillList() {
   list_->clear();
   list_->addItem(tr("All of them"));
   for (const Field f : measuredOn(where())) {
-    auto* item =
-        new QListWidgetItem(QStringLiteral("%1  %2").arg(list_->count()).arg(fieldName(f)), list_);
+    auto* item = new QListWidgetItem(
+        QStringLiteral("%1  %2").arg(list_->count()).arg(fieldName(settings_.phrases(), f)), list_);
     item->setData(Qt::UserRole, int(f));
   }
 }
@@ -141,8 +141,8 @@ Picture GuideWindow::draw(double wanted) const {
   constexpr double kLeastLetters = 0.3; // cm of the figure
   const double textHeight = std::max(wanted, kLeastLetters);
   if (const auto field = measurement(); field && canTakeOn(*field, where()))
-    return measuringPicture(*field, where(), figure(), builtinPhrases(), textHeight);
-  Picture overview = measuringOverview(where(), figure(), builtinPhrases(), textHeight);
+    return measuringPicture(*field, where(), figure(), settings_.phrases(), textHeight);
+  Picture overview = measuringOverview(where(), figure(), settings_.phrases(), textHeight);
   // The names of the numbers stand in the list beside it.
   std::erase_if(overview.groups, [](const Group& g) { return g.id == "list"; });
   return overview;
@@ -154,18 +154,20 @@ void GuideWindow::refresh() {
   QStringList text;
   if (field) {
     const std::string key = "guide." + std::string(info(*field).key);
-    text.append(phraseText(key + (body ? ".body" : ".garment")));
+    text.append(phraseText(settings_.phrases(), key + (body ? ".body" : ".garment")));
     // Without a helper, and what spoils it: of a garment these are the same for all.
     if (body) {
-      text.append(tr("Without a helper: %1").arg(phraseText(key + ".alone")));
-      text.append(tr("What spoils it: %1").arg(phraseText(key + ".spoils")));
+      text.append(tr("Without a helper: %1").arg(phraseText(settings_.phrases(), key + ".alone")));
+      text.append(tr("What spoils it: %1").arg(phraseText(settings_.phrases(), key + ".spoils")));
     }
   } else {
-    text.append(phraseText(body ? "guide.start.body" : "guide.start.garment"));
-    if (body && isChild(document_.design())) text.append(phraseText("guide.child"));
+    text.append(phraseText(settings_.phrases(), body ? "guide.start.body" : "guide.start.garment"));
+    if (body && isChild(document_.design()))
+      text.append(phraseText(settings_.phrases(), "guide.child"));
   }
-  title_->setText(field ? fieldName(*field)
-                        : phraseText(body ? "guide.title.body" : "guide.title.garment"));
+  title_->setText(
+      field ? fieldName(settings_.phrases(), *field)
+            : phraseText(settings_.phrases(), body ? "guide.title.body" : "guide.title.garment"));
   text_->setText(text.join(QStringLiteral("\n\n")));
   picture_->setAccessibleName(title_->text());
   picture_->setAccessibleDescription(text.front());
@@ -206,7 +208,7 @@ bool GuideWindow::eventFilter(QObject* watched, QEvent* event) {
 }
 
 std::vector<Picture> GuideWindow::sheet() const {
-  return measuringSheet(builtinPhrases(), where(), figure(), settings_.unit());
+  return measuringSheet(settings_.phrases(), where(), figure(), settings_.unit());
 }
 
 void GuideWindow::saveSheet(const QString& path) {

@@ -11,7 +11,8 @@ namespace scye {
 
 ChartPage::ChartPage(Document& document, Attention& attention, Settings& settings, QWidget* parent)
     : KnitPage(document, settings, parent), attention_(attention), beside_(new QHBoxLayout(this)),
-      pieces_(new PieceList(false, this)), view_(new ChartView(this)), row_(new QLabel(this)) {
+      pieces_(new PieceList(settings.phrases(), false, this)),
+      view_(new ChartView(settings.phrases(), this)), row_(new QLabel(this)) {
   const int gap = fontMetrics().averageCharWidth();
   beside_->setContentsMargins({});
   beside_->setSpacing(0);
@@ -63,7 +64,7 @@ void ChartPage::name() {
   const auto& place = view_->place();
   QString text = tr("Point at a row, or go through them with the up and down keys.");
   if (place) {
-    text = QString::fromStdString(placeText(*place, builtinPhrases()));
+    text = QString::fromStdString(placeText(*place, settings_.phrases()));
     text[0] = text[0].toUpper();
     if (place->stitch > 0) text += tr("; stitch %1").arg(place->stitch);
   }

@@ -18,7 +18,7 @@ constexpr double kLegendCell = 13;
 
 } // namespace
 
-ChartView::ChartView(QWidget* parent) : QWidget(parent) {
+ChartView::ChartView(const Phrases& phrases, QWidget* parent) : QWidget(parent), phrases_(phrases) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -43,7 +43,7 @@ Chart ChartView::make(double textHeight) const {
   options.cellWidth = kCell;
   options.textHeight = textHeight;
   options.lit = lit_;
-  Chart chart = pieceChart(piece_, size_, builtinPhrases(), options);
+  Chart chart = pieceChart(piece_, size_, phrases_, options);
   std::erase_if(chart.picture.groups, [](const Group& group) { return group.id == "legend"; });
   return chart;
 }
@@ -169,7 +169,7 @@ void ChartView::layLegend() {
   const double wide = (width() - 2 * letters()) / legendView_.scale;
   legend_ = {};
   legend_.groups.push_back(
-      chartLegend(used, ChartMetrics::of(size_, options), Vec2(0, 0), wide, builtinPhrases()));
+      chartLegend(used, ChartMetrics::of(size_, options), Vec2(0, 0), wide, phrases_));
   const Box box = legend_.box();
   legendView_.origin = {letters() - box.low.x() * legendView_.scale,
                         height() - 0.7 * letters() + box.low.y() * legendView_.scale};
@@ -251,7 +251,7 @@ void ChartView::paintEvent(QPaintEvent*) {
   if (piece_.rows.empty()) {
     painter.setPen(colours[Role::Note]);
     painter.drawText(rect(), Qt::AlignCenter | Qt::TextWordWrap,
-                     QString::fromStdString(builtinPhrases().say("page.nothing")));
+                     QString::fromStdString(phrases_.say("page.nothing")));
     return;
   }
   paintPicture(painter, chart_.picture, colours, view_);

@@ -12,7 +12,7 @@ namespace scye {
 class ChartView : public QWidget {
   Q_OBJECT
 public:
-  explicit ChartView(QWidget* parent);
+  ChartView(const Phrases& phrases, QWidget* parent);
 
   // `another`: not the same piece at another moment, so it is looked at from its beginning.
   void setPiece(const KnitPiece& piece, const StitchSize& size, bool another);
@@ -65,6 +65,7 @@ private:
   [[nodiscard]] QRectF rowsRect(int first, int last) const;
   void paintPlace(QPainter& painter, const PictureColours& colours) const;
 
+  const Phrases& phrases_;
   KnitPiece piece_;
   StitchSize size_;
   std::optional<Span> lit_;

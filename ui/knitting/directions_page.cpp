@@ -25,23 +25,23 @@ std::optional<PieceRows> rowsOf(const DirectionLine* line) {
   return PieceRows{*line->piece, line->section, line->first, line->last};
 }
 
-std::vector<DirectionLine> nothing() {
+std::vector<DirectionLine> nothing(const Phrases& phrases) {
   DirectionLine line;
-  line.text = builtinPhrases().say("page.nothing");
+  line.text = phrases.say("page.nothing");
   return {line};
 }
 
 } // namespace
 
 Wording wordingOf(const Settings& settings) {
-  return {builtinPhrases(), settings.terms().toStdString(), settings.unit()};
+  return {settings.phrases(), settings.terms().toStdString(), settings.unit()};
 }
 
 DirectionsPage::DirectionsPage(Document& document, Attention& attention, Settings& settings,
                                QWidget* parent)
     : KnitPage(document, settings, parent), attention_(attention), row_(new QHBoxLayout(this)),
-      side_(new QVBoxLayout), pieces_(new PieceList(true, this)), lines_(new LinesView(this)),
-      terms_(new QComboBox(this)) {
+      side_(new QVBoxLayout), pieces_(new PieceList(settings.phrases(), true, this)),
+      lines_(new LinesView(this)), terms_(new QComboBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
   row_->setContentsMargins({});
   row_->setSpacing(0);
@@ -103,7 +103,7 @@ std::vector<DirectionLine> DirectionsPage::linesOf(const PieceList::Place& place
 void DirectionsPage::refresh() {
   pieces_->setPieces(piecesOf(document_.derived().directions));
   const auto place = pieces_->place();
-  lines_->setLines(place ? linesOf(*place) : nothing(), place == shown_);
+  lines_->setLines(place ? linesOf(*place) : nothing(settings_.phrases()), place == shown_);
   shown_ = place;
   if (toShow_) lines_->goToRow(toShow_->section, toShow_->first);
   toShow_.reset();

@@ -26,9 +26,9 @@ void refill(QComboBox* box, const QStringList& names, int at) {
 
 } // namespace
 
-EaseBetween::EaseBetween(QWidget* parent)
-    : AnswerBox(tr("Ease between the marks"), parent), side_(new ChoiceBox(this)),
-      from_(new ChoiceBox(this)), to_(new ChoiceBox(this)) {
+EaseBetween::EaseBetween(const Phrases& phrases, QWidget* parent)
+    : AnswerBox(tr("Ease between the marks"), parent), phrases_(phrases),
+      side_(new ChoiceBox(this)), from_(new ChoiceBox(this)), to_(new ChoiceBox(this)) {
   side_->setAccessibleName(tr("Side of the armhole"));
   column().insertWidget(0, side_, 0, Qt::AlignLeft);
   ask(tr("&from"), tr("From mark"), from_);
@@ -55,7 +55,7 @@ void EaseBetween::fillMarks() {
       names.append(tr("%1 %2")
                        .arg(names.size() + 1)
                        .arg(QString::fromStdString(
-                           builtinPhrases().say("mark." + std::string(notchKey(mark.kind))))));
+                           phrases_.say("mark." + std::string(notchKey(mark.kind))))));
   // At first from the underarm to the shoulder, which stays the shoulder when marks are added.
   const bool last = to_->currentIndex() == to_->count() - 1;
   refill(from_, names, std::max(0, from_->currentIndex()));
@@ -72,7 +72,8 @@ void EaseBetween::answer() {
   const BetweenMarks between =
       betweenMarks(marks_[std::size_t(side)], std::size_t(from), std::size_t(to));
   const auto length = [&](double cm, bool sign) {
-    return valueText(FieldKind::Length, std::abs(cm) < 0.05 ? 0 : cm, {unit_, true, sign, true});
+    return valueText(phrases_, FieldKind::Length, std::abs(cm) < 0.05 ? 0 : cm,
+                     {unit_, true, sign, true});
   };
   answerLabel().setText(tr("ease %1 (armhole %2, cap %3)")
                             .arg(length(between.ease, true), length(between.armhole, false),

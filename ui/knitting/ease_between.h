@@ -13,7 +13,7 @@ class ChoiceBox;
 class EaseBetween : public AnswerBox {
   Q_OBJECT
 public:
-  explicit EaseBetween(QWidget* parent);
+  EaseBetween(const Phrases& phrases, QWidget* parent);
 
   // Right armhole, left armhole; back and front of each. What was chosen stays where it can.
   void setMarks(const std::vector<SeamMarks>& marks, LengthUnit unit);
@@ -22,6 +22,7 @@ private:
   void fillMarks();
   void answer();
 
+  const Phrases& phrases_;
   std::vector<SeamMarks> marks_;
   LengthUnit unit_ = LengthUnit::Centimetre;
   ChoiceBox *side_, *from_, *to_;

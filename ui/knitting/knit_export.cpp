@@ -31,13 +31,14 @@ Picture titled(const std::string& title, Picture picture) {
   return picture;
 }
 
-std::vector<PictureMaker> chartPages(const KnitGarment& knit, const std::string& title) {
+std::vector<PictureMaker> chartPages(const Phrases& phrases, const KnitGarment& knit,
+                                     const std::string& title) {
   std::vector<PictureMaker> pages;
   for (const KnitPiece& piece : knit.pieces)
-    pages.push_back([&knit, &piece, &title](double textHeight) {
+    pages.push_back([&phrases, &knit, &piece, &title](double textHeight) {
       ChartOptions options;
       options.textHeight = textHeight;
-      return titled(title, chartPicture(piece, knit.lattice.size, builtinPhrases(), options));
+      return titled(title, chartPicture(piece, knit.lattice.size, phrases, options));
     });
   return pages;
 }
@@ -116,18 +117,19 @@ std::optional<QString> exportDirections(const Directions& directions, const Word
   return KnitExportText::tr("%1: directions end in .txt or .html.").arg(path);
 }
 
-Rendered renderChart(const KnitGarment& knit, const std::string& title, const QString& name,
-                     ExportOptions options) {
+Rendered renderChart(const Phrases& phrases, const KnitGarment& knit, const std::string& title,
+                     const QString& name, ExportOptions options) {
   options.toScale = false;
   if (name.endsWith(QLatin1String(".pdf"), Qt::CaseInsensitive))
-    return renderPages(chartPages(knit, title), name, options);
-  const Picture picture = titled(title, garmentCharts(knit, builtinPhrases()));
+    return renderPages(chartPages(phrases, knit, title), name, options);
+  const Picture picture = titled(title, garmentCharts(knit, phrases));
   return renderPicture([&](double) { return picture; }, name, options);
 }
 
-std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
-                                   const QString& path, const ExportOptions& options) {
-  return writeRendered(renderChart(knit, title, path, options), path);
+std::optional<QString> exportChart(const Phrases& phrases, const KnitGarment& knit,
+                                   const std::string& title, const QString& path,
+                                   const ExportOptions& options) {
+  return writeRendered(renderChart(phrases, knit, title, path, options), path);
 }
 
 std::optional<QString> exportRows(const KnitGarment& knit, const QString& path) {
@@ -144,9 +146,9 @@ std::optional<QString> printDirections(const Directions& directions, const Wordi
   return std::nullopt;
 }
 
-std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
-                                  QPrinter& printer, const GoOn& goOn) {
-  return printPages(chartPages(knit, title), printer, false, goOn);
+std::optional<QString> printChart(const Phrases& phrases, const KnitGarment& knit,
+                                  const std::string& title, QPrinter& printer, const GoOn& goOn) {
+  return printPages(chartPages(phrases, knit, title), printer, false, goOn);
 }
 
 } // namespace scye

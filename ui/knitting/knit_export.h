@@ -12,17 +12,20 @@ namespace scye {
 [[nodiscard]] std::optional<QString> exportDirections(const Directions& directions,
                                                       const Wording& wording, const QString& path);
 // `title`: of the design; it stands before the piece's name at the foot of a page.
-[[nodiscard]] std::optional<QString> exportChart(const KnitGarment& knit, const std::string& title,
-                                                 const QString& path, const ExportOptions& options);
-[[nodiscard]] Rendered renderChart(const KnitGarment& knit, const std::string& title,
-                                   const QString& name, ExportOptions options);
+[[nodiscard]] std::optional<QString> exportChart(const Phrases& phrases, const KnitGarment& knit,
+                                                 const std::string& title, const QString& path,
+                                                 const ExportOptions& options);
+[[nodiscard]] Rendered renderChart(const Phrases& phrases, const KnitGarment& knit,
+                                   const std::string& title, const QString& name,
+                                   ExportOptions options);
 [[nodiscard]] std::optional<QString> exportRows(const KnitGarment& knit, const QString& path);
 
 // A piece begins a page.
 [[nodiscard]] std::optional<QString> printDirections(const Directions& directions,
                                                      const Wording& wording, QPrinter& printer,
                                                      const GoOn& goOn = {});
-[[nodiscard]] std::optional<QString> printChart(const KnitGarment& knit, const std::string& title,
-                                                QPrinter& printer, const GoOn& goOn = {});
+[[nodiscard]] std::optional<QString> printChart(const Phrases& phrases, const KnitGarment& knit,
+                                                const std::string& title, QPrinter& printer,
+                                                const GoOn& goOn = {});
 
 } // namespace scye

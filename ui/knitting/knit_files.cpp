@@ -27,11 +27,11 @@ void KnitFiles::exportDirectionsTo(const QString& path) {
 }
 void KnitFiles::exportChartTo(const QString& path) {
   exports_.add(path, [present = document_.present(), options = settings_.exportOptions(),
-                      path](const GoOn& goOn) {
+                      &phrases = settings_.phrases(), path](const GoOn& goOn) {
     ExportOptions watched = options;
     watched.goOn = goOn;
     const auto derived = present();
-    return exportChart(derived->knit, derived->draft.design.title, path, watched);
+    return exportChart(phrases, derived->knit, derived->draft.design.title, path, watched);
   });
 }
 void KnitFiles::exportRowsTo(const QString& path) {
@@ -77,9 +77,10 @@ void KnitFiles::printDirections() {
 void KnitFiles::printChart() {
   const auto printer = choose();
   if (!printer) return;
-  exports_.add(tr("Printing"), [present = document_.present(), printer](const GoOn& goOn) {
+  exports_.add(tr("Printing"), [present = document_.present(), &phrases = settings_.phrases(),
+                                printer](const GoOn& goOn) {
     const auto derived = present();
-    return scye::printChart(derived->knit, derived->draft.design.title, *printer, goOn);
+    return scye::printChart(phrases, derived->knit, derived->draft.design.title, *printer, goOn);
   });
 }
 

@@ -8,14 +8,15 @@
 
 namespace scye {
 
-QString pieceName(PieceId piece, const std::vector<PieceId>& all) {
+QString pieceName(const Phrases& phrases, PieceId piece, const std::vector<PieceId>& all) {
   const bool two = std::find(all.begin(), all.end(), PieceId::LeftSleeve) != all.end();
   const std::string key =
       piece == PieceId::Sleeve && two ? "rightSleeve" : std::string(pieceKey(piece));
-  return QString::fromStdString(builtinPhrases().say("piece." + key));
+  return QString::fromStdString(phrases.say("piece." + key));
 }
 
-PieceList::PieceList(bool withWhole, QWidget* parent) : QListWidget(parent), withWhole_(withWhole) {
+PieceList::PieceList(const Phrases& phrases, bool withWhole, QWidget* parent)
+    : QListWidget(parent), phrases_(phrases), withWhole_(withWhole) {
   setAccessibleName(tr("Piece"));
   setFrameShape(QFrame::NoFrame);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -39,7 +40,7 @@ void PieceList::setPieces(const std::vector<PieceId>& pieces) {
   };
   if (withWhole_ && !pieces.empty()) add({Part::Before, {}}, tr("Before you begin"));
   for (const PieceId piece : pieces)
-    add({Part::Piece, piece}, pieceName(piece, pieces));
+    add({Part::Piece, piece}, pieceName(phrases_, piece, pieces));
   if (withWhole_ && !pieces.empty()) add({Part::After, {}}, tr("Finishing"));
   if (pieces.empty()) return;
   const auto at = before ? std::find(places_.begin(), places_.end(), *before) : places_.end();

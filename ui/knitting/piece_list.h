@@ -21,7 +21,7 @@ public:
     bool operator==(const Place&) const = default;
   };
 
-  PieceList(bool withWhole, QWidget* parent);
+  PieceList(const Phrases& phrases, bool withWhole, QWidget* parent);
 
   // Stays at the same piece, or goes to the first one.
   void setPieces(const std::vector<PieceId>& pieces);
@@ -40,6 +40,7 @@ Q_SIGNALS:
 private:
   void fitHeight();
 
+  const Phrases& phrases_;
   bool withWhole_, across_ = false;
   std::optional<PieceId> wanted_; // asked for before it was there
   std::vector<PieceId> pieces_;
@@ -50,6 +51,7 @@ private:
 inline constexpr int kNarrow = 90;
 
 // "Right sleeve" where the two differ.
-[[nodiscard]] QString pieceName(PieceId piece, const std::vector<PieceId>& all);
+[[nodiscard]] QString pieceName(const Phrases& phrases, PieceId piece,
+                                const std::vector<PieceId>& all);
 
 } // namespace scye

@@ -16,10 +16,6 @@
 namespace scye {
 namespace {
 
-QString say(const std::string& key) {
-  return QString::fromStdString(builtinPhrases().say(key));
-}
-
 constexpr double kAlike = 0.05; // cm: not worth telling apart
 
 bool sidesAlike(const KnitGarment& knit) {
@@ -53,7 +49,7 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
          "numbers are those of the drawing.");
   marks_[0] = makeTable(tr("Pin marks, right armhole"), marks);
   marks_[1] = makeTable(tr("Pin marks, left armhole"), marks, how);
-  ease_ = new EaseBetween(content_);
+  ease_ = new EaseBetween(settings.phrases(), content_);
   between_ = makeBlock(tr("Ease between marks"), ease_);
   seam_ = new UnevenSeamBox(content_);
   uneven_ = makeBlock(tr("Seam of unequal rows"), seam_,
@@ -88,9 +84,14 @@ bool SizesPage::Block::any() const {
   return !table || !table->rows().isEmpty();
 }
 
+QString SizesPage::phraseOf(const std::string& key) const {
+  return QString::fromStdString(settings_.phrases().say(key));
+}
+
 QString SizesPage::length(double cm, bool sign) const {
   if (std::abs(cm) < kAlike) cm = 0; // no sign before nothing
-  return valueText(FieldKind::Length, cm, {settings_.unit(), true, sign, true});
+  return valueText(settings_.phrases(), FieldKind::Length, cm,
+                   {settings_.unit(), true, sign, true});
 }
 
 // Fine enough for what is otherwise hidden in the last figure.
@@ -98,15 +99,15 @@ QString SizesPage::fine(double cm) const {
   const bool inches = settings_.unit() == LengthUnit::Inch;
   const double value = inches ? cm / kCmPerInch : 10 * cm;
   const int places = inches ? 2 : 1;
-  QString text = QString::number(std::abs(value), 'f', places);
-  if (text.toDouble() > 0) text.prepend(value > 0 ? u'+' : u'-');
-  return text + QChar(0x202f) + (inches ? unitText(settings_.unit()) : tr("mm"));
+  const std::string text = settings_.phrases().rules().fixedNumber(value, places, true);
+  return QString::fromStdString(text) + QChar(0x202f) +
+         (inches ? unitText(settings_.phrases(), settings_.unit()) : tr("mm"));
 }
 
 void SizesPage::fillSizes(const KnitGarment& knit) {
   QList<FigureRow> rows;
   for (const Rounded& r : knit.rounded)
-    rows.append({say("knitted." + r.key),
+    rows.append({phraseOf("knitted." + r.key),
                  {length(r.wanted), length(r.knitted), length(r.knitted - r.wanted, true)}});
   sizes_.table->setRows(rows);
 }
@@ -139,8 +140,9 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
   }
   edges_.table->setRows(edges);
   shaping_.table->setRows(lines);
-  shaping_.note->setText(tr("The knitted edges leave the drafted curves by %1 stitches at most.")
-                             .arg(QString::number(knit.deviation, 'f', 1)));
+  shaping_.note->setText(
+      tr("The knitted edges leave the drafted curves by %1 stitches at most.")
+          .arg(QString::fromStdString(settings_.phrases().rules().fixedNumber(knit.deviation, 1))));
 }
 
 // First the back's, then the front's, as the directions tell them; none of a cap that cannot fit.
@@ -153,7 +155,7 @@ void SizesPage::fillMarks(const Derived& derived) {
     const QString name = side.side == BodySide::Back ? tr("Back") : tr("Front");
     int number = 0;
     for (const SeamMark& mark : side.marks) {
-      const QString what = say("mark." + std::string(notchKey(mark.kind)));
+      const QString what = phraseOf("mark." + std::string(notchKey(mark.kind)));
       const QString pin = tr("%1 %2").arg(name).arg(++number);
       rows[side.wearersLeft].append(
           {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what), markFigures(mark)});

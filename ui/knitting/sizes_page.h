@@ -40,6 +40,7 @@ private:
   void fillEdges(const KnitGarment& knit);
   void fillMarks(const Derived& derived);
   void arrange();
+  [[nodiscard]] QString phraseOf(const std::string& key) const;
   [[nodiscard]] QString length(double cm, bool sign = false) const;
   [[nodiscard]] QString fine(double cm) const;
   [[nodiscard]] QStringList markFigures(const SeamMark& mark) const;

@@ -12,8 +12,9 @@
 
 namespace scye {
 
-StyleGallery::StyleGallery(QWidget* parent)
-    : QListWidget(parent), styles_(styleLibrary()), pictures_(styles_.size()) {
+StyleGallery::StyleGallery(const Phrases& phrases, QWidget* parent)
+    : QListWidget(parent), phrases_(phrases), styles_(styleLibrary(phrases)),
+      pictures_(styles_.size()) {
   setAccessibleName(tr("Styles"));
   setItemDelegate(new StyleCard(this));
   setFlow(QListView::LeftToRight);
@@ -132,7 +133,7 @@ void StyleGallery::timerEvent(QTimerEvent* event) {
 
 QPixmap StyleGallery::paintedPicture(std::size_t at) {
   std::optional<StylePictures>& pictures = pictures_[at];
-  if (!pictures) pictures = stylePictures(styles_[at].design);
+  if (!pictures) pictures = stylePictures(phrases_, styles_[at].design);
   const QSize size = StyleCard::pictureSize(fontMetrics(), cardSize_.width());
   QPixmap pixmap(size * devicePixelRatioF());
   pixmap.setDevicePixelRatio(devicePixelRatioF());

@@ -15,7 +15,7 @@ namespace scye {
 class StyleGallery : public QListWidget {
   Q_OBJECT
 public:
-  explicit StyleGallery(QWidget* parent = nullptr);
+  explicit StyleGallery(const Phrases& phrases, QWidget* parent = nullptr);
 
   [[nodiscard]] const std::vector<Style>& styles() const { return styles_; }
   [[nodiscard]] bool isPainted() const { return next_ == styles_.size(); }
@@ -41,6 +41,7 @@ private:
   void paintAfresh(); // all pictures, from the first
   [[nodiscard]] QPixmap paintedPicture(std::size_t at);
 
+  const Phrases& phrases_;
   std::vector<Style> styles_;
   std::vector<QListWidgetItem*> cards_; // of the styles
   std::vector<std::optional<StylePictures>> pictures_;

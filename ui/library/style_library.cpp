@@ -33,14 +33,14 @@ std::string sleeveKey(const Design& design) {
 
 } // namespace
 
-std::vector<Style> styleLibrary() {
+std::vector<Style> styleLibrary(const Phrases& phrases) {
   const QDir folder(QStringLiteral(":/demos"));
   std::vector<Style> styles;
   for (const QString& name : folder.entryList(QDir::Files)) {
     const QString path = folder.filePath(name);
-    const auto read = readDesign(path);
+    const auto read = readDesign(path, phrases);
     if (const auto* design = std::get_if<Design>(&read))
-      styles.push_back({path, *design, styleInBrief(*design)});
+      styles.push_back({path, *design, styleInBrief(phrases, *design)});
   }
   std::stable_sort(styles.begin(), styles.end(), [](const Style& a, const Style& b) {
     const int figures[] = {a.design.option(Choice::Figure), b.design.option(Choice::Figure)};
@@ -49,8 +49,7 @@ std::vector<Style> styleLibrary() {
   return styles;
 }
 
-QString styleInBrief(const Design& design) {
-  const Phrases& phrases = builtinPhrases();
+QString styleInBrief(const Phrases& phrases, const Design& design) {
   const std::string sleeve = phrases.say("library.top." + optionKey(design, Choice::CapTop),
                                          {phraseParam("sleeve", sleeveKey(design))});
   return QString::fromStdString(phrases.say(
@@ -59,7 +58,7 @@ QString styleInBrief(const Design& design) {
                         textParam("sleeve", sleeve)}));
 }
 
-StylePictures stylePictures(const Design& design) {
+StylePictures stylePictures(const Phrases& phrases, const Design& design) {
   SchematicOptions options;
   options.dimensions = false;
   options.perRow = 0;
@@ -67,7 +66,7 @@ StylePictures stylePictures(const Design& design) {
   const GarmentDraft draft = draftGarment(design);
   StylePictures pictures;
   pictures.worn.groups.push_back(frontView(draft));
-  pictures.pieces = pieceSchematic(draft, builtinPhrases(), options);
+  pictures.pieces = pieceSchematic(draft, phrases, options);
   for (Group& group : pictures.pieces.groups) {
     group.labels.clear();
     std::erase_if(group.strokes, [](const Stroke& s) { return s.role == Role::Notch; });

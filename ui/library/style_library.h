@@ -3,6 +3,7 @@
 #pragma once
 
 #include "model/design.h"
+#include "model/phrases.h"
 #include "schematic/picture.h"
 
 #include <QString>
@@ -19,16 +20,16 @@ struct Style {
 
 // Those for women first, then for men, children and babies; by title among each other.
 // Cost: about 1 ms.
-[[nodiscard]] std::vector<Style> styleLibrary();
+[[nodiscard]] std::vector<Style> styleLibrary(const Phrases& phrases);
 
 // "Jacket, V neck, full sleeves", from its choices and how far the sleeves reach.
-[[nodiscard]] QString styleInBrief(const Design& design);
+[[nodiscard]] QString styleInBrief(const Phrases& phrases, const Design& design);
 
 // Put together and seen from the front, and the flat pieces it is made of, from one draft; without
 // words or dimensions.
 struct StylePictures {
   Picture worn, pieces;
 };
-[[nodiscard]] StylePictures stylePictures(const Design& design);
+[[nodiscard]] StylePictures stylePictures(const Phrases& phrases, const Design& design);
 
 } // namespace scye

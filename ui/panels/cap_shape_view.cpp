@@ -11,12 +11,12 @@ CapShapeView::CapShapeView(const PanelContext& context, QWidget* parent)
             options.unit = context.settings.unit();
             options.textHeight = textHeight;
             options.lit = context.attention.lit();
-            return capShapePicture(context.document.draft(), builtinPhrases(), options);
+            return capShapePicture(context.document.draft(), context.phrases(), options);
           },
           {1}, parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  setAccessibleName(phraseText("capShape.title"));
-  setToolTip(phraseText("capShape.tip"));
+  setAccessibleName(phraseText(context.phrases(), "capShape.title"));
+  setToolTip(phraseText(context.phrases(), "capShape.tip"));
   connect(&context.document, &Document::changed, this, [this](const Document::Event& event) {
     if (event.derived) refresh();
   });

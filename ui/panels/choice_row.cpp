@@ -10,17 +10,17 @@ namespace scye {
 ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, When when,
                      QObject* parent)
     : QObject(parent), context_(context), choice_(choice), when_(std::move(when)),
-      name_(new QLabel(choiceName(choice))), box_(new ChoiceBox) {
+      name_(new QLabel(choiceName(context_.phrases(), choice))), box_(new ChoiceBox) {
   const int line = grid->rowCount();
   for (int i = 0; i < int(info(choice).options.size()); ++i)
-    box_->addItem(optionName(choice, i));
+    box_->addItem(optionName(context_.phrases(), choice, i));
   box_->setAccessibleName(name_->text());
   name_->setBuddy(box_);
   name_->setWordWrap(true);
   grid->addWidget(name_, line, column::kName);
   grid->addWidget(box_, line, column::kFirst, 1, column::kAll - column::kFirst);
   connect(box_, &QComboBox::activated, this, [this](int option) {
-    context_.document.edit(choiceName(choice_),
+    context_.document.edit(choiceName(context_.phrases(), choice_),
                            Design(context_.document.design()).choose(choice_, option));
   });
   refresh();

@@ -92,8 +92,8 @@ private:
 
 EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name, QWidget* parent)
     : QWidget(parent), context_(context), ease_(ease), name_(new QLabel(name, this)),
-      box_(new FieldBox(info(ease).kind, this)), slider_(new FieldSlider(context, this)),
-      scale_(new Scale(*slider_, this)) {
+      box_(new FieldBox(info(ease).kind, context.phrases(), this)),
+      slider_(new FieldSlider(context, this)), scale_(new Scale(*slider_, this)) {
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins({});
   grid->setHorizontalSpacing(fontMetrics().averageCharWidth() / 2);
@@ -104,9 +104,9 @@ EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name,
   grid->addWidget(scale_, 2, 0, 1, 2);
   grid->setColumnStretch(0, 1);
   name_->setBuddy(box_);
-  box_->setAccessibleName(tr("%1, in hand").arg(fieldName(ease)));
+  box_->setAccessibleName(tr("%1, in hand").arg(fieldName(context_.phrases(), ease)));
   slider_->setField(ease);
-  slider_->setAccessibleName(tr("%1, slider in hand").arg(fieldName(ease)));
+  slider_->setAccessibleName(tr("%1, slider in hand").arg(fieldName(context_.phrases(), ease)));
   setTabOrder(slider_, box_);
 
   connect(box_, &FieldBox::focused, this, [this] { run_ = context_.document.newRun(); });
@@ -118,7 +118,7 @@ EaseDial::EaseDial(const PanelContext& context, Field ease, const QString& name,
       Q_EMIT slider_->startWanted();
     else
       say(QString::fromStdString(
-          refusalText(ease_, Refusal::NotANumber, builtinPhrases(), context_.settings.unit())));
+          refusalText(ease_, Refusal::NotANumber, context_.phrases(), context_.settings.unit())));
   });
   connect(slider_, &FieldSlider::spanned, scale_, qOverload<>(&QWidget::update));
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
@@ -140,10 +140,11 @@ void EaseDial::enter(double value, int run) {
   if (const auto refusal = check(ease_, value)) {
     box_->refuse();
     say(QString::fromStdString(
-        refusalText(ease_, *refusal, builtinPhrases(), context_.settings.unit())));
+        refusalText(ease_, *refusal, context_.phrases(), context_.settings.unit())));
     return;
   }
-  context_.document.edit(fieldName(ease_), Design(design).set(ease_, value), run);
+  context_.document.edit(fieldName(context_.phrases(), ease_), Design(design).set(ease_, value),
+                         run);
   refresh();
 }
 
@@ -158,11 +159,11 @@ void EaseDial::refresh() {
   box_->setFilledIn(!design.has(ease_));
   slider_->refresh();
   slider_->setToolTip(
-      worked
-          ? workedOutText()
-          : tr("Double click: back to %1").arg(shownValue(ease_, filledIn(design, ease_), unit)));
+      worked ? workedOutText(context_.phrases())
+             : tr("Double click: back to %1")
+                   .arg(shownValue(context_.phrases(), ease_, filledIn(design, ease_), unit)));
   if (box_->isRefused()) return; // what is wrong stays told
-  scale_->show(easeMarks(design, sizes, ease_), sizes[ease_],
+  scale_->show(easeMarks(context_.phrases(), design, sizes, ease_), sizes[ease_],
                worked ? tr("worked out for you") : QString(), false);
 }
 

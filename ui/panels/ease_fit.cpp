@@ -10,11 +10,12 @@ double addedForThickness(double stitchWidth) {
   return easeFor(Fit::Standard, stitchWidth).suggested() - easeFor(Fit::Standard).suggested();
 }
 
-QString rangeText(const EaseRange& range, LengthUnit unit) {
+QString rangeText(const Phrases& phrases, const EaseRange& range, LengthUnit unit) {
   Params params;
   if (range.low) params.push_back(lengthParam("low", *range.low));
   if (range.high) params.push_back(lengthParam("high", *range.high));
-  return phraseText(!range.low    ? "easeRange.upTo"
+  return phraseText(phrases,
+                    !range.low    ? "easeRange.upTo"
                     : !range.high ? "easeRange.from"
                                   : "easeRange.between",
                     params, unit);
@@ -25,9 +26,9 @@ QString rangeText(const EaseRange& range, LengthUnit unit) {
 EaseFit::EaseFit(const PanelContext& context, QWidget* parent)
     : ChoiceBox(parent), context_(context) {
   setAccessibleName(tr("Fit at the bust"));
-  setToolTip(phraseText("easeFit.source"));
+  setToolTip(phraseText(context_.phrases(), "easeFit.source"));
   for (const Fit fit : kFits)
-    addItem(phraseText("easeFit." + std::string(fitKey(fit))));
+    addItem(phraseText(context_.phrases(), "easeFit." + std::string(fitKey(fit))));
   connect(this, &QComboBox::activated, this, &EaseFit::choose);
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
     if (event.derived) refresh();
@@ -49,7 +50,9 @@ void EaseFit::refresh() {
   const Sizes& sizes = context_.document.draft().sizes;
   const double stitch = sizes.stitch.width;
   for (int i = 0; i < count(); ++i)
-    setItemData(i, rangeText(easeFor(kFits[i], stitch), context_.settings.unit()), Qt::ToolTipRole);
+    setItemData(i,
+                rangeText(context_.phrases(), easeFor(kFits[i], stitch), context_.settings.unit()),
+                Qt::ToolTipRole);
   setCurrentIndex(int(fitOf(sizes[Field::EaseBust] + easeHeld(sizes) - addedForThickness(stitch))));
   setAccessibleDescription(itemData(currentIndex(), Qt::ToolTipRole).toString() + u' ' + toolTip());
 }

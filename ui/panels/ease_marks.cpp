@@ -22,11 +22,13 @@ double easeHeld(const Sizes& sizes) {
   return sizes.fromGarment(Field::Bust) ? sizes.usualEase[std::size_t(Field::EaseBust)] : 0;
 }
 
-QList<EaseMark> easeMarks(const Design& design, const Sizes& sizes, Field ease) {
+QList<EaseMark> easeMarks(const Phrases& phrases, const Design& design, const Sizes& sizes,
+                          Field ease) {
   QList<EaseMark> marks;
   const auto add = [&](double value, const char* key) {
     const auto same = [&](const EaseMark& m) { return std::abs(m.value - value) < 0.05; };
-    if (std::none_of(marks.begin(), marks.end(), same)) marks.append({value, phraseText(key)});
+    if (std::none_of(marks.begin(), marks.end(), same))
+      marks.append({value, phraseText(phrases, key)});
   };
   if (ease == Field::EaseBust) {
     for (const Fit fit : kFits)

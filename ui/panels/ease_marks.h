@@ -15,7 +15,8 @@ struct EaseMark {
   QString name;
 };
 
-[[nodiscard]] QList<EaseMark> easeMarks(const Design& design, const Sizes& sizes, Field ease);
+[[nodiscard]] QList<EaseMark> easeMarks(const Phrases& phrases, const Design& design,
+                                        const Sizes& sizes, Field ease);
 
 // The published suggestion for a fabric of that stitch width, on a grain that stays within the fit.
 [[nodiscard]] double suggestedEase(Fit fit, double stitchWidth);

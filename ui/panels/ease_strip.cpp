@@ -25,7 +25,7 @@ EaseStrip::EaseStrip(const PanelContext& context, QWidget* parent)
     dials_.append(new EaseDial(context, field, name, this));
   worked_->setWordWrap(true);
   worked_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-  worked_->setToolTip(workedOutText());
+  worked_->setToolTip(workedOutText(context_.phrases()));
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
@@ -43,7 +43,8 @@ void EaseStrip::refresh() {
   const Sizes& sizes = context_.document.draft().sizes;
   worked_->setText(
       tr("%1 %2, worked out for you")
-          .arg(fieldName(field), shownValue(field, sizes[field], context_.settings.unit())));
+          .arg(fieldName(context_.phrases(), field),
+               shownValue(context_.phrases(), field, sizes[field], context_.settings.unit())));
   if (apart != worked_->isHidden()) return;
   worked_->setVisible(apart);
   updateGeometry();

@@ -118,13 +118,15 @@ bool isAdult(const Design& d) {
 
 // One choice for all measurements; a row may differ.
 QWidget* makeTakenOn(const PanelContext& context) {
-  auto* box = new TakenOnBox;
+  auto* box = new TakenOnBox(context.phrases());
   const auto refresh = [box, &document = context.document] {
     box->setWhere(document.design().as<Source>(Choice::TakenOn));
   };
-  QObject::connect(box, &TakenOnBox::chosen, box, [&document = context.document](Source where) {
-    document.edit(choiceName(Choice::TakenOn), takenOn(document.design(), where));
-  });
+  QObject::connect(box, &TakenOnBox::chosen, box,
+                   [&document = context.document, &phrases = context.phrases()](Source where) {
+                     document.edit(choiceName(phrases, Choice::TakenOn),
+                                   takenOn(document.design(), where));
+                   });
   QObject::connect(&context.document, &Document::changed, box,
                    [refresh](const Document::Event& event) {
                      if (event.design) refresh();
@@ -134,7 +136,7 @@ QWidget* makeTakenOn(const PanelContext& context) {
 }
 
 void fillMeasurements(FieldTable& t, const PanelContext& context) {
-  t.addNamed(choiceName(Choice::TakenOn), makeTakenOn(context));
+  t.addNamed(choiceName(context.phrases(), Choice::TakenOn), makeTakenOn(context));
   t.addChoice(Choice::FillFrom, isAdult);
   t.addWide(new EstimateNote(context));
   t.addHeads();

@@ -21,9 +21,9 @@ void EstimateNote::refresh() {
                                    [](const Finding& f) { return f.code.starts_with("doubt."); });
   QString text;
   if (isChild(context_.document.design()))
-    text = phraseText("estimate.children");
+    text = phraseText(context_.phrases(), "estimate.children");
   else if (derived.draft.sizes.beyondSurvey && !doubted)
-    text = phraseText("estimate.beyond");
+    text = phraseText(context_.phrases(), "estimate.beyond");
   setText(text);
   setVisible(!text.isEmpty());
 }

@@ -54,11 +54,11 @@ FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString
 }
 
 void FieldRow::addCell(const CellSpec& spec, const QString& name) {
-  auto* box = new FieldBox(info(spec.field).kind);
+  auto* box = new FieldBox(info(spec.field).kind, context_.phrases());
   const std::size_t at = cells_.size();
   box->setAccessibleName(spec.finished ? tr("%1, finished").arg(name)
                          : at == 0     ? name
-                                       : fieldName(spec.field));
+                                       : fieldName(context_.phrases(), spec.field));
   // With its unit a figure needs more than its column.
   const int from = unitInHead_ || spec.column == column::kFirst ? spec.column : spec.column - 1;
   grid_->addWidget(box, line_, from, 1, spec.column - from + 1, Qt::AlignRight);
@@ -168,21 +168,22 @@ void FieldRow::enter(std::size_t at, double value, int run) {
     return;
   }
   if (slider_) slider_->quiet();
-  context_.document.edit(fieldName(written), next, run);
+  context_.document.edit(fieldName(context_.phrases(), written), next, run);
   refresh();
 }
 
 void FieldRow::clear(Field field) {
   if (slider_) slider_->quiet();
-  context_.document.edit(fieldName(field), Design(context_.document.design()).clear(field));
+  context_.document.edit(fieldName(context_.phrases(), field),
+                         Design(context_.document.design()).clear(field));
 }
 
 void FieldRow::refuse(std::size_t at, Field field, Refusal refusal) {
   inHand_ = at;
   showSlider();
-  slider_->say(
-      QString::fromStdString(refusalText(field, refusal, builtinPhrases(), context_.settings.unit(),
-                                         whereTaken(context_.document.design(), field))));
+  slider_->say(QString::fromStdString(refusalText(field, refusal, context_.phrases(),
+                                                  context_.settings.unit(),
+                                                  whereTaken(context_.document.design(), field))));
   Q_EMIT inUse(this);
 }
 
@@ -225,8 +226,9 @@ void FieldRow::refresh() {
     const bool workedOut = isWorkedOut(design, target(c));
     c.box->setReadOnly(workedOut);
     c.box->setFilledIn(!c.spec.finished && !design.has(f));
-    const QString from = c.spec.finished ? QString() : estimateText(design, s, f, unit);
-    c.box->setToolTip(workedOut ? workedOutText() : from);
+    const QString from =
+        c.spec.finished ? QString() : estimateText(context_.phrases(), design, s, f, unit);
+    c.box->setToolTip(workedOut ? workedOutText(context_.phrases()) : from);
     c.box->setAccessibleDescription(c.box->toolTip());
   }
   if (!wanted) close();
@@ -236,7 +238,7 @@ void FieldRow::refresh() {
   if (flat) {
     const double around = shownIn(design, s, first) / flatShare(first, Source::Garment);
     const Params girth{lengthParam("girth", around)};
-    cells_.front().box->setToolTip(phraseText("garment.girth", girth, unit));
+    cells_.front().box->setToolTip(phraseText(context_.phrases(), "garment.girth", girth, unit));
     cells_.front().box->setAccessibleDescription(cells_.front().box->toolTip());
   }
   source_->setSign(isWorkedOut(design, first) ? QStringLiteral("=") : originSign(s, first));
@@ -251,12 +253,14 @@ QString FieldRow::sourceText(Field first, bool flat) const {
   const Sizes& s = sizes();
   if (isWorkedOut(design, first)) return tr("worked out");
   if (first == Field::SwatchWeight && s[first] == 0) return tr("not weighed");
-  if (flat && design.has(first)) return phraseText("garment.flat");
-  const QString origin = originName(s, first);
-  if (flat) return phraseText("garment.flatFilled", {textParam("origin", origin.toStdString())});
+  if (flat && design.has(first)) return phraseText(context_.phrases(), "garment.flat");
+  const QString origin = originName(context_.phrases(), s, first);
+  if (flat)
+    return phraseText(context_.phrases(), "garment.flatFilled",
+                      {textParam("origin", origin.toStdString())});
   const bool apart = design.as<Source>(Choice::TakenOn) == Source::Garment &&
                      canTakeOn(first, Source::Garment) && s.origin(first) == Origin::GivenBody;
-  return apart ? phraseText("origin.onBody") : origin;
+  return apart ? phraseText(context_.phrases(), "origin.onBody") : origin;
 }
 
 void FieldRow::refreshFinding() {
@@ -278,7 +282,7 @@ void FieldRow::refreshMark(const Finding* worst) {
   mark_->setVisible(worst && nameArea_->isVisibleTo(nameArea_->parentWidget()));
   if (!worst) return;
   mark_->setIcon(severityIcon(worst->severity));
-  const QString text = findingText(*worst, context_.settings.unit());
+  const QString text = findingText(context_.phrases(), *worst, context_.settings.unit());
   mark_->setToolTip(text);
   mark_->setAccessibleName(text);
 }
@@ -293,7 +297,8 @@ void FieldRow::refreshCard(const Finding* worst) {
     return;
   }
   if (!card_) {
-    card_ = new FindingCard(context_.document, context_.attention, grid_->parentWidget());
+    card_ = new FindingCard(context_.document, context_.attention, context_.phrases(),
+                            grid_->parentWidget());
     grid_->addWidget(card_, line_ + 2, 0, 1, column::kAll);
   }
   // Remedies of doubts come with them; others are found in a pause.
@@ -320,7 +325,7 @@ void FieldRow::openSourceMenu() {
       action->setCheckable(true);
       action->setChecked(design.has(first) && design.source(first) == source);
       connect(action, &QAction::triggered, this, [this, first, source] {
-        context_.document.edit(fieldName(first),
+        context_.document.edit(fieldName(context_.phrases(), first),
                                withSource(context_.document.design(), sizes(), first, source));
       });
     };
@@ -332,8 +337,10 @@ void FieldRow::openSourceMenu() {
   for (const Cell& c : cells_) {
     if (c.spec.finished) continue;
     const Field f = c.spec.field;
-    QAction* action = menu->addAction(
-        tr("%1: back to %2").arg(fieldName(f), shownValue(f, filledIn(design, f), unit)));
+    QAction* action =
+        menu->addAction(tr("%1: back to %2")
+                            .arg(fieldName(context_.phrases(), f),
+                                 shownValue(context_.phrases(), f, filledIn(design, f), unit)));
     action->setEnabled(design.has(f));
     connect(action, &QAction::triggered, this, [this, f] { clear(f); });
   }

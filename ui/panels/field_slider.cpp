@@ -6,7 +6,7 @@ FieldSlider::FieldSlider(const PanelContext& context, QWidget* parent)
     : ValueSlider(parent), context_(context) {
   connect(this, &ValueSlider::taken, this, [this] {
     context_.attention.light(field_);
-    context_.document.beginGesture(fieldName(field_));
+    context_.document.beginGesture(fieldName(context_.phrases(), field_));
   });
   connect(this, &ValueSlider::moved, this, &FieldSlider::move);
   connect(this, &ValueSlider::letGo, this, [this] {
@@ -21,7 +21,8 @@ FieldSlider::FieldSlider(const PanelContext& context, QWidget* parent)
   });
   connect(this, &ValueSlider::gaveUp, this, [this] { context_.document.cancelGesture(); });
   connect(this, &ValueSlider::startWanted, this, [this] {
-    context_.document.edit(fieldName(field_), Design(context_.document.design()).clear(field_));
+    context_.document.edit(fieldName(context_.phrases(), field_),
+                           Design(context_.document.design()).clear(field_));
   });
   connect(this, &ValueSlider::focusChanged, this, [this](bool has) {
     run_ = context_.document.newRun();
@@ -32,7 +33,7 @@ FieldSlider::FieldSlider(const PanelContext& context, QWidget* parent)
 void FieldSlider::setField(Field field) {
   field_ = field;
   run_ = context_.document.newRun();
-  setAccessibleName(tr("%1, slider").arg(fieldName(field)));
+  setAccessibleName(tr("%1, slider").arg(fieldName(context_.phrases(), field)));
   setOwnSpan();
   refresh();
 }
@@ -62,10 +63,12 @@ void FieldSlider::refresh() {
 }
 
 QString FieldSlider::lowText() const {
-  return valueText(info(field_).kind, low(), styleOf(field_, context_.settings.unit(), false));
+  return valueText(context_.phrases(), info(field_).kind, low(),
+                   styleOf(field_, context_.settings.unit(), false));
 }
 QString FieldSlider::highText() const {
-  return valueText(info(field_).kind, high(), styleOf(field_, context_.settings.unit(), false));
+  return valueText(context_.phrases(), info(field_).kind, high(),
+                   styleOf(field_, context_.settings.unit(), false));
 }
 
 void FieldSlider::move(double value) {
@@ -73,7 +76,7 @@ void FieldSlider::move(double value) {
   const Source where = whereTaken(next, field_);
   if (check(field_, value, where)) return;
   next.set(field_, value, where);
-  context_.document.edit(fieldName(field_), next, run_);
+  context_.document.edit(fieldName(context_.phrases(), field_), next, run_);
 }
 
 } // namespace scye

@@ -25,7 +25,7 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setColumnStretch(column::kName, 1);
   grid_->setColumnMinimumWidth(column::kName, 14 * gap);            // longer names wrap
   grid_->setColumnMinimumWidth(column::kSource, 2 * gap + gap / 2); // its sign; words with room
-  FieldBox box(FieldKind::Girth);
+  FieldBox box(FieldKind::Girth, context_.phrases());
   box.setValueStyle({LengthUnit::Centimetre, false, false});
   grid_->setColumnMinimumWidth(column::kFirst, box.sizeHint().width());
   grid_->setColumnMinimumWidth(column::kSecond, box.sizeHint().width());
@@ -77,11 +77,11 @@ void FieldTable::addMeasurement(Field m) {
   std::vector<CellSpec> cells{{m, column::kFirst}};
   if (const auto ease = easeOf(m)) cells.push_back({*ease, column::kSecond});
   if (hasFinished(m)) cells.push_back({m, column::kThird, true});
-  add(fieldName(m), std::move(cells), true, {});
+  add(fieldName(context_.phrases(), m), std::move(cells), true, {});
 }
 
 void FieldTable::addValue(Field field, When when) {
-  add(fieldName(field), {{field, column::kThird}}, false, std::move(when));
+  add(fieldName(context_.phrases(), field), {{field, column::kThird}}, false, std::move(when));
 }
 
 void FieldTable::addCount(const QString& name, Field count, Field over) {
@@ -126,11 +126,13 @@ void FieldTable::refreshHeads() {
   const bool garment = context_.document.design().as<Source>(Choice::TakenOn) == Source::Garment;
   const QString unit =
       context_.settings.unit() == LengthUnit::Inch ? tr("in inches") : tr("in centimetres");
-  unitHead_->setText(
-      garment ? phraseText("measure.unit.flat", {textParam("unit", unit.toStdString())}) : unit);
-  takenHead_->setText(phraseText(garment ? "measure.head.garment" : "measure.head.body"));
-  easeHead_->setText(garment ? phraseText("measure.head.change") : tr("Ease"));
-  easeHead_->setToolTip(garment ? phraseText("garment.change") : QString());
+  unitHead_->setText(garment ? phraseText(context_.phrases(), "measure.unit.flat",
+                                          {textParam("unit", unit.toStdString())})
+                             : unit);
+  takenHead_->setText(
+      phraseText(context_.phrases(), garment ? "measure.head.garment" : "measure.head.body"));
+  easeHead_->setText(garment ? phraseText(context_.phrases(), "measure.head.change") : tr("Ease"));
+  easeHead_->setToolTip(garment ? phraseText(context_.phrases(), "garment.change") : QString());
 }
 
 void FieldTable::changeEvent(QEvent* event) {

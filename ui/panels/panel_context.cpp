@@ -3,37 +3,39 @@
 #include "draft/complete.h"
 
 namespace scye {
-QString phraseText(const std::string& key, const Params& params, LengthUnit unit) {
-  return unbroken(builtinPhrases().say(key, params, unit));
+QString phraseText(const Phrases& phrases, const std::string& key, const Params& params,
+                   LengthUnit unit) {
+  return unbroken(phrases.say(key, params, unit));
 }
 
-QString fieldName(Field field) {
-  return phraseText("field." + std::string(info(field).key));
+QString fieldName(const Phrases& phrases, Field field) {
+  return phraseText(phrases, "field." + std::string(info(field).key));
 }
-QString choiceName(Choice choice) {
-  return phraseText("choice." + std::string(info(choice).key));
+QString choiceName(const Phrases& phrases, Choice choice) {
+  return phraseText(phrases, "choice." + std::string(info(choice).key));
 }
-QString optionName(Choice choice, int option) {
+QString optionName(const Phrases& phrases, Choice choice, int option) {
   const ChoiceInfo& i = info(choice);
-  return phraseText("choice." + std::string(i.key) + "." + std::string(i.options.begin()[option]));
+  return phraseText(phrases,
+                    "choice." + std::string(i.key) + "." + std::string(i.options.begin()[option]));
 }
 
-QString originName(const Sizes& sizes, Field field) {
+QString originName(const Phrases& phrases, const Sizes& sizes, Field field) {
   switch (sizes.origin(field)) {
   case Origin::GivenBody:
-    return phraseText("origin.body");
+    return phraseText(phrases, "origin.body");
   case Origin::GivenGarment:
-    return phraseText("origin.garment");
+    return phraseText(phrases, "origin.garment");
   case Origin::Set:
-    return phraseText("origin.set");
+    return phraseText(phrases, "origin.set");
   case Origin::Table:
-    return phraseText("origin.table", {textParam("size", sizes.tableSize)});
+    return phraseText(phrases, "origin.table", {textParam("size", sizes.tableSize)});
   case Origin::Estimate:
-    return phraseText("origin.estimate");
+    return phraseText(phrases, "origin.estimate");
   case Origin::Rule:
     break;
   }
-  return phraseText("origin.rule");
+  return phraseText(phrases, "origin.rule");
 }
 
 QString originSign(const Sizes& sizes, Field field) {
@@ -58,7 +60,8 @@ bool isChild(const Design& design) {
   return figure == Figure::Child || figure == Figure::Baby;
 }
 
-QString estimateText(const Design& design, const Sizes& sizes, Field measurement, LengthUnit unit) {
+QString estimateText(const Phrases& phrases, const Design& design, const Sizes& sizes,
+                     Field measurement, LengthUnit unit) {
   const Origin origin = sizes.origin(measurement);
   if (!isMeasurement(measurement) || design.has(measurement)) return {};
   const auto& likely = sizes.likely[std::size_t(measurement)];
@@ -69,12 +72,12 @@ QString estimateText(const Design& design, const Sizes& sizes, Field measurement
   }
   QString text;
   if (isChild(design))
-    text = origin == Origin::Table ? phraseText("estimate.child", params) : QString();
+    text = origin == Origin::Table ? phraseText(phrases, "estimate.child", params) : QString();
   else if (origin == Origin::Estimate && likely)
-    text = phraseText("estimate.source", params, unit);
+    text = phraseText(phrases, "estimate.source", params, unit);
   else if (origin == Origin::Table)
-    text = phraseText(likely ? "estimate.table" : "estimate.tableAlone", params, unit);
-  if (likely && sizes.beyondSurvey) text += u' ' + phraseText("estimate.beyond");
+    text = phraseText(phrases, likely ? "estimate.table" : "estimate.tableAlone", params, unit);
+  if (likely && sizes.beyondSurvey) text += u' ' + phraseText(phrases, "estimate.beyond");
   return text;
 }
 
@@ -94,17 +97,17 @@ ValueStyle styleOf(Field field, LengthUnit unit, bool showUnit) {
   return {unit, showUnit, ease};
 }
 
-QString shownValue(Field field, double value, LengthUnit unit) {
-  return valueText(info(field).kind, value, styleOf(field, unit, true));
+QString shownValue(const Phrases& phrases, Field field, double value, LengthUnit unit) {
+  return valueText(phrases, info(field).kind, value, styleOf(field, unit, true));
 }
 
 bool isWorkedOut(const Design& design, Field field) {
   return workedField(design.as<WorkedOut>(Choice::WorkedOut)) == field;
 }
 
-QString workedOutText() {
-  return phraseText("field.workedOut",
-                    {textParam("choice", choiceName(Choice::WorkedOut).toStdString())});
+QString workedOutText(const Phrases& phrases) {
+  return phraseText(phrases, "field.workedOut",
+                    {textParam("choice", choiceName(phrases, Choice::WorkedOut).toStdString())});
 }
 
 } // namespace scye

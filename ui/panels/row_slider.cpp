@@ -22,7 +22,7 @@ RowSlider::RowSlider(const PanelContext& context, QWidget* parent)
     : QWidget(parent), context_(context), name_(smallLabel(this)), low_(smallLabel(this)),
       slider_(new FieldSlider(context, this)), high_(smallLabel(this)),
       how_(new QuietButton(QuietButton::Looks::Aside, this)), likely_(smallLabel(this)),
-      worked_(new QLabel(workedOutText(), this)), refusal_(new QLabel(this)) {
+      worked_(new QLabel(workedOutText(context_.phrases()), this)), refusal_(new QLabel(this)) {
   auto* grid = new QGridLayout(this);
   const int gap = fontMetrics().averageCharWidth();
   grid->setContentsMargins(2 * gap, 0, 0, gap);
@@ -58,9 +58,9 @@ Field RowSlider::field() const {
 }
 
 void RowSlider::setField(Field field) {
-  name_->setText(fieldName(field));
+  name_->setText(fieldName(context_.phrases(), field));
   how_->setVisible(isMeasurement(field));
-  how_->setAccessibleName(tr("How to measure: %1").arg(fieldName(field)));
+  how_->setAccessibleName(tr("How to measure: %1").arg(fieldName(context_.phrases(), field)));
   slider_->setField(field);
   refresh();
 }
@@ -84,10 +84,11 @@ void RowSlider::showLikely() {
     return;
   }
   slider_->setLikely(std::pair(likely->low, likely->high));
-  likely_->setText(phraseText("estimate.likely",
+  likely_->setText(phraseText(context_.phrases(), "estimate.likely",
                               {lengthParam("low", likely->low), lengthParam("high", likely->high)},
                               unit));
-  const QString source = estimateText(context_.document.design(), sizes, field(), unit);
+  const QString source =
+      estimateText(context_.phrases(), context_.document.design(), sizes, field(), unit);
   likely_->setToolTip(source);
   slider_->setToolTip(source);
   slider_->setAccessibleDescription(source);

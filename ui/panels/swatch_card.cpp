@@ -27,7 +27,7 @@ SwatchCard::SwatchCard(const PanelContext& context, std::size_t at, QWidget* par
   label_->setPlaceholderText(tr("Swatch %1: what it is").arg(number));
   label_->setAccessibleName(tr("Swatch %1, what it is").arg(number));
   for (const char* use : {"same", "beforeWashing", "otherPattern"})
-    use_->addItem(phraseText(std::string("swatch.use.") + use));
+    use_->addItem(phraseText(context_.phrases(), std::string("swatch.use.") + use));
   use_->setAccessibleName(tr("Swatch %1, what it is for").arg(number));
   remove_->setIcon(icon("close"));
   remove_->setAutoRaise(true);
@@ -73,7 +73,7 @@ void SwatchCard::word(const QString& text, int line, int column) {
 
 void SwatchCard::addCell(const QString& name, double SwatchReading::*member, Field like, int line,
                          int column) {
-  auto* box = new FieldBox(info(like).kind, this);
+  auto* box = new FieldBox(info(like).kind, context_.phrases(), this);
   box->setAccessibleName(name);
   grid_->addWidget(box, line, column, Qt::AlignRight);
   const bool mayBeMissing = like != Field::SwatchWidth && like != Field::SwatchHeight;
@@ -111,7 +111,7 @@ void SwatchCard::refuse(Field field, Refusal refusal) {
   p.setColor(QPalette::WindowText, blockingColour(isDark(p)));
   refusal_->setPalette(p);
   refusal_->setText(QString::fromStdString(
-      refusalText(field, refusal, builtinPhrases(), context_.settings.unit())));
+      refusalText(field, refusal, context_.phrases(), context_.settings.unit())));
   refusal_->show();
 }
 

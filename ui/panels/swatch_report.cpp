@@ -17,26 +17,26 @@ double gaugeLength(LengthUnit unit) {
   return unit == LengthUnit::Inch ? 4 * kCmPerInch : 10;
 }
 
-std::string plainCount(double count) {
-  return numberText(count, 1);
+std::string plainCount(const Phrases& phrases, double count) {
+  return phrases.number(count, 1);
 }
 
 // How many stitches or rows the count may be off, 90 of 100 readings.
-std::string countReach(const Spread& size, double over) {
+std::string countReach(const Phrases& phrases, const Spread& size, double over) {
   const double reach = over * size.reach() / (size.value * size.value);
-  return numberText(reach, reach < 0.1 ? 2 : 1);
+  return phrases.number(reach, reach < 0.1 ? 2 : 1);
 }
 
 // A reach is small: in inches it is told in hundredths, not in the quarters of a tape.
-QString reachText(double cm, LengthUnit unit) {
+QString reachText(const Phrases& phrases, double cm, LengthUnit unit) {
   const double shown = unit == LengthUnit::Inch ? cm / kCmPerInch : cm;
   return QStringLiteral("± %1").arg(QString::fromStdString(
-             numberText(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
-         QChar(0x202f) + unitText(unit);
+             phrases.number(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
+         QChar(0x202f) + unitText(phrases, unit);
 }
 
-std::string percentChange(double share) {
-  return numberText(100 * std::abs(share), 1) + " %";
+std::string percentChange(const Phrases& phrases, double share) {
+  return phrases.percent(std::abs(share), 1);
 }
 
 } // namespace
@@ -52,19 +52,19 @@ SwatchReport::SwatchReport(const PanelContext& context, QWidget* parent)
     label->setWordWrap(true);
   more_->setForegroundRole(QPalette::PlaceholderText);
   wider_->setForegroundRole(QPalette::PlaceholderText);
-  gauge_->setToolTip(phraseText("swatch.reading"));
+  gauge_->setToolTip(phraseText(context_.phrases(), "swatch.reading"));
   auto* grid = new QGridLayout(effects_);
   grid->setContentsMargins({});
   grid->setHorizontalSpacing(gap);
   grid->setVerticalSpacing(gap / 3);
   grid->setColumnStretch(2, 1);
-  auto* head = new QLabel(phraseText("swatch.effects"));
+  auto* head = new QLabel(phraseText(context_.phrases(), "swatch.effects"));
   head->setWordWrap(true);
   head->setForegroundRole(QPalette::PlaceholderText);
   grid->addWidget(head, 0, 0, 1, 3);
   addEffect(tr("Bust, finished"), grid);
-  addEffect(fieldName(Field::HemToUnderarm), grid);
-  addEffect(fieldName(Field::SleeveLength), grid);
+  addEffect(fieldName(context_.phrases(), Field::HemToUnderarm), grid);
+  addEffect(fieldName(context_.phrases(), Field::SleeveLength), grid);
   addEffect(tr("Cap against armhole"), grid);
   for (QWidget* part : {static_cast<QWidget*>(gauge_), static_cast<QWidget*>(more_), effects_,
                         static_cast<QWidget*>(wider_)})
@@ -93,20 +93,22 @@ QString SwatchReport::gaugeText(const std::optional<SwatchGauge>& across,
   const double over = gaugeLength(unit);
   Params params{lengthParam("over", over)};
   if (across) {
-    params.push_back(textParam("stitches", plainCount(over / across->size.value)));
-    params.push_back(textParam("stitchesReach", countReach(across->size, over)));
+    params.push_back(
+        textParam("stitches", plainCount(context_.phrases(), over / across->size.value)));
+    params.push_back(
+        textParam("stitchesReach", countReach(context_.phrases(), across->size, over)));
   }
   if (along) {
-    params.push_back(textParam("rows", plainCount(over / along->size.value)));
-    params.push_back(textParam("rowsReach", countReach(along->size, over)));
+    params.push_back(textParam("rows", plainCount(context_.phrases(), over / along->size.value)));
+    params.push_back(textParam("rowsReach", countReach(context_.phrases(), along->size, over)));
   }
-  if (across && along) return phraseText("swatch.gauge", params, unit);
-  if (across) return phraseText("swatch.gauge.stitches", params, unit);
-  if (along) return phraseText("swatch.gauge.rows", params, unit);
+  if (across && along) return phraseText(context_.phrases(), "swatch.gauge", params, unit);
+  if (across) return phraseText(context_.phrases(), "swatch.gauge.stitches", params, unit);
+  if (along) return phraseText(context_.phrases(), "swatch.gauge.rows", params, unit);
   const StitchSize usual = context_.document.draft().sizes.stitch;
-  params.push_back(textParam("stitches", plainCount(over / usual.width)));
-  params.push_back(textParam("rows", plainCount(over / usual.height)));
-  return phraseText("swatch.gauge.usual", params, unit);
+  params.push_back(textParam("stitches", plainCount(context_.phrases(), over / usual.width)));
+  params.push_back(textParam("rows", plainCount(context_.phrases(), over / usual.height)));
+  return phraseText(context_.phrases(), "swatch.gauge.usual", params, unit);
 }
 
 QStringList SwatchReport::sentences() const {
@@ -114,18 +116,18 @@ QStringList SwatchReport::sentences() const {
   const GaugeReport& gauge = derived.gauge;
   QStringList out;
   if (gauge.across) {
-    out.append(phraseText("swatch.reading"));
+    out.append(phraseText(context_.phrases(), "swatch.reading"));
     const double perCm = 1 / derived.draft.sizes.stitch.width;
     if (const YarnClass* named = yarnClassByGauge(perCm))
-      out.append(
-          phraseText("swatch.class", {phraseParam("class", "yarn." + std::string(named->key)),
-                                      numberParam("number", named->number)}));
+      out.append(phraseText(context_.phrases(), "swatch.class",
+                            {phraseParam("class", "yarn." + std::string(named->key)),
+                             numberParam("number", named->number)}));
   }
   const auto washed = [&](const std::optional<double>& share, const char* shorter,
                           const char* longer) {
     if (share)
-      out.append(
-          phraseText(*share < 0 ? shorter : longer, {textParam("share", percentChange(*share))}));
+      out.append(phraseText(context_.phrases(), *share < 0 ? shorter : longer,
+                            {textParam("share", percentChange(context_.phrases(), *share))}));
   };
   washed(gauge.washedAcross(), "swatch.washed.narrower", "swatch.washed.wider");
   washed(gauge.washedAlong(), "swatch.washed.shorter", "swatch.washed.longer");
@@ -135,8 +137,9 @@ QStringList SwatchReport::sentences() const {
     out.append(QStringLiteral("%1: %2").arg(label, gaugeText(gauge.otherAcross, gauge.otherAlong)));
   }
   if (gauge.gramsPerSquareMetre > 0)
-    out.append(phraseText("swatch.weight",
-                          {textParam("grams", numberText(gauge.gramsPerSquareMetre, 0))}));
+    out.append(
+        phraseText(context_.phrases(), "swatch.weight",
+                   {textParam("grams", context_.phrases().number(gauge.gramsPerSquareMetre, 0))}));
   return out;
 }
 
@@ -157,8 +160,9 @@ void SwatchReport::showEffects() {
   const GaugeEffect& effect = *derived.gaugeEffect;
   const LengthUnit unit = context_.settings.unit();
   const auto show = [&](const Effect& row, std::optional<double> value, double reach, bool known) {
-    QString text = known ? reachText(reach, unit) : tr("rows not counted");
-    if (value) text.prepend(valueText(FieldKind::Length, *value, {unit, false}) + u' ');
+    QString text = known ? reachText(context_.phrases(), reach, unit) : tr("rows not counted");
+    if (value)
+      text.prepend(valueText(context_.phrases(), FieldKind::Length, *value, {unit, false}) + u' ');
     row.figure->setText(text);
     row.band->setReach(reach);
     row.band->setVisible(known);
@@ -172,8 +176,8 @@ void SwatchReport::showEffects() {
   show(rows_[3], std::nullopt, effect.match, derived.knit.capKnitted);
   rows_[3].name->setVisible(derived.knit.capKnitted);
   rows_[3].figure->setVisible(derived.knit.capKnitted);
-  wider_->setText(
-      phraseText("swatch.wider", {lengthParam("length", std::ceil(effect.swatchForBust))}, unit));
+  wider_->setText(phraseText(context_.phrases(), "swatch.wider",
+                             {lengthParam("length", std::ceil(effect.swatchForBust))}, unit));
   // No wider swatch helps while the swatches contradict each other.
   wider_->setVisible(!findCode(derived.findings, "swatch.disagree"));
 }

@@ -13,15 +13,14 @@
 namespace scye {
 namespace {
 
-QString namesOf(const std::vector<Field>& fields) {
+QString namesOf(const Phrases& phrases, const std::vector<Field>& fields) {
   constexpr std::size_t kMostNamed = 4;
-  QStringList names;
+  std::vector<std::string> names;
   for (std::size_t i = 0; i < std::min(fields.size(), kMostNamed); ++i)
-    names.append(fieldName(fields[i]));
-  QString text = names.join(QStringLiteral(", "));
-  if (fields.size() > kMostNamed)
-    text += WearerRow::tr(" and %n more", nullptr, int(fields.size() - kMostNamed));
-  return text;
+    names.push_back(fieldName(phrases, fields[i]).toStdString());
+  const QString text = QString::fromStdString(phrases.rules().commas(names));
+  if (fields.size() <= kMostNamed) return text;
+  return WearerRow::tr("%1 and %n more", nullptr, int(fields.size() - kMostNamed)).arg(text);
 }
 
 } // namespace
@@ -72,7 +71,7 @@ void WearerRow::refresh() {
   if (told)
     note_->setText(tr("%1's measurements, kept on %2, differ from this design's: %3.")
                        .arg(kept->name, QLocale().toString(kept->date(), QLocale::ShortFormat),
-                            namesOf(differ)));
+                            namesOf(context_.phrases(), differ)));
   note_->setVisible(told);
   takeOver_->setVisible(told);
 }

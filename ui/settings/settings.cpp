@@ -10,8 +10,9 @@ namespace scye {
 namespace {
 
 constexpr char kUnit[] = "unit", kLook[] = "look", kTextSize[] = "textSize", kGrid[] = "grid",
-               kStitches[] = "stitches", kTerms[] = "directions/terms", kPaper[] = "export/paper",
-               kDpi[] = "export/dpi", kRecent[] = "files/recent", kFolder[] = "files/folder";
+               kStitches[] = "stitches", kTerms[] = "directions/terms", kLanguage[] = "language",
+               kPaper[] = "export/paper", kDpi[] = "export/dpi", kRecent[] = "files/recent",
+               kFolder[] = "files/folder";
 constexpr double kLeastDpi = 30, kUsualDpi = 200, kMostDpi = 600;
 
 QString wordFor(bool yes) {
@@ -20,9 +21,20 @@ QString wordFor(bool yes) {
 
 } // namespace
 
-Settings::Settings(const QString& path, QObject* parent) : QObject(parent), store_(path) {
+Settings::Settings(const QString& path, const Phrases& phrases, QObject* parent)
+    : QObject(parent), phrases_(phrases), store_(path) {
   connect(&store_, &PreferenceStore::failed, this, &Settings::failed);
   if (!QFileInfo::exists(path)) takeFormer(path);
+}
+
+QString Settings::languageIn(const QString& path) {
+  return PreferenceStore(path).text(QLatin1String(kLanguage));
+}
+QString Settings::language() const {
+  return store_.text(QLatin1String(kLanguage));
+}
+void Settings::setLanguage(const QString& tag) {
+  put(kLanguage, tag);
 }
 
 // They stood in a file of another kind beside it before.

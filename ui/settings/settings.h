@@ -17,7 +17,14 @@ inline constexpr double kLeastTextSize = 1, kMostTextSize = 2; // of the desktop
 class Settings : public QObject {
   Q_OBJECT
 public:
-  explicit Settings(const QString& path, QObject* parent = nullptr);
+  // `phrases`: all words that are not Qt's, in the language that was chosen at the start.
+  Settings(const QString& path, const Phrases& phrases, QObject* parent = nullptr);
+
+  [[nodiscard]] const Phrases& phrases() const { return phrases_; }
+  // A BCP 47 tag; empty: the desktop's. It holds from the next start.
+  [[nodiscard]] QString language() const;
+  void setLanguage(const QString& tag);
+  [[nodiscard]] static QString languageIn(const QString& path);
 
   [[nodiscard]] LengthUnit unit() const;
   void setUnit(LengthUnit unit);
@@ -51,6 +58,7 @@ private:
   void put(const char* key, const Value& value);
   void takeFormer(const QString& path);
 
+  const Phrases& phrases_;
   PreferenceStore store_;
 };
 

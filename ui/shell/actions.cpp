@@ -28,97 +28,103 @@ QAction* make(QMainWindow& window, const char* sign, const QString& text,
 } // namespace
 
 Actions::Actions(QMainWindow& w) {
-  const auto tr = [](const char* text) { return ActionText::tr(text); };
-  newDesign = make(w, "new", tr("&New design"), {QKeySequence::New});
-  newFromStyle =
-      make(w, nullptr, tr("New from a s&tyle…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
-  open = make(w, "open", tr("&Open…"), {QKeySequence::Open});
-  save = make(w, "save", tr("&Save"), {QKeySequence::Save});
-  saveAs = make(w, nullptr, tr("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});
-  exportSvg = make(w, nullptr, tr("As &SVG…"));
-  exportPng = make(w, nullptr, tr("As &PNG…"));
-  exportPdf = make(w, "export", tr("As P&DF…"), {QKeySequence(Qt::CTRL | Qt::Key_E)});
-  exportPdf->setIconText(tr("Export"));
-  exportPdf->setToolTip(tr("Export the schematic"));
-  print = make(w, "print", tr("&Print…"), {QKeySequence::Print});
-  exportDirections = make(w, nullptr, tr("Export &directions…"));
-  exportChart = make(w, nullptr, tr("Export &chart…"));
-  exportRows = make(w, nullptr, tr("Export &row table…"));
-  printDirections = make(w, nullptr, tr("Print d&irections…"));
-  printChart = make(w, nullptr, tr("Print c&hart…"));
-  quit = make(w, nullptr, tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
-  undo = make(w, "undo", tr("&Undo"), {QKeySequence::Undo});
-  redo = make(w, "redo", tr("&Redo"), {QKeySequence::Redo, QKeySequence(Qt::CTRL | Qt::Key_Y)});
-  zoomIn = make(w, "zoom-in", tr("Zoom &in"),
+  newDesign = make(w, "new", ActionText::tr("&New design"), {QKeySequence::New});
+  newFromStyle = make(w, nullptr, ActionText::tr("New from a s&tyle…"),
+                      {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
+  open = make(w, "open", ActionText::tr("&Open…"), {QKeySequence::Open});
+  save = make(w, "save", ActionText::tr("&Save"), {QKeySequence::Save});
+  saveAs = make(w, nullptr, ActionText::tr("Save &as…"),
+                {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});
+  exportSvg = make(w, nullptr, ActionText::tr("As &SVG…"));
+  exportPng = make(w, nullptr, ActionText::tr("As &PNG…"));
+  exportPdf = make(w, "export", ActionText::tr("As P&DF…"), {QKeySequence(Qt::CTRL | Qt::Key_E)});
+  exportPdf->setIconText(ActionText::tr("Export"));
+  exportPdf->setToolTip(ActionText::tr("Export the schematic"));
+  print = make(w, "print", ActionText::tr("&Print…"), {QKeySequence::Print});
+  exportDirections = make(w, nullptr, ActionText::tr("Export &directions…"));
+  exportChart = make(w, nullptr, ActionText::tr("Export &chart…"));
+  exportRows = make(w, nullptr, ActionText::tr("Export &row table…"));
+  printDirections = make(w, nullptr, ActionText::tr("Print d&irections…"));
+  printChart = make(w, nullptr, ActionText::tr("Print c&hart…"));
+  quit = make(w, nullptr, ActionText::tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
+  undo = make(w, "undo", ActionText::tr("&Undo"), {QKeySequence::Undo});
+  redo = make(w, "redo", ActionText::tr("&Redo"),
+              {QKeySequence::Redo, QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  zoomIn = make(w, "zoom-in", ActionText::tr("Zoom &in"),
                 {QKeySequence::ZoomIn, QKeySequence(Qt::CTRL | Qt::Key_Equal)});
-  zoomOut = make(w, "zoom-out", tr("Zoom &out"), {QKeySequence::ZoomOut});
-  fit = make(w, "fit", tr("&All pieces"), {QKeySequence(Qt::CTRL | Qt::Key_0)});
-  grid = make(w, "grid", tr("&Grid"), {QKeySequence(Qt::CTRL | Qt::Key_G)});
+  zoomOut = make(w, "zoom-out", ActionText::tr("Zoom &out"), {QKeySequence::ZoomOut});
+  fit = make(w, "fit", ActionText::tr("&All pieces"), {QKeySequence(Qt::CTRL | Qt::Key_0)});
+  grid = make(w, "grid", ActionText::tr("&Grid"), {QKeySequence(Qt::CTRL | Qt::Key_G)});
   grid->setCheckable(true);
-  wholeStitches = make(w, "stitches", tr("&Whole stitches"), {QKeySequence(Qt::CTRL | Qt::Key_K)});
+  wholeStitches =
+      make(w, "stitches", ActionText::tr("&Whole stitches"), {QKeySequence(Qt::CTRL | Qt::Key_K)});
   wholeStitches->setCheckable(true);
-  wholeStitches->setToolTip(tr("The knitted outline over the drafted one"));
-  drafting = make(w, nullptr, tr("&Draft"), {QKeySequence(Qt::Key_F2)});
-  knitting = make(w, nullptr, tr("&Knit"), {QKeySequence(Qt::Key_F3)});
-  makingUp = make(w, nullptr, tr("&Make up"), {QKeySequence(Qt::Key_F4)});
-  drafting->setToolTip(tr("Measure and draft: the pieces and their ease (F2)"));
-  knitting->setToolTip(tr("Knit: directions and chart (F3)"));
-  makingUp->setToolTip(tr("Make up: pins, finished sizes, seams (F4)"));
+  wholeStitches->setToolTip(ActionText::tr("The knitted outline over the drafted one"));
+  drafting = make(w, nullptr, ActionText::tr("&Draft"), {QKeySequence(Qt::Key_F2)});
+  knitting = make(w, nullptr, ActionText::tr("&Knit"), {QKeySequence(Qt::Key_F3)});
+  makingUp = make(w, nullptr, ActionText::tr("&Make up"), {QKeySequence(Qt::Key_F4)});
+  drafting->setToolTip(ActionText::tr("Measure and draft: the pieces and their ease (F2)"));
+  knitting->setToolTip(ActionText::tr("Knit: directions and chart (F3)"));
+  makingUp->setToolTip(ActionText::tr("Make up: pins, finished sizes, seams (F4)"));
   auto* stages = new QActionGroup(&w);
   for (QAction* a : {drafting, knitting, makingUp}) {
     a->setCheckable(true);
     stages->addAction(a);
   }
   drafting->setChecked(true);
-  directions = make(w, nullptr, tr("&Directions"), {QKeySequence(Qt::CTRL | Qt::Key_1)});
-  chart = make(w, nullptr, tr("&Chart"), {QKeySequence(Qt::CTRL | Qt::Key_2)});
-  sizes = make(w, nullptr, tr("&Finished sizes and pins"), {QKeySequence(Qt::CTRL | Qt::Key_3)});
-  enlarge = make(w, "enlarge", tr("The &page alone"), {QKeySequence(Qt::Key_F9)});
+  directions =
+      make(w, nullptr, ActionText::tr("&Directions"), {QKeySequence(Qt::CTRL | Qt::Key_1)});
+  chart = make(w, nullptr, ActionText::tr("&Chart"), {QKeySequence(Qt::CTRL | Qt::Key_2)});
+  sizes = make(w, nullptr, ActionText::tr("&Finished sizes and pins"),
+               {QKeySequence(Qt::CTRL | Qt::Key_3)});
+  enlarge = make(w, "enlarge", ActionText::tr("The &page alone"), {QKeySequence(Qt::Key_F9)});
   enlarge->setCheckable(true);
-  answers = make(w, "fits", tr("&Fit and findings"), {QKeySequence(Qt::CTRL | Qt::Key_4)});
+  answers =
+      make(w, "fits", ActionText::tr("&Fit and findings"), {QKeySequence(Qt::CTRL | Qt::Key_4)});
   answers->setCheckable(true);
   answers->setChecked(true);
-  centimetres = make(w, nullptr, tr("&Centimetres"));
-  inches = make(w, nullptr, tr("&Inches"));
-  centimetres->setIconText(tr("cm"));
-  inches->setIconText(tr("in"));
+  centimetres = make(w, nullptr, ActionText::tr("&Centimetres"));
+  inches = make(w, nullptr, ActionText::tr("&Inches"));
+  centimetres->setIconText(ActionText::tr("cm"));
+  inches->setIconText(ActionText::tr("in"));
   auto* units = new QActionGroup(&w);
   for (QAction* a : {centimetres, inches}) {
     a->setCheckable(true);
     units->addAction(a);
   }
-  guide = make(w, nullptr, tr("&Measuring guide"), {QKeySequence::HelpContents});
-  keys = make(w, nullptr, tr("&Keys"), {QKeySequence(Qt::Key_Question)});
-  about = make(w, nullptr, tr("&About Scyewright"));
-  before =
-      make(w, nullptr, tr("Lay the state &before under it"), {QKeySequence(Qt::CTRL | Qt::Key_B)});
+  guide = make(w, nullptr, ActionText::tr("&Measuring guide"), {QKeySequence::HelpContents});
+  keys = make(w, nullptr, ActionText::tr("&Keys"), {QKeySequence(Qt::Key_Question)});
+  about = make(w, nullptr, ActionText::tr("&About Scyewright"));
+  before = make(w, nullptr, ActionText::tr("Lay the state &before under it"),
+                {QKeySequence(Qt::CTRL | Qt::Key_B)});
   before->setCheckable(true);
   before->setToolTip(
-      tr("The garment as it was before the last change; Undo takes the change back"));
-  nextPart = make(w, nullptr, tr("Next &part of the window"), {QKeySequence(Qt::Key_F6)});
-  partBefore = make(w, nullptr, tr("Part before"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)});
+      ActionText::tr("The garment as it was before the last change; Undo takes the change back"));
+  nextPart =
+      make(w, nullptr, ActionText::tr("Next &part of the window"), {QKeySequence(Qt::Key_F6)});
+  partBefore =
+      make(w, nullptr, ActionText::tr("Part before"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)});
   makeMenus(w);
 }
 
 void Actions::makeMenus(QMainWindow& w) {
-  const auto tr = [](const char* text) { return ActionText::tr(text); };
-  QMenu* file = w.menuBar()->addMenu(tr("&File"));
+  QMenu* file = w.menuBar()->addMenu(ActionText::tr("&File"));
   file->addActions({newDesign, newFromStyle, open});
-  recent = file->addMenu(tr("Open &recent"));
+  recent = file->addMenu(ActionText::tr("Open &recent"));
   file->addSeparator();
   file->addActions({save, saveAs});
   file->addSeparator();
-  QMenu* schematic = file->addMenu(tr("&Export schematic"));
+  QMenu* schematic = file->addMenu(ActionText::tr("&Export schematic"));
   schematic->addActions({exportSvg, exportPng, exportPdf});
   file->addActions({exportDirections, exportChart, exportRows});
   file->addSeparator();
   file->addActions({print, printDirections, printChart});
   file->addSeparator();
   file->addAction(quit);
-  QMenu* edit = w.menuBar()->addMenu(tr("&Edit"));
+  QMenu* edit = w.menuBar()->addMenu(ActionText::tr("&Edit"));
   edit->addActions({undo, redo});
-  wearer = w.menuBar()->addMenu(tr("&Wearer"));
-  QMenu* view = w.menuBar()->addMenu(tr("&View"));
+  wearer = w.menuBar()->addMenu(ActionText::tr("&Wearer"));
+  QMenu* view = w.menuBar()->addMenu(ActionText::tr("&View"));
   view->addActions({fit, zoomIn, zoomOut, grid, wholeStitches, before});
   view->addSeparator();
   view->addActions({drafting, knitting, makingUp});
@@ -126,9 +132,10 @@ void Actions::makeMenus(QMainWindow& w) {
   view->addActions({directions, chart, sizes, enlarge, answers});
   view->addSeparator();
   view->addActions({centimetres, inches});
-  appearance = view->addMenu(tr("App&earance"));
+  appearance = view->addMenu(ActionText::tr("App&earance"));
+  language = view->addMenu(ActionText::tr("&Language"));
   view->addActions({nextPart, partBefore});
-  QMenu* help = w.menuBar()->addMenu(tr("&Help"));
+  QMenu* help = w.menuBar()->addMenu(ActionText::tr("&Help"));
   help->addActions({guide, keys, about});
 }
 

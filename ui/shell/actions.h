@@ -25,7 +25,7 @@ struct Actions {
   QAction* before; // the garment before the last change, laid under the present one
   QAction *nextPart, *partBefore;
   QAction *guide, *keys, *about;
-  QMenu *recent, *wearer, *appearance;
+  QMenu *recent, *wearer, *appearance, *language;
 
   // What needs a design on the drawing table.
   void setWorking(bool working);

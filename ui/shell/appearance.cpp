@@ -64,11 +64,10 @@ void Appearance::apply() {
 }
 
 void fillAppearanceMenu(QMenu& menu, Settings& settings) {
-  const auto tr = [](const char* text) { return AppearanceText::tr(text); };
   auto* looks = new QActionGroup(&menu);
-  for (const auto& [look, name] :
-       {std::pair(Look::Desktop, tr("As the &desktop")), std::pair(Look::Light, tr("&Light")),
-        std::pair(Look::Dark, tr("D&ark"))}) {
+  for (const auto& [look, name] : {std::pair(Look::Desktop, AppearanceText::tr("As the &desktop")),
+                                   std::pair(Look::Light, AppearanceText::tr("&Light")),
+                                   std::pair(Look::Dark, AppearanceText::tr("D&ark"))}) {
     QAction* action = looks->addAction(name);
     action->setCheckable(true);
     action->setData(int(look));
@@ -77,7 +76,7 @@ void fillAppearanceMenu(QMenu& menu, Settings& settings) {
   }
   auto* sizes = new QActionGroup(&menu);
   for (const int percent : {100, 125, 150, 200}) {
-    QAction* action = sizes->addAction(tr("Text %1 %").arg(percent));
+    QAction* action = sizes->addAction(AppearanceText::tr("Text %1 %").arg(percent));
     action->setCheckable(true);
     action->setData(percent);
     QObject::connect(action, &QAction::triggered, &settings,

@@ -78,12 +78,12 @@ ExportOptions ExportStrip::options() const {
 }
 
 ExportStrip::Maker ExportStrip::maker() {
-  return [present = document_.present(), unit = settings_.unit()] {
-    return [derived = present(), unit](double textHeight) {
+  return [present = document_.present(), unit = settings_.unit(), &phrases = settings_.phrases()] {
+    return [derived = present(), unit, &phrases](double textHeight) {
       SchematicOptions options;
       options.unit = unit;
       options.textHeight = textHeight;
-      return pieceSchematic(derived->draft, builtinPhrases(), options);
+      return pieceSchematic(derived->draft, phrases, options);
     };
   };
 }

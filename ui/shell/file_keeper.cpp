@@ -39,7 +39,7 @@ std::optional<FileKeeper::Read> FileKeeper::read(const QString& path) {
   FileText file;
   auto result = resultBeside<std::variant<Design, ReadRefusal>>([&] {
     file = readDesignText(path);
-    return designOf(file);
+    return designOf(file, settings_.phrases());
   });
   if (auto* design = std::get_if<Design>(&result)) {
     unreadable_.remove(whole(path));

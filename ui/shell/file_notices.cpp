@@ -11,7 +11,7 @@ namespace scye {
 FileNotices::FileNotices(Document& document, FileWatch& watch, FileKeeper& files,
                          Recovery& recovery, Settings& settings, Banner& banner, QObject* parent)
     : QObject(parent), document_(document), watch_(watch), files_(files), recovery_(recovery),
-      banner_(banner) {
+      banner_(banner), phrases_(settings.phrases()) {
   connect(&watch_, &FileWatch::changed, this, &FileNotices::onDisk);
   connect(&recovery_, &Recovery::failed, this, [this](const QString& reason) {
     banner_.say(Severity::Warning, tr("No copy of your unsaved work can be kept."),
@@ -24,7 +24,7 @@ FileNotices::FileNotices(Document& document, FileWatch& watch, FileKeeper& files
 
 QString FileNotices::nameOf(const Recovery::Copy& copy) const {
   if (!copy.original.isEmpty()) return QFileInfo(copy.original).fileName();
-  const auto read = readDesign(copy.file);
+  const auto read = readDesign(copy.file, phrases_);
   const auto* design = std::get_if<Design>(&read);
   return design && !design->title.empty() ? QString::fromStdString(design->title)
                                           : tr("a design that was never saved");
@@ -57,7 +57,7 @@ void FileNotices::open(const Recovery::Copy& copy) {
     offerRecovered();
     if (!offering_) watch_.look(); // its file may have changed since
   } else if (QFileInfo::exists(copy.file) &&
-             std::holds_alternative<Design>(readDesign(copy.file))) {
+             std::holds_alternative<Design>(readDesign(copy.file, phrases_))) {
     offerRecovered(); // she would rather stay where she is
   }
 }

@@ -31,6 +31,7 @@ private:
   FileKeeper& files_;
   Recovery& recovery_;
   Banner& banner_;
+  const Phrases& phrases_;
   bool offering_ = false;
   QString saidOfDisk_;
 };

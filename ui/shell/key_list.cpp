@@ -17,22 +17,21 @@ struct KeyText {
 };
 
 QList<std::pair<QString, QString>> keysOf(const QWidget& window) {
-  const auto tr = [](const char* text) { return KeyText::tr(text); };
   QList<std::pair<QString, QString>> keys;
   for (const QAction* action : window.findChildren<QAction*>(Qt::FindDirectChildrenOnly))
     if (!action->shortcut().isEmpty())
       keys.append({QKeySequence::listToString(action->shortcuts(), QKeySequence::NativeText),
                    action->text().remove(u'&').section(u':', 0, 0)});
   keys.append({
-      {tr("F6, Shift+F6"), tr("from part to part of the window")},
-      {tr("Alt+1 to Alt+8"), tr("to a section of the measurements")},
-      {tr("Return"), tr("in a box: take the figure, and down a row")},
-      {tr("Escape"), tr("in a box: the old figure again; in a drag: give it up")},
-      {tr("H, Shift+H"), tr("on the drawing: from handle to handle")},
-      {tr("arrows"), tr("on the drawing: move the handle, or the drawing")},
-      {tr("Shift+arrows"), tr("move the handle by whole stitches and rows")},
-      {tr("F"), tr("on the drawing: all pieces")},
-      {tr("double click"), tr("on a slider: back to the start value")},
+      {KeyText::tr("F6, Shift+F6"), KeyText::tr("from part to part of the window")},
+      {KeyText::tr("Alt+1 to Alt+8"), KeyText::tr("to a section of the measurements")},
+      {KeyText::tr("Return"), KeyText::tr("in a box: take the figure, and down a row")},
+      {KeyText::tr("Escape"), KeyText::tr("in a box: the old figure again; in a drag: give it up")},
+      {KeyText::tr("H, Shift+H"), KeyText::tr("on the drawing: from handle to handle")},
+      {KeyText::tr("arrows"), KeyText::tr("on the drawing: move the handle, or the drawing")},
+      {KeyText::tr("Shift+arrows"), KeyText::tr("move the handle by whole stitches and rows")},
+      {KeyText::tr("F"), KeyText::tr("on the drawing: all pieces")},
+      {KeyText::tr("double click"), KeyText::tr("on a slider: back to the start value")},
   });
   return keys;
 }

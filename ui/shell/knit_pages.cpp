@@ -5,16 +5,22 @@
 #include <QCoreApplication>
 
 namespace scye {
+namespace {
+
+struct PageText {
+  Q_DECLARE_TR_FUNCTIONS(KnitPages)
+};
+
+} // namespace
 
 KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
     : directions(new DirectionsPage(document, attention, settings)),
       chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)),
       worn(new WornPage(document, settings)) {
-  const auto tr = [](const char* text) { return QCoreApplication::translate("KnitPages", text); };
-  area.addPage(Stage::Knitting, tr("Directions"), directions);
-  area.addPage(Stage::Knitting, tr("Chart"), chart);
-  area.addPage(Stage::MakingUp, tr("Finished sizes and pins"), sizes);
-  area.addPage(Stage::Drafting, tr("Worn"), worn);
+  area.addPage(Stage::Knitting, PageText::tr("Directions"), directions);
+  area.addPage(Stage::Knitting, PageText::tr("Chart"), chart);
+  area.addPage(Stage::MakingUp, PageText::tr("Finished sizes and pins"), sizes);
+  area.addPage(Stage::Drafting, PageText::tr("Worn"), worn);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
   QObject::connect(&attention, &Attention::rowsAsked, directions,

@@ -3,6 +3,7 @@
 #include "canvas/drawing_table.h"
 #include "guide/guide_window.h"
 #include "look/icons.h"
+#include "model/languages.h"
 #include "panels/edit_panel.h"
 #include "shell/banner.h"
 #include "shell/export_strip.h"
@@ -24,9 +25,10 @@
 
 namespace scye {
 
-MainWindow::MainWindow(const AppPaths& paths)
-    : paths_(paths), settings_(paths.settings), appearance_(settings_), state_(paths.windowState),
-      wearers_(paths.wearers), actions_(std::make_unique<Actions>(*this)),
+MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
+    : paths_(paths), settings_(paths.settings, phrases), appearance_(settings_),
+      state_(paths.windowState), wearers_(paths.wearers, phrases),
+      actions_(std::make_unique<Actions>(*this)),
       files_(new FileKeeper(document_, watch_, settings_, this)),
       recovery_(new Recovery(document_, watch_, paths.recovery, this)),
       head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
@@ -183,6 +185,7 @@ void MainWindow::connectActions() {
             banner_->say(Severity::Blocking, title, reason);
           });
   connect(a.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+  connect(a.language, &QMenu::aboutToShow, this, &MainWindow::fillLanguages);
 }
 
 void MainWindow::connectFiles() {
@@ -286,6 +289,23 @@ void MainWindow::fillRecent() {
   }
   if (actions_->recent->isEmpty())
     actions_->recent->addAction(tr("Nothing opened yet"))->setEnabled(false);
+}
+
+void MainWindow::fillLanguages() {
+  actions_->language->clear();
+  const auto add = [this](const QString& name, const std::string& tag) {
+    QAction* action = actions_->language->addAction(name);
+    action->setCheckable(true);
+    action->setChecked(settings_.language().toStdString() == tag);
+    connect(action, &QAction::triggered, this, [this, tag] {
+      settings_.setLanguage(QString::fromStdString(tag));
+      banner_->say(Severity::Note, tr("Language."),
+                   tr("It changes when the program is started the next time."));
+    });
+  };
+  add(tr("As the desktop"), {});
+  for (const std::string& tag : languagesThere())
+    add(QString::fromStdString(phrasesIn(tag).say("language.name")), tag);
 }
 
 void MainWindow::keepState() {

@@ -30,7 +30,7 @@ class Workbench;
 class MainWindow : public QMainWindow {
   Q_OBJECT
 public:
-  explicit MainWindow(const AppPaths& paths);
+  MainWindow(const AppPaths& paths, const Phrases& phrases);
   ~MainWindow() override;
 
   void openFile(const QString& path);
@@ -66,6 +66,7 @@ private:
   void refreshSettings();
   void refreshBefore();
   void fillRecent();
+  void fillLanguages();
   void showGuide(std::optional<Field> measurement); // nothing: where it was left
   void keepState();
   void takeState();

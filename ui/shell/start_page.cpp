@@ -38,9 +38,10 @@ QLabel* aside(const QString& text, QWidget* parent) {
 } // namespace
 
 StartPage::StartPage(Settings& settings, QWidget* parent)
-    : QWidget(parent), settings_(settings), takenOn_(new TakenOnBox(this)),
+    : QWidget(parent), settings_(settings), takenOn_(new TakenOnBox(settings.phrases(), this)),
       draw_(new QPushButton(tr("Draw it"), this)), recent_(new QVBoxLayout),
-      recentHead_(heading(tr("Or go on with"), 1.2, this)), gallery_(new StyleGallery(this)) {
+      recentHead_(heading(tr("Or go on with"), 1.2, this)),
+      gallery_(new StyleGallery(settings.phrases(), this)) {
   const int em = fontMetrics().averageCharWidth();
   auto* page = new QHBoxLayout(this);
   page->setContentsMargins(0, 0, 0, 0);
@@ -112,7 +113,7 @@ QWidget* StartPage::makeLibrary() {
 }
 
 FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint, QLabel* how) {
-  auto* box = new FieldBox(info(field).kind, this);
+  auto* box = new FieldBox(info(field).kind, settings_.phrases(), this);
   box->setAccessibleName(QString(name).remove(u'&'));
   const std::size_t at = questions_.size();
   questions_.push_back({field, box, complaint, how});
@@ -121,7 +122,7 @@ FieldBox* StartPage::addBox(Field field, const QString& name, QLabel* complaint,
   connect(box, &FieldBox::unreadable, this, [this, at](const QString&) {
     const Question& q = questions_[at];
     q.complaint->setText(QString::fromStdString(
-        refusalText(q.field, Refusal::NotANumber, builtinPhrases(), settings_.unit())));
+        refusalText(q.field, Refusal::NotANumber, settings_.phrases(), settings_.unit())));
   });
   return box;
 }
@@ -247,7 +248,7 @@ void StartPage::answer(const Question& question, double value) {
   const Source where = whereOf(question.field);
   if (const auto refusal = check(question.field, value, where)) {
     question.complaint->setText(QString::fromStdString(
-        refusalText(question.field, *refusal, builtinPhrases(), settings_.unit(), where)));
+        refusalText(question.field, *refusal, settings_.phrases(), settings_.unit(), where)));
     question.box->refuse();
     return;
   }

@@ -1,13 +1,21 @@
 #include "shell/start_up.h"
 
 #include "look/icons.h"
+#include "model/languages.h"
 #include "paint/picture_colours.h"
+#include "settings/settings.h"
 
 #include <QAbstractButton>
 #include <QApplication>
 #include <QComboBox>
 #include <QKeyEvent>
+#include <QLibraryInfo>
+#include <QLocale>
 #include <QPalette>
+#include <QTranslator>
+
+#include <cstdio>
+#include <memory>
 
 // Resources of a static library are dropped by the linker unless somebody asks for them; this must
 // stand outside of any namespace.
@@ -71,7 +79,45 @@ protected:
   }
 };
 
+void layTranslation(std::unique_ptr<QTranslator> translator, bool loaded) {
+  if (!loaded) return;
+  translator->setParent(QCoreApplication::instance());
+  QCoreApplication::installTranslator(translator.release());
+}
+
+void layTranslations(const QLocale& locale, const QString& tag) {
+  auto qts = std::make_unique<QTranslator>(), ours = std::make_unique<QTranslator>();
+  const bool hasQts = qts->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
+                                QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+  const QString file = QStringLiteral("scyewright_") + tag;
+  const QString folder = QString::fromStdString(languagesFolder());
+  const bool hasOurs =
+      (!folder.isEmpty() && ours->load(file, folder)) || ours->load(file, QStringLiteral(":/i18n"));
+  layTranslation(std::move(qts), hasQts);
+  layTranslation(std::move(ours), hasOurs);
+}
+
 } // namespace
+
+Phrases takeLanguage(const AppPaths& paths) {
+  std::vector<std::string> wishes;
+  const QString chosen = Settings::languageIn(paths.settings);
+  if (!chosen.isEmpty()) wishes.push_back(chosen.toStdString());
+  for (const QString& wish : QLocale::system().uiLanguages())
+    wishes.push_back(wish.toStdString());
+  const std::string language = pickLanguage(wishes, languagesThere());
+  // The desktop's own way with dates, where it speaks that language.
+  const QString tag = QString::fromStdString(language);
+  const QLocale plain(tag), system = QLocale::system();
+  const QLocale locale = plain.language() == system.language() ? system : plain;
+  QLocale::setDefault(locale);
+  layTranslations(locale, tag);
+  std::vector<std::string> problems;
+  Phrases phrases = phrasesIn(language, &problems);
+  for (const std::string& problem : problems)
+    std::fprintf(stderr, "scyewright: %s\n", problem.c_str());
+  return phrases;
+}
 
 void startUp(QApplication& app) {
   takeResources();

@@ -9,7 +9,8 @@
 
 namespace scye {
 
-FieldBox::FieldBox(FieldKind kind, QWidget* parent) : QAbstractSpinBox(parent), kind_(kind) {
+FieldBox::FieldBox(FieldKind kind, const Phrases& phrases, QWidget* parent)
+    : QAbstractSpinBox(parent), kind_(kind), phrases_(phrases) {
   setButtonSymbols(NoButtons);
   setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
@@ -72,7 +73,7 @@ void FieldBox::forgive() {
 void FieldBox::showText() {
   if (refused_) return; // it stays
   dirty_ = false;
-  const QString text = value_ ? valueText(kind_, *value_, style_) : QString();
+  const QString text = value_ ? valueText(phrases_, kind_, *value_, style_) : QString();
   if (text != lineEdit()->text()) lineEdit()->setText(text);
 }
 
@@ -83,8 +84,8 @@ QSize FieldBox::sizeHint() const {
           ? QStringLiteral("+00 3/4")
           : QStringLiteral("+000.0");
   const bool withUnit = style_.showUnit && kind_ != FieldKind::Count;
-  const int text =
-      fontMetrics().horizontalAdvance(widest + (withUnit ? QStringLiteral(" cm") : QString()));
+  const int text = fontMetrics().horizontalAdvance(
+      withUnit ? widest + u' ' + unitText(phrases_, style_.unit) : widest);
   QStyleOptionSpinBox option;
   initStyleOption(&option);
   const QSize inner(text + fontMetrics().averageCharWidth(), lineEdit()->sizeHint().height());
@@ -107,7 +108,7 @@ void FieldBox::stepBy(int steps) {
 void FieldBox::commit() {
   if (!dirty_) return;
   const QString text = lineEdit()->text();
-  const auto read = readValue(kind_, text, style_.unit);
+  const auto read = readValue(phrases_, kind_, text, style_.unit);
   typed_ = text;
   if (std::exchange(refused_, false)) colour();
   if (read || text.trimmed().isEmpty()) {

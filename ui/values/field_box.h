@@ -13,7 +13,7 @@ namespace scye {
 class FieldBox : public QAbstractSpinBox {
   Q_OBJECT
 public:
-  explicit FieldBox(FieldKind kind, QWidget* parent = nullptr);
+  FieldBox(FieldKind kind, const Phrases& phrases, QWidget* parent = nullptr);
 
   void setValueStyle(const ValueStyle& style);
   void setValue(double value); // shows it; says nothing
@@ -51,6 +51,7 @@ private:
   void colour();
 
   FieldKind kind_;
+  const Phrases& phrases_;
   ValueStyle style_;
   std::optional<double> value_;
   QString typed_; // as it was entered last

@@ -1,13 +1,9 @@
 #include "values/taken_on_box.h"
 
-#include "model/phrases.h"
-
 namespace scye {
 
-TakenOnBox::TakenOnBox(QWidget* parent) : ChoiceBox(parent) {
-  const auto say = [](const char* key) {
-    return QString::fromStdString(builtinPhrases().say(key));
-  };
+TakenOnBox::TakenOnBox(const Phrases& phrases, QWidget* parent) : ChoiceBox(parent) {
+  const auto say = [&](const char* key) { return QString::fromStdString(phrases.say(key)); };
   addItem(say("choice.takenOn.body"));
   addItem(say("choice.takenOn.garment"));
   setAccessibleName(say("choice.takenOn"));

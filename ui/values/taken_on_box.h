@@ -3,6 +3,7 @@
 #pragma once
 
 #include "model/design.h"
+#include "model/phrases.h"
 #include "values/choice_box.h"
 
 namespace scye {
@@ -10,7 +11,7 @@ namespace scye {
 class TakenOnBox : public ChoiceBox {
   Q_OBJECT
 public:
-  explicit TakenOnBox(QWidget* parent = nullptr);
+  explicit TakenOnBox(const Phrases& phrases, QWidget* parent = nullptr);
 
   [[nodiscard]] Source where() const { return Source(currentIndex()); }
   void setWhere(Source where) { setCurrentIndex(int(where)); }

@@ -31,10 +31,6 @@ QString inches(double cm) {
   return sign + (whole ? QStringLiteral("%1 %2").arg(whole).arg(fraction) : fraction);
 }
 
-QString plain(double value, int decimals) {
-  return QString::fromStdString(numberText(value, decimals));
-}
-
 // "16 1/4", "1/4", "41.5", "41,5", "-3".
 std::optional<double> readNumber(const QString& text) {
   static const QRegularExpression pattern(QStringLiteral(
@@ -54,7 +50,20 @@ std::optional<double> readNumber(const QString& text) {
   return match.captured(1) == QLatin1String("-") ? -value : value;
 }
 
-std::optional<double> readLength(const QString& text, LengthUnit unit) {
+// Without the unit at its end, in the words of the language.
+QString withoutUnit(const Phrases& phrases, const QString& text, const char* key) {
+  const QString number = text.trimmed(), unit = QString::fromStdString(phrases.say(key));
+  return !unit.isEmpty() && number.endsWith(unit, Qt::CaseInsensitive)
+             ? number.chopped(unit.size()).trimmed()
+             : number;
+}
+
+std::optional<double> readLength(const Phrases& phrases, const QString& text, LengthUnit unit) {
+  for (const auto& [key, cm] : {std::pair("unit.cm", 1.0), std::pair("unit.inch", kCmPerInch)})
+    if (const QString number = withoutUnit(phrases, text, key); number != text.trimmed()) {
+      const auto value = readNumber(number);
+      return value ? std::optional(*value * cm) : std::nullopt;
+    }
   static const QRegularExpression ending(QStringLiteral(R"(\s*(cm|mm|in|inch|inches|"|''|″)\s*$)"),
                                          QRegularExpression::CaseInsensitiveOption);
   double factor = unit == LengthUnit::Inch ? kCmPerInch : 1;
@@ -71,24 +80,26 @@ std::optional<double> readLength(const QString& text, LengthUnit unit) {
 
 } // namespace
 
-QString unitText(LengthUnit unit) {
-  return QString::fromStdString(
-      builtinPhrases().say(unit == LengthUnit::Inch ? "unit.inch" : "unit.cm"));
+QString unitText(const Phrases& phrases, LengthUnit unit) {
+  return QString::fromStdString(phrases.say(unit == LengthUnit::Inch ? "unit.inch" : "unit.cm"));
 }
 
-QString valueText(FieldKind kind, double value, const ValueStyle& style) {
+QString valueText(const Phrases& phrases, FieldKind kind, double value, const ValueStyle& style) {
+  const auto plain = [&](double number, int decimals) {
+    return QString::fromStdString(phrases.number(number, decimals));
+  };
   QString text, unit;
   if (isLength(kind)) {
     text = style.unit == LengthUnit::Inch ? inches(value)
-           : style.fixed                  ? QString::number(value, 'f', 1)
-                                          : plain(value, 1);
-    unit = unitText(style.unit);
+           : style.fixed ? QString::fromStdString(phrases.rules().fixedNumber(value, 1))
+                         : plain(value, 1);
+    unit = unitText(phrases, style.unit);
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);
-    unit = QStringLiteral("%");
+    unit = QString::fromStdString(phrases.say("unit.share"));
   } else if (kind == FieldKind::Weight) {
     text = plain(value, 1);
-    unit = QStringLiteral("g");
+    unit = QString::fromStdString(phrases.say("unit.gram"));
   } else {
     text = plain(value, 2);
   }
@@ -103,18 +114,18 @@ QString unbroken(const std::string& sentence) {
   return QString::fromStdString(sentence).replace(gap, QString(QChar(QChar::Nbsp)));
 }
 
-std::optional<double> readValue(FieldKind kind, const QString& typed, LengthUnit unit) {
+std::optional<double> readValue(const Phrases& phrases, FieldKind kind, const QString& typed,
+                                LengthUnit unit) {
   QString text = typed;
   text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
-  if (isLength(kind)) return readLength(text, unit);
+  if (isLength(kind)) return readLength(phrases, text, unit);
   if (kind == FieldKind::Count) return readNumber(text);
   if (kind == FieldKind::Weight) {
-    text = text.trimmed();
+    text = withoutUnit(phrases, text, "unit.gram");
     if (text.endsWith(u'g', Qt::CaseInsensitive)) text.chop(1);
     return readNumber(text);
   }
-  text.remove(u'%');
-  const auto percent = readNumber(text);
+  const auto percent = readNumber(withoutUnit(phrases, text, "unit.share").remove(u'%'));
   if (!percent) return std::nullopt;
   return *percent / 100;
 }

@@ -19,12 +19,14 @@ struct ValueStyle {
 };
 
 // Centimetres to a tenth, inches to the nearest quarter (eighth where that is what was typed).
-[[nodiscard]] QString valueText(FieldKind kind, double value, const ValueStyle& style);
-[[nodiscard]] QString unitText(LengthUnit unit);
+[[nodiscard]] QString valueText(const Phrases& phrases, FieldKind kind, double value,
+                                const ValueStyle& style);
+[[nodiscard]] QString unitText(const Phrases& phrases, LengthUnit unit);
 // A sentence of the core, with figures and their units kept together: "24 1/4 in" is never broken.
 [[nodiscard]] QString unbroken(const std::string& sentence);
 // Nothing when the text is not a value of that kind.
-[[nodiscard]] std::optional<double> readValue(FieldKind kind, const QString& text, LengthUnit unit);
+[[nodiscard]] std::optional<double> readValue(const Phrases& phrases, FieldKind kind,
+                                              const QString& text, LengthUnit unit);
 
 // The grain in which arrow keys and sliders change a value: 0.5 cm or 1/4 in, and finer for
 // sliders.

@@ -13,8 +13,8 @@ QDate WearerStore::Kept::date() const {
   return QDate::fromString(QString::fromStdString(wearer.measuredOn), Qt::ISODate);
 }
 
-WearerStore::WearerStore(const QString& folder, QObject* parent)
-    : QObject(parent), folder_(folder) {
+WearerStore::WearerStore(const QString& folder, const Phrases& phrases, QObject* parent)
+    : QObject(parent), folder_(folder), phrases_(phrases) {
   reload();
 }
 
@@ -35,7 +35,7 @@ void WearerStore::reload() {
   unreadable_.clear();
   for (const QFileInfo& file :
        QDir(folder_).entryInfoList({QStringLiteral("*.scye")}, QDir::Files)) {
-    auto read = readDesign(file.filePath());
+    auto read = readDesign(file.filePath(), phrases_);
     if (auto* wearer = std::get_if<Design>(&read))
       kept_.append({QString::fromStdString(wearer->wearer), file.filePath(), std::move(*wearer)});
     else

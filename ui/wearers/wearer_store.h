@@ -3,6 +3,7 @@
 // and left alone: it is neither taken away nor written over.
 #pragma once
 
+#include "model/phrases.h"
 #include "model/wearer.h"
 
 #include <QDate>
@@ -25,7 +26,7 @@ public:
     QString file, reason;
   };
 
-  explicit WearerStore(const QString& folder, QObject* parent = nullptr);
+  WearerStore(const QString& folder, const Phrases& phrases, QObject* parent = nullptr);
 
   [[nodiscard]] const QList<Kept>& wearers() const { return kept_; } // by name
   [[nodiscard]] const QList<Unreadable>& unreadable() const { return unreadable_; }
@@ -44,6 +45,7 @@ private:
   [[nodiscard]] QString fileFor(const QString& name) const;
 
   QString folder_;
+  const Phrases& phrases_;
   QList<Kept> kept_;
   QList<Unreadable> unreadable_;
 };

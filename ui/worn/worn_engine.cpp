@@ -14,7 +14,8 @@ constexpr int kFrame = 25; // ms of draping between two pictures
 
 } // namespace
 
-WornEngine::WornEngine(QObject* parent) : QThread(parent) {
+WornEngine::WornEngine(const Phrases& phrases, QObject* parent)
+    : QThread(parent), phrases_(phrases) {
   for (auto& side : side_)
     side = std::make_unique<WornSide>();
 }
@@ -152,9 +153,9 @@ void WornEngine::speak(const WornWish& wish) {
             hemLift(std::make_shared<const SewnGarment>(sewn(*pattern)), side_[0]->body(), stop);
         if (!usual) return;
       }
-    words = QString::fromStdString(hemLiftText(*lift, usual, builtinPhrases(), wish.unit));
+    words = QString::fromStdString(hemLiftText(*lift, usual, phrases_, wish.unit));
   } else {
-    words = QString::fromStdString(builtinPhrases().say("worn.none"));
+    words = QString::fromStdString(phrases_.say("worn.none"));
   }
   spoken_ = wish.garment;
   Q_EMIT said(words);

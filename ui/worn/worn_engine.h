@@ -42,7 +42,7 @@ class WornSide;
 class WornEngine : public QThread {
   Q_OBJECT
 public:
-  explicit WornEngine(QObject* parent = nullptr);
+  explicit WornEngine(const Phrases& phrases, QObject* parent = nullptr);
   ~WornEngine() override;
 
   void wish(const WornWish& wish); // safe on any thread
@@ -63,6 +63,7 @@ private:
   void draw(const WornWish& wish, int samples);
   void speak(const WornWish& wish);
 
+  const Phrases& phrases_;
   mutable std::mutex mutex_;
   std::condition_variable changed_;
   WornWish wish_;

@@ -27,7 +27,8 @@ constexpr double kSleevesOff = 13; // cm for an adult
 
 WornPage::WornPage(Document& document, Settings& settings, QWidget* parent)
     : QWidget(parent), document_(document), settings_(settings), view_(new WornView(this)),
-      words_(new QLabel(this)), caution_(new QLabel(this)), engine_(new WornEngine(this)) {
+      words_(new QLabel(this)), caution_(new QLabel(this)),
+      engine_(new WornEngine(settings.phrases(), this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins({});
   column->setSpacing(2);
@@ -45,7 +46,7 @@ WornPage::WornPage(Document& document, Settings& settings, QWidget* parent)
             view_->setFrames(garment, beside);
           });
   connect(engine_, &WornEngine::said, this, [this](const QString& words) {
-    const bool none = words == QString::fromStdString(builtinPhrases().say("worn.none"));
+    const bool none = words == QString::fromStdString(settings_.phrases().say("worn.none"));
     view_->setMessage(none ? words : QString());
     words_->setText(none ? QString() : words);
   });
@@ -127,7 +128,7 @@ void WornPage::takeGarment() {
   }
   if (!document_.inGesture() || beside_->currentIndex() == int(Beside::BeforeChange))
     other_ = besideGarment();
-  caution_->setText(QString::fromStdString(wornCaution(*garment_, builtinPhrases())));
+  caution_->setText(QString::fromStdString(wornCaution(*garment_, settings_.phrases())));
   caution_->setVisible(!caution_->text().isEmpty());
   words_->clear();
   view_->setMessage({});
@@ -157,7 +158,7 @@ std::shared_ptr<const Derived> WornPage::besideGarment() const {
 void WornPage::wish() {
   const bool two = other_ != nullptr;
   const auto height = [this](const std::shared_ptr<const Derived>& d) {
-    return QString::fromStdString(builtinPhrases().say(
+    return QString::fromStdString(settings_.phrases().say(
         "worn.cap", {lengthParam("height", d->draft.cap.height)}, settings_.unit()));
   };
   {
@@ -206,15 +207,16 @@ void WornPage::savePicture() {
   options.arm = arm_->value(), options.pulls = pulls_->isChecked();
   save_->setEnabled(false);
   // Draped afresh, so that a picture does not depend on what was tried before.
-  QThreadPool::globalInstance()->start(
-      [page = QPointer<WornPage>(this), garment = garment_, path, options] {
-        const auto problem = exportWorn(*garment, path, options);
-        QMetaObject::invokeMethod(qApp, [page, problem] {
-          if (!page) return;
-          page->save_->setEnabled(true);
-          if (problem) QMessageBox::warning(page, WornPage::tr("Save the picture"), *problem);
-        });
-      });
+  QThreadPool::globalInstance()->start([page = QPointer<WornPage>(this),
+                                        &phrases = settings_.phrases(), garment = garment_, path,
+                                        options] {
+    const auto problem = exportWorn(*garment, phrases, path, options);
+    QMetaObject::invokeMethod(qApp, [page, problem] {
+      if (!page) return;
+      page->save_->setEnabled(true);
+      if (problem) QMessageBox::warning(page, WornPage::tr("Save the picture"), *problem);
+    });
+  });
 }
 
 } // namespace scye

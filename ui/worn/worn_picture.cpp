@@ -14,7 +14,7 @@ QImage toImage(const Image& picture) {
   return seen.convertToFormat(QImage::Format_RGB32); // owns its pixels
 }
 
-std::optional<QString> saveWorn(const Image& picture, const QString& path) {
+std::optional<QString> saveWorn(const Image& picture, const Phrases& phrases, const QString& path) {
   QByteArray png;
   QBuffer buffer(&png);
   buffer.open(QIODevice::WriteOnly);
@@ -22,14 +22,14 @@ std::optional<QString> saveWorn(const Image& picture, const QString& path) {
   const std::string file = QFile::encodeName(path).toStdString();
   const auto problem = writeWhole(file, std::string_view(png.constData(), std::size_t(png.size())));
   if (!problem) return std::nullopt;
-  return QString::fromStdString(builtinPhrases().say(
+  return QString::fromStdString(phrases.say(
       "cli.write", {textParam("path", path.toStdString()), textParam("reason", *problem)}));
 }
 
-std::optional<QString> exportWorn(const Derived& derived, const QString& path,
-                                  const WornPictureOptions& options) {
+std::optional<QString> exportWorn(const Derived& derived, const Phrases& phrases,
+                                  const QString& path, const WornPictureOptions& options) {
   const auto worn = wornBy(derived, options.arm);
-  if (!worn) return QString::fromStdString(builtinPhrases().say("worn.none"));
+  if (!worn) return QString::fromStdString(phrases.say("worn.none"));
   SceneOptions what;
   what.pulls = options.pulls;
   WornScene scene = sceneOf(*worn, trunkSurface(worn->body), what);
@@ -40,7 +40,7 @@ std::optional<QString> exportWorn(const Derived& derived, const QString& path,
   View view = viewOf(options.view, worn->body, scene.extent);
   view.turn += options.turned.turn, view.lift += options.turned.lift;
   view.zoom *= options.turned.zoom;
-  return saveWorn(drawn(scene, view, drawing), path);
+  return saveWorn(drawn(scene, view, drawing), phrases, path);
 }
 
 } // namespace scye

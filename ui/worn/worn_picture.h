@@ -19,9 +19,11 @@ struct WornPictureOptions {
 
 [[nodiscard]] QImage toImage(const Image& picture);
 // PNG, written whole; what went wrong as a sentence.
-[[nodiscard]] std::optional<QString> saveWorn(const Image& picture, const QString& path);
+[[nodiscard]] std::optional<QString> saveWorn(const Image& picture, const Phrases& phrases,
+                                              const QString& path);
 // From the canonical drape; the problem told where nothing can be worn.
-[[nodiscard]] std::optional<QString> exportWorn(const Derived& derived, const QString& path,
+[[nodiscard]] std::optional<QString> exportWorn(const Derived& derived, const Phrases& phrases,
+                                                const QString& path,
                                                 const WornPictureOptions& options);
 
 } // namespace scye

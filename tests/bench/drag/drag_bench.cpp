@@ -72,7 +72,8 @@ int bare(QApplication&, const QSize& size) {
 int dragged(QApplication&, const QSize& size) {
   QTemporaryDir home;
   const auto in = [&](const char* name) { return home.filePath(QString::fromLatin1(name)); };
-  scye::MainWindow window({in("settings"), in("state"), in("recovery"), in("wearers")});
+  scye::MainWindow window({in("settings"), in("state"), in("recovery"), in("wearers")},
+                          scye::builtinPhrases());
   window.openStyle(QStringLiteral(":/demos/jacket.scye"));
   window.resize(size);
   window.show();

@@ -47,7 +47,8 @@ int child(const std::string& what, int argc, char** argv) {
   QTemporaryDir home;
   scye::startUp(app);
   const auto in = [&](const char* name) { return home.filePath(QString::fromLatin1(name)); };
-  scye::MainWindow window({in("settings"), in("state"), in("recovery"), in("wearers")});
+  const scye::Phrases phrases = scye::takeLanguage({in("settings"), {}, {}, {}});
+  scye::MainWindow window({in("settings"), in("state"), in("recovery"), in("wearers")}, phrases);
   if (what == "design") window.openStyle(QStringLiteral(":/demos/jacket.scye"));
   return paintedOnce(app, window);
 }

@@ -121,7 +121,8 @@ int main(int argc, char** argv) {
   QApplication app(argc, argv);
   scye::startUp(app);
   const auto in = [&](const char* name) { return home.filePath(QString::fromLatin1(name)); };
-  scye::MainWindow window({in("settings.ini"), in("window.ini"), in("recovery"), in("wearers")});
+  scye::MainWindow window({in("settings.ini"), in("window.ini"), in("recovery"), in("wearers")},
+                          scye::builtinPhrases());
   window.show();
   if (!QTest::qWaitForWindowActive(&window, 20000))
     return scye::failed("the window did not come up");
