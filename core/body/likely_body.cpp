@@ -11,13 +11,15 @@ namespace {
 // In standard deviations of a known measure.
 constexpr double kReach = 3, kFarBeyond = 6;
 
-// A published "cross back" over the survey's cross-shoulder and cross-back at the same bust, cm.
-constexpr double kTableOverShoulder = 2.2, kTableOverBack = 1.7;
-
 struct Line {
   double at0, slope;
   [[nodiscard]] double operator()(double x) const { return at0 + slope * x; }
 };
+
+// A published "cross back" over the survey's cross-shoulder at the same bust, cm; and a published
+// armhole depth over the survey's, by the bust: women's sizes S to XL, men's S to XL.
+constexpr double kTableOverShoulder = 2.2;
+constexpr Line kTableOverDepthWoman{-2.02, 0.03}, kTableOverDepthMan{3, 0};
 
 // Regressions of the 1988 survey (tests/data), cm. Children: the women's, an extrapolation, and so
 // marked as an estimate. Elbow and wrist from the upper arm, neck base from the bust.
@@ -29,6 +31,10 @@ constexpr Line kBackWaistMan{33.09, 0.0815};
 constexpr double kFallShare =
     0.435;                         // sine of a body's shoulder slope of 25.8 degrees (same survey)
 constexpr double kTipShare = 0.54; // tip to underarm, of the scye depth (women of the same)
+
+// The smallest bodies that the survey's regressions speak for: bust of women, cm. What is smaller
+// is taken for such a body scaled down.
+constexpr double kSmallestBust = 73;
 
 // Scye girth from bust, upper arm, scye depth and, for men, cross-shoulder: the same survey.
 double scyeGirth(Figure figure, double bust, double arm, double depth, double shoulder) {
@@ -56,6 +62,7 @@ public:
     const bool sized = !moments_ || from_ == FillFrom::Size;
     printed(table, sized);
     byRule(sized);
+    out_.depthHolds = easeInDepth(sized);
     girth();
     return std::move(out_);
   }
@@ -96,8 +103,8 @@ private:
         {Field::Waist, table.waist},
         {Field::Hip, table.hip},
         {Field::CrossShoulder, table.crossBack - shoulder},
-        {Field::CrossBack, table.crossBack - (moments_ ? kTableOverBack : 0)},
-        {Field::ArmholeDepth, table.armholeDepth + napeOverTip_},
+        {Field::CrossBack, moments_ ? at(Field::CrossBack) : table.crossBack},
+        {Field::ArmholeDepth, table.armholeDepth + napeOverTip_ - (sized ? 0 : tableOverDepth())},
         {Field::UpperArm, table.upperArm},
         {Field::SleeveToUnderarm, table.armToUnderarm},
         {Field::BackWaistLength, table.backLength},
@@ -110,6 +117,19 @@ private:
         put(field, out_.reach * at(field) + (1 - out_.reach) * value,
             out_.reach > 0 ? Origin::Estimate : Origin::Table);
     }
+  }
+
+  [[nodiscard]] double tableOverDepth() const {
+    return (man() ? kTableOverDepthMan : kTableOverDepthWoman)(at(Field::Bust));
+  }
+
+  // A child that is as large as the survey's smaller women has no deeper armhole than they.
+  [[nodiscard]] double easeInDepth(bool sized) const {
+    if (known_.contains(Field::ArmholeDepth) || !sized) return 0;
+    if (moments_) return std::max(0.0, tableOverDepth());
+    const Body bust{{Field::Bust, std::max(kSmallestBust, at(Field::Bust))}};
+    const double woman = estimates(bust, Figure::Woman).at(Field::ArmholeDepth).value;
+    return std::max(0.0, at(Field::ArmholeDepth) - woman);
   }
 
   void byRule(bool sized) {
@@ -140,8 +160,12 @@ private:
                  shoulder = at(Field::CrossShoulder);
     const auto tip = known_.find(Field::TipToUnderarm);
     const bool tipGirth = !moments_ && tip != known_.end();
-    const double line = tipGirth ? scyeGirthFromTip(bust, arm, shoulder, tip->second)
-                                 : scyeGirth(figure_, bust, arm, at(Field::ArmholeDepth), shoulder);
+    const double scale = std::min(1.0, bust / kSmallestBust);
+    const double line =
+        scale * (tipGirth ? scyeGirthFromTip(bust / scale, arm / scale, shoulder / scale,
+                                             tip->second / scale)
+                          : scyeGirth(figure_, bust / scale, arm / scale,
+                                      at(Field::ArmholeDepth) / scale, shoulder / scale));
     const double survey = moments_ ? at(Field::ScyeGirth) : 0;
     put(Field::ScyeGirth, out_.reach * survey + (1 - out_.reach) * line, Origin::Estimate);
   }

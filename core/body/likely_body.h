@@ -4,8 +4,9 @@
 //             Or, if that is chosen, the published size at the bust.
 //   children  the published size at the bust; what it does not print by rules, see the source
 // The back waist length that is filled in is the dressmakers' (survey.h). A published "cross back"
-// runs shoulder to shoulder, 2 cm or so over the survey's breadths at the same bust: as a size it
-// is taken as printed, beyond the survey's reach less that.
+// runs shoulder to shoulder, 2 cm or so over the survey's breadths at the same bust, and a
+// published armhole depth holds ease: as a size both are taken as printed, beyond the survey's
+// reach less that. The width between the arms is printed nowhere and always the survey's.
 #pragma once
 
 #include "body/estimate.h"
@@ -24,6 +25,7 @@ struct LikelyBody {
   std::string tableSize;
   double reach = 0; // 1: within the survey's, 0: far beyond it, or a child
   bool beyondSurvey = false;
+  double depthHolds = 0;   // ease that the armhole depth holds already, where it is a printed one
   double shoulderFall = 0; // from the side of the neck down to the shoulder tip
 
   [[nodiscard]] double operator[](Field f) const { return measures.at(f).value; }

@@ -148,6 +148,7 @@ private:
     const double held = sizes_.fromGarment(Field::CrossBack) ? back - room : back;
     // Slender and broad-shouldered: what the armhole is to take away must be left.
     constexpr double kLeastAway = 1.75, kMostInside = 1;
+    if (!small() && !fits) bustFor(shoulder - kMostInside + 2 * kLeastAway);
     const double most = 0.5 * sizes_.finished(Field::Bust) - 2 * kLeastAway;
     const double wide = small() || fits
                             ? shoulder
@@ -162,6 +163,20 @@ private:
     }
   }
 
+  // A width of a piece that leaves an armhole something to take away: the usual ease is raised for
+  // it, by 2.5 cm at most. What wants more contradicts itself, and is said to.
+  void bustFor(double pieceWidth) {
+    constexpr double kMost = 2.5;
+    if (design_.has(Field::EaseBust) || sizes_.fromGarment(Field::Bust)) return;
+    const double more = std::min(2 * pieceWidth - sizes_.finished(Field::Bust), kMost);
+    if (more <= 0) return;
+    for (const Field ease : {Field::EaseBust, Field::EaseWaist, Field::EaseHip})
+      if (!design_.has(ease)) sizes_.values[std::size_t(ease)] += more;
+  }
+
+  // Of the back waist length. A man's published armholes are deep for the survey's short backs: his
+  // limit lies lower.
+  [[nodiscard]] double underarmLimit() const { return figure() == Figure::Man ? 0.75 : 2.0 / 3; }
   [[nodiscard]] double underarmShare() const { return small() ? 0.45 : 0.5; }
 
   // Underarm, rise and scoop, and a depth that gives the girth round the armhole its room.
@@ -180,13 +195,20 @@ private:
     fill(Field::UnderarmFront, design_.has(Field::UnderarmBack)
                                    ? at(Field::UnderarmBack)
                                    : startingUnderarm(away, underarmShare(), most));
-    fill(Field::ScoopBack, 0.55 - 0.1 * beyond);
-    fill(Field::ScoopFront, 0.55 - 0.1 * beyond);
+    fill(Field::ScoopBack, 0.55 - 0.13 * beyond);
+    const double frontCurve = awayFront - at(Field::UnderarmFront);
+    fill(Field::ScoopFront,
+         0.55 - 0.13 * beyond + (figure() == Figure::Woman ? startingFrontScoop(frontCurve) : 0));
     const auto rise = [&](double depth) {
-      return startingRise(away, at(Field::UnderarmBack), depth);
+      return startingRise(away, at(Field::UnderarmBack), depth, beyond);
     };
 
-    const DepthEase rule = depthRule();
+    DepthEase rule = depthRule();
+    rule.low -= likely_.depthHolds;
+    // Not so deep that it would be found fault with.
+    const double deepest =
+        design_.given(Field::LimitUnderarm).value_or(underarmLimit()) * at(Field::BackWaistLength);
+    rule.high = std::clamp(deepest - sizes_.body(Field::ArmholeDepth), rule.low, rule.high);
     Sizes trial = sizes_;
     trial.values[std::size_t(Field::EaseArmholeDepth)] = rule.first;
     const double depth = trial.finished(Field::ArmholeDepth);
@@ -376,10 +398,9 @@ private:
     fill(Field::LimitCapHigh, 0.85);
     fill(Field::LimitCapEase, 2.5);
     fill(Field::LimitShoulderLow, figure() == Figure::Baby ? 3 : figure() == Figure::Child ? 4 : 5);
-    fill(Field::LimitShoulderHigh, 16);
+    fill(Field::LimitShoulderHigh, std::max(16.0, 0.3 * sizes_.body(Field::CrossShoulder)));
     fill(Field::LimitDepthEase, 5);
-    // A man's published armholes are deep for the survey's short backs: his limit lies lower.
-    fill(Field::LimitUnderarm, figure() == Figure::Man ? 0.75 : 2.0 / 3);
+    fill(Field::LimitUnderarm, underarmLimit());
     fill(Field::LimitNeckStretch, kNeckStretch);
     fill(Field::LimitHandStretch, 1.4);
   }

@@ -20,7 +20,7 @@ bool isSmall(Figure figure) {
 double startingWidth(double crossShoulder, double crossBack, Garment garment, double reach) {
   const bool jacket = garment == Garment::Jacket;
   const double within = jacket ? 3.5 : 2.5;
-  const double most = reach * within + (1 - reach) * std::max(within, 0.1 * crossShoulder);
+  const double most = reach * within + (1 - reach) * std::max(within, crossShoulder / 9);
   const double wanted = crossBack + (jacket ? kJacketBackRoom : kBackRoom) - crossShoulder;
   return crossShoulder + std::clamp(wanted, 0.0, most);
 }
@@ -30,13 +30,17 @@ double startingUnderarm(double away, double share, double most) {
   return std::max(0.0, std::clamp(share * away, std::max(0.0, low), most));
 }
 
-double startingRise(double away, double underarm, double depth) {
-  return std::clamp(1.4 * (away - underarm) / depth, 0.35, 0.65);
+double startingRise(double away, double underarm, double depth, double beyond) {
+  return std::clamp((1.4 + 0.6 * beyond) * (away - underarm) / depth, 0.35, 0.65);
+}
+
+double startingFrontScoop(double curve) {
+  return std::clamp(0.02 * (curve - 4), 0.0, 0.1);
 }
 
 DepthEase startingDepthEase(Figure figure, Garment garment) {
   const bool jacket = garment == Garment::Jacket;
-  if (figure == Figure::Baby) return {2, 8, 2, 2};
+  if (figure == Figure::Baby) return {2, 8, 0.5, 2};
   if (figure == Figure::Child) return {2.5, jacket ? 10.0 : 8.0, 0.5, 2.5};
   const double first = figure == Figure::Man ? 2.6 : 2;
   return {jacket ? first + 0.8 : first, jacket ? 10.0 : 8.0, 0.5, 4.5};

@@ -10,7 +10,7 @@ namespace scye {
 
 // How wide a garment is cut over the shoulders, back and front alike: the body's shoulders, widened
 // toward the cross-back and a little room, so that the seam hangs over the tip rather than the back
-// pulls. `reach` as in LikelyBody: beyond the survey the widening may grow to a tenth.
+// pulls. `reach` as in LikelyBody: beyond the survey the widening may grow to a ninth.
 [[nodiscard]] double startingWidth(double crossShoulder, double crossBack, Garment garment,
                                    double reach);
 inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-back
@@ -18,7 +18,16 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 // `away` = half bust width minus half cross width: what the armhole takes away. A share of it is
 // bound off: half, for a child 45 %; 1 to `most` cm.
 [[nodiscard]] double startingUnderarm(double away, double share = 0.5, double most = 5);
-[[nodiscard]] double startingRise(double away, double underarm, double depth); // 0.35 to 0.65
+// 0.35 to 0.65 of the depth: about a stitch on every right-side row. `beyond`: 1 - reach; there the
+// long curve is drawn out, which keeps the edge shorter.
+[[nodiscard]] double startingRise(double away, double underarm, double depth, double beyond);
+
+// How much deeper a woman's front is scooped than her back, where `curve`, the width that the front
+// still takes away after its underarm bind-off, is more than 4 cm: a fiftieth for each further one,
+// a tenth at most. The larger the bust over the shoulders, the further out the curve begins and the
+// more fabric it leaves before the fold of the arm, where it creases; behind it is wanted for
+// reaching. Judgement: nobody's table prints it, and below 4 cm it would come to no stitch.
+[[nodiscard]] double startingFrontScoop(double curve);
 
 // Armhole depth ease: one step from a first value toward an edge that lies `room` over the girth
 // round the armhole. Where the depth was measured and the girth only estimated the step is half.

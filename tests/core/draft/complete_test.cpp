@@ -142,9 +142,39 @@ TEST(Complete, underarmBindOffFollowsWhatTheArmholeTakesAway) {
 }
 
 TEST(Complete, riseStaysBetweenAThirdAndTwoThirds) {
-  EXPECT_NEAR(startingRise(6, 2.7, 20), 0.35, 1e-12);
-  EXPECT_NEAR(startingRise(10, 4, 20), 0.42, 1e-12);
-  EXPECT_NEAR(startingRise(25, 5, 20), 0.65, 1e-12);
+  EXPECT_NEAR(startingRise(6, 2.7, 20, 0), 0.35, 1e-12);
+  EXPECT_NEAR(startingRise(10, 4, 20, 0), 0.42, 1e-12);
+  EXPECT_NEAR(startingRise(25, 5, 20, 0), 0.65, 1e-12);
+}
+
+// Where the bust is large over the shoulders; a man's fronts and most women's are as their backs.
+TEST(Complete, frontsAreScoopedDeeperWhereTheBustAsksForIt) {
+  double before = 0;
+  for (const double bust : {84.0, 94.0, 104.0, 114.0, 125.0, 135.0, 155.0}) {
+    const Sizes s = complete(Design().set(Field::Bust, bust));
+    const double deeper = s[Field::ScoopFront] - s[Field::ScoopBack];
+    EXPECT_GE(deeper, before - 1e-12) << bust;
+    EXPECT_LE(deeper, 0.1 + 1e-12) << bust;
+    EXPECT_EQ(deeper > 1e-12, bust > 110) << bust;
+    EXPECT_EQ(deeper > 0.04, bust > 130) << bust;
+    before = deeper;
+  }
+  Design man;
+  man.choose(Choice::Figure, Figure::Man).set(Field::Bust, 150);
+  EXPECT_EQ(complete(man)[Field::ScoopFront], complete(man)[Field::ScoopBack]);
+}
+
+// Slender and broad-shouldered, as a true body of the 1988 survey: the usual ease is raised so that
+// the armhole keeps a curve. What was set is left alone.
+TEST(Complete, aSlenderBodyWithBroadShouldersGetsTheEaseItsArmholeNeeds) {
+  Design design;
+  design.set(Field::Bust, 71.1).set(Field::CrossShoulder, 37);
+  const Sizes s = complete(design);
+  EXPECT_GT(s[Field::EaseBust], 5);
+  EXPECT_LE(s[Field::EaseBust], 10);
+  EXPECT_GT(0.5 * s.finished(Field::Bust) - s.finished(Field::CrossShoulder), 3);
+  EXPECT_EQ(s[Field::EaseWaist], s[Field::EaseBust]);
+  EXPECT_EQ(complete(design.set(Field::EaseBust, 5))[Field::EaseBust], 5);
 }
 
 TEST(Complete, aGarmentsShoulderSeamSettlesTheNeckWidth) {

@@ -47,7 +47,7 @@ std::vector<Provoked> provoked() {
   child.choose(Choice::Figure, Figure::Child).choose(Choice::Washed, YesNo::Yes);
   return {
       {"size.vanishes", blocking, with(Wrist, 8).set(EaseWrist, -8)},
-      {"armhole.narrow", blocking, with(CrossShoulder, 48)},
+      {"armhole.narrow", blocking, with(CrossShoulder, 51)},
       {"underarm.wide", warning, with(UnderarmBack, 8)},
       {"armhole.shapingHigh", warning, with(RiseShare, 0.7)},
       {"underarm.low", warning, with(ArmholeDepth, 30)},
