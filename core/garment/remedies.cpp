@@ -74,11 +74,33 @@ private:
       fields_.push_back(field);
     }
     least_ = leastSteps();
+    // First for a step that helps all that the same remedy is known to help and brings no warning;
+    // then for one that brings no warning; then for any.
+    kept_ = false;
+    newFrom_ = std::min(Severity::Warning, finding().severity);
+    alike_ = helpedAlike();
+    if (!alike_.empty() && !attemptSizes()) return false;
+    alike_.clear();
+    if (!kept_ && !attemptSizes()) return false;
+    if (kept_ || newFrom_ == finding().severity) return true;
+    newFrom_ = finding().severity;
     return attemptSizes();
+  }
+
+  // Other findings that the table would have turned the same way.
+  [[nodiscard]] std::vector<std::string_view> helpedAlike() const {
+    std::vector<std::string_view> out;
+    for (const Recipe& r : recipes())
+      if (r.key == recipe_->key && r.fields == recipe_->fields && !r.fields.empty() &&
+          r.code != finding().code && findCode(before_, r.code))
+        out.push_back(r.code);
+    return out;
   }
 
   bool attemptOnce(const Remedy& remedy) {
     if (applied(design_, remedy) == design_) return true;
+    newFrom_ = finding().severity;
+    alike_.clear();
     const Verdict verdict = whole(remedy);
     if (verdict == Verdict::Good) keep(remedy);
     return verdict != Verdict::GivenUp;
@@ -156,10 +178,11 @@ private:
     return removes(after.findings) && after.made != madeNow_ ? Verdict::Good : Verdict::Still;
   }
 
-  // Gone, and nothing new as grave in its place.
+  // Gone, and nothing new in its place, or nothing as grave.
   [[nodiscard]] bool removes(const Findings& after) const {
     return std::none_of(after.begin(), after.end(), [&](const Finding& f) {
-      return f.code == finding().code || (f.severity >= finding().severity && isNew(f, after));
+      return f.code == finding().code || std::count(alike_.begin(), alike_.end(), f.code) ||
+             (f.severity >= newFrom_ && isNew(f, after));
     });
   }
   // A kind of finding is new where there are more of it than there were, or a graver one.
@@ -245,6 +268,7 @@ private:
   }
 
   void keep(const Remedy& remedy) {
+    kept_ = true;
     std::vector<Remedy>& list = findings_[task_->finding].remedies;
     const bool there = std::any_of(list.begin(), list.end(), [&](const Remedy& r) {
       return r.changes == remedy.changes && r.picks == remedy.picks &&
@@ -278,7 +302,10 @@ private:
   const Task* task_ = nullptr;
   const Recipe* recipe_ = nullptr;
   std::vector<Field> fields_;
-  int least_ = 1; // steps
+  int least_ = 1;                        // steps
+  Severity newFrom_ = Severity::Warning; // so grave and new, and it is refused
+  std::vector<std::string_view> alike_;  // further findings that have to be gone
+  bool kept_ = false;
 };
 
 } // namespace

@@ -1,7 +1,8 @@
 // Computed remedies: for each finding the smallest change, in steps of 0.1 cm (or 0.01 of a share),
 // after which the finding is gone, on the draft and on the needles. Each is tried on the whole
 // chain before it is offered: it brings no new finding of its finding's severity or graver, changes
-// by half a stitch or row at least, and changes something that is knitted or sewn.
+// by half a stitch or row at least, and changes something that is knitted or sewn. A larger step is
+// taken where it helps other findings too that the same remedy is for, or brings no warning.
 //
 // Order, of the search and of what was found (RemedyOrder): gravest findings first; of a finding's
 // remedies first what leaves least to find, then what takes back the cause (a value that was set

@@ -156,12 +156,25 @@ TEST(Remedies, areTheSmallestStepThatHelps) {
 
 TEST(Remedies, sayByHowMuch) {
   Design d;
-  d.set(Field::EaseArmholeDepth, 6);
+  d.set(Field::EaseArmholeDepth, 6).set(Field::LimitRoomHigh, 20);
   const Findings findings = withRemedies(d);
   const Remedy* raise = remedyOf(findings, "depth.ease", "less.depth");
   ASSERT_NE(raise, nullptr);
   EXPECT_THAT(raise->params, testing::Contains(lengthParam("by", 1)));
   EXPECT_NEAR(raise->changes.front().value, 5, 1e-9);
+}
+
+// What helps two findings goes as far as both need.
+TEST(Remedies, takeTheStepThatHelpsAllTheyAreFor) {
+  Design d;
+  d.set(Field::EaseArmholeDepth, 6); // too deep, and too roomy: 4.9 helps both, 5 the depth alone
+  const Findings findings = withRemedies(d);
+  ASSERT_NE(findCode(findings, "armhole.roomy"), nullptr);
+  const Remedy* raise = remedyOf(findings, "depth.ease", "less.depth");
+  ASSERT_NE(raise, nullptr);
+  const Findings left = derive(applied(d, *raise)).findings;
+  EXPECT_EQ(findCode(left, "depth.ease"), nullptr);
+  EXPECT_EQ(findCode(left, "armhole.roomy"), nullptr);
 }
 
 // What was measured on a garment stays as it was measured; the new one is so much wider than that.
