@@ -288,8 +288,11 @@ std::optional<int> writeOutputs(const Job& job) {
 }
 
 // What to add to the command so that the finding is gone.
-std::string asSettings(const Remedy& remedy) {
+std::string asSettings(const Remedy& remedy, const Design& design) {
   std::string text;
+  for (const Field field : remedy.onGarment)
+    if (const auto typed = design.given(field))
+      text += " --with " + std::string(info(field).key) + "=" + numberText(*typed, 3) + "@garment";
   for (const auto& [field, value] : remedy.changes)
     text += " --with " + std::string(info(field).key) + "=" + numberText(value, 3);
   for (const auto& [choice, option] : remedy.picks)
@@ -315,7 +318,7 @@ void tellFindings(const Job& job) {
       tellLine(line);
     for (const Remedy& remedy : finding.remedies)
       tellLine("  " + phrases().say("remedy." + remedy.key, remedy.params, job.unit) + ":" +
-               asSettings(remedy));
+               asSettings(remedy, job.derived.draft.design));
   }
   if (!job.allTried) tellLine(phrases().say("remedies.givenUp"));
 }

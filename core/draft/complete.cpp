@@ -164,12 +164,12 @@ private:
   }
 
   // A width of a piece that leaves an armhole something to take away: the usual ease is raised for
-  // it, by 2.5 cm at most. What wants more contradicts itself, and is said to.
+  // it where 3 cm do. What wants more contradicts itself, and is said to.
   void bustFor(double pieceWidth) {
-    constexpr double kMost = 2.5;
+    constexpr double kMost = 3;
     if (design_.has(Field::EaseBust) || sizes_.fromGarment(Field::Bust)) return;
-    const double more = std::min(2 * pieceWidth - sizes_.finished(Field::Bust), kMost);
-    if (more <= 0) return;
+    const double more = 2 * pieceWidth - sizes_.finished(Field::Bust);
+    if (more <= 0 || more > kMost) return;
     for (const Field ease : {Field::EaseBust, Field::EaseWaist, Field::EaseHip})
       if (!design_.has(ease)) sizes_.values[std::size_t(ease)] += more;
   }

@@ -87,6 +87,9 @@ for style in "$demos"/*.scye; do
   done
 done
 
+# What was measured on a garment is told so by a setting too.
+expect 1 'takes away only' draft jacket.scye --with bust=46
+says 'measured on a garment.* --with bust=46@garment'
 # What blocks is told, with what would help, and the files are written all the same.
 expect 1 'must be solved' draft jacket.scye --with ease.upperArm=40 --report blocked.json
 says 'Narrow the sleeve.* --with ease.upperArm='
