@@ -1,6 +1,7 @@
 #include "body/estimate.h"
 
 #include <algorithm>
+#include <boost/math/distributions/chi_squared.hpp>
 #include <cmath>
 #include <numbers>
 
@@ -121,8 +122,8 @@ bool beyondSurvey(const Body& given, Figure figure) {
 
 double chiSquaredAt(int n, double z) {
   if (n < 1) return 0;
-  const double spread = 2.0 / (9.0 * n);
-  return n * std::pow(1 - spread + z * std::sqrt(spread), 3);
+  const double seldom = 0.5 * std::erfc(z / std::numbers::sqrt2);
+  return boost::math::quantile(boost::math::complement(boost::math::chi_squared(n), seldom));
 }
 
 } // namespace scye

@@ -85,9 +85,8 @@ private:
   Vector excess_, solved_;    // readings - mean, and the covariance's inverse times that
 };
 
-// The value that chi-squared with n degrees of freedom passes as seldom as a normal value passes z
-// (Wilson and Hilferty 1931, from memory). For z from 2.78 to 4.26 it errs high, so toward not
-// calling a body odd: by at most 12 % for n = 1, 8 % for n = 2, 6 % for n up to 5, 3 % beyond.
+// The value that chi-squared with n degrees of freedom passes as seldom as a normal value passes z,
+// z > 0; 0 for n < 1. To 1e-12, relative (Boost.Math). Cost: some 10 us.
 [[nodiscard]] double chiSquaredAt(int n, double z);
 
 } // namespace scye

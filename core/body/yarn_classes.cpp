@@ -1,4 +1,5 @@
 #include "body/yarn_classes.h"
+#include "model/enum_keys.h"
 
 #include "model/units.h"
 
@@ -120,8 +121,14 @@ double girthTakenByThickness(double stitchWidth) {
 }
 
 std::string_view fitKey(Fit fit) {
-  constexpr std::string_view kKeys[] = {"veryClose", "close", "standard", "loose", "oversized"};
-  return kKeys[std::size_t(fit)];
+  static constexpr EnumKeys<Fit, Fit::Oversized> kKeys{{
+      {Fit::VeryClose, "veryClose"},
+      {Fit::Close, "close"},
+      {Fit::Standard, "standard"},
+      {Fit::Loose, "loose"},
+      {Fit::Oversized, "oversized"},
+  }};
+  return kKeys[fit];
 }
 
 } // namespace scye

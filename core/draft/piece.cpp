@@ -1,20 +1,35 @@
 #include "draft/piece.h"
 
-#include <array>
+#include "model/enum_keys.h"
 
 namespace scye {
 
 std::string_view pieceKey(PieceId id) {
-  static constexpr std::array<std::string_view, 6> kKeys{"back",       "front",  "leftFront",
-                                                         "rightFront", "sleeve", "leftSleeve"};
-  return kKeys[std::size_t(id)];
+  static constexpr EnumKeys<PieceId, PieceId::LeftSleeve> kKeys{{
+      {PieceId::Back, "back"},
+      {PieceId::Front, "front"},
+      {PieceId::LeftFront, "leftFront"},
+      {PieceId::RightFront, "rightFront"},
+      {PieceId::Sleeve, "sleeve"},
+      {PieceId::LeftSleeve, "leftSleeve"},
+  }};
+  return kKeys[id];
 }
 
 std::string_view edgeKey(EdgeKind kind) {
-  static constexpr std::array<std::string_view, 10> kKeys{
-      "castOn", "side",    "underarm",   "armhole", "shoulder",
-      "neck",   "opening", "sleeveSeam", "cap",     "crown"};
-  return kKeys[std::size_t(kind)];
+  static constexpr EnumKeys<EdgeKind, EdgeKind::Crown> kKeys{{
+      {EdgeKind::CastOn, "castOn"},
+      {EdgeKind::Side, "side"},
+      {EdgeKind::Underarm, "underarm"},
+      {EdgeKind::Armhole, "armhole"},
+      {EdgeKind::Shoulder, "shoulder"},
+      {EdgeKind::Neck, "neck"},
+      {EdgeKind::Opening, "opening"},
+      {EdgeKind::SleeveSeam, "sleeveSeam"},
+      {EdgeKind::Cap, "cap"},
+      {EdgeKind::Crown, "crown"},
+  }};
+  return kKeys[kind];
 }
 
 Path Piece::outline() const {

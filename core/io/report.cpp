@@ -1,20 +1,24 @@
 #include "io/report.h"
 
 #include "io/json_number.h"
+#include "model/enum_keys.h"
 #include "model/plain_text.h"
 #include "seam/hang.h"
 #include "seam/room.h"
-
-#include <array>
 
 namespace scye {
 namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::array<std::string_view, 6> kOriginKeys{"body",  "garment",  "set",
-                                                      "table", "estimate", "rule"};
-constexpr std::array<std::string_view, 3> kSeverityKeys{"note", "warning", "blocking"};
+constexpr EnumKeys<Origin, Origin::Rule> kOriginKeys{{
+    {Origin::GivenBody, "body"},
+    {Origin::GivenGarment, "garment"},
+    {Origin::Set, "set"},
+    {Origin::Table, "table"},
+    {Origin::Estimate, "estimate"},
+    {Origin::Rule, "rule"},
+}};
 
 std::string keyOf(Field field) {
   return std::string(info(field).key);
@@ -36,8 +40,7 @@ Json valuesOf(const Sizes& sizes) {
   for (int i = 0; i < kFieldCount; ++i) {
     const Field field = Field(i);
     Json& entry = out[keyOf(field)];
-    entry = {{"value", jsonNumber(sizes[field])},
-             {"origin", kOriginKeys[std::size_t(sizes.origin(field))]}};
+    entry = {{"value", jsonNumber(sizes[field])}, {"origin", kOriginKeys[sizes.origin(field)]}};
     if (isMeasurement(field)) entry["finished"] = jsonNumber(sizes.finished(field));
     if (const auto& likely = sizes.likely[std::size_t(i)])
       entry["likely"] = {jsonNumber(likely->low), jsonNumber(likely->high)};
@@ -116,11 +119,15 @@ Json capCurve(const KnitGarment& k) {
 }
 
 Json pinOf(const PinPlace& pin) {
-  static constexpr std::array<std::string_view, 3> kFlats{"none", "underarm", "crown"};
+  static constexpr EnumKeys<Flat, Flat::Crown> kFlats{{
+      {Flat::None, "none"},
+      {Flat::Underarm, "underarm"},
+      {Flat::Crown, "crown"},
+  }};
   return {{"along", jsonNumber(pin.along)},
           {"row", pin.row},
           {"rowsUp", pin.up},
-          {"flat", kFlats[std::size_t(pin.flat)]},
+          {"flat", kFlats[pin.flat]},
           {"stitches", pin.stitches}};
 }
 
@@ -215,7 +222,7 @@ Json findingOf(const Finding& finding, const Phrases& phrases) {
     fields.push_back(keyOf(field));
   for (const Remedy& remedy : finding.remedies)
     remedies.push_back(remedyOf(remedy, phrases));
-  return {{"severity", kSeverityKeys[std::size_t(finding.severity)]},
+  return {{"severity", severityKey(finding.severity)},
           {"code", finding.code},
           {"message", phrases.say("finding." + finding.code, finding.params)},
           {"fields", std::move(fields)},

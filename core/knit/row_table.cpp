@@ -1,6 +1,7 @@
 #include "knit/row_table.h"
 
-#include <array>
+#include "model/enum_keys.h"
+
 #include <cmath>
 
 namespace scye {
@@ -43,8 +44,9 @@ void work(const Act& act, RowLine& line) {
 } // namespace
 
 std::string_view sectionKey(SectionId id) {
-  static constexpr std::array<std::string_view, 3> kKeys{"body", "right", "left"};
-  return kKeys[std::size_t(id)];
+  static constexpr EnumKeys<SectionId, SectionId::Left> kKeys{
+      {{SectionId::Body, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
+  return kKeys[id];
 }
 
 Stitches RowLine::stitches() const {
@@ -69,13 +71,23 @@ RowTable workedRows(const std::vector<Section>& sections) {
 }
 
 std::string actionText(const RowLine& line) {
-  static constexpr std::array<std::string_view, kActKinds> kNames{
-      "cast on", "increase", "decrease", "bind off", "close",     "rest",
-      "rejoin",  "wait",     "take up",  "spread",   "buttonhole"};
+  static constexpr EnumKeys<ActKind, ActKind::Buttonhole> kNames{{
+      {ActKind::CastOn, "cast on"},
+      {ActKind::Increase, "increase"},
+      {ActKind::Decrease, "decrease"},
+      {ActKind::BindOff, "bind off"},
+      {ActKind::Close, "close"},
+      {ActKind::Rest, "rest"},
+      {ActKind::Rejoin, "rejoin"},
+      {ActKind::Wait, "wait"},
+      {ActKind::TakeUp, "take up"},
+      {ActKind::Spread, "spread"},
+      {ActKind::Buttonhole, "buttonhole"},
+  }};
   std::string text;
   for (const Act& act : line.acts) {
     if (!text.empty()) text += ", ";
-    text += kNames[std::size_t(act.kind)];
+    text += kNames[act.kind];
     if (act.kind != ActKind::CastOn && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin &&
         act.kind != ActKind::Spread)
       text += act.side == EdgeSide::Right ? " right" : " left";

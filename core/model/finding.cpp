@@ -1,10 +1,20 @@
 #include "model/finding.h"
 
+#include "model/enum_keys.h"
 #include "model/retaken.h"
 
 #include <algorithm>
 
 namespace scye {
+
+std::string_view severityKey(Severity severity) {
+  static constexpr EnumKeys<Severity, Severity::Blocking> kKeys{{
+      {Severity::Note, "note"},
+      {Severity::Warning, "warning"},
+      {Severity::Blocking, "blocking"},
+  }};
+  return kKeys[severity];
+}
 
 Design applied(const Design& design, const Remedy& remedy) {
   Design out = design;

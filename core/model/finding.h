@@ -11,6 +11,7 @@
 namespace scye {
 
 enum class Severity : std::uint8_t { Note, Warning, Blocking };
+[[nodiscard]] std::string_view severityKey(Severity severity); // phrase "severity.<key>"
 
 // One click: the design with these changes. `key` names its phrase.
 struct Remedy {

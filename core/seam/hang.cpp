@@ -1,6 +1,7 @@
 #include "seam/hang.h"
 
 #include "draft/complete.h"
+#include "model/enum_keys.h"
 
 #include <algorithm>
 #include <array>
@@ -30,8 +31,14 @@ SleeveHang sleeveHang(const GarmentDraft& draft) {
 }
 
 std::string_view hangKey(Hang hang) {
-  constexpr std::string_view kKeys[] = {"standsOut", "easy", "usual", "close", "straight"};
-  return kKeys[std::size_t(hang)];
+  static constexpr EnumKeys<Hang, Hang::Straight> kKeys{{
+      {Hang::StandsOut, "standsOut"},
+      {Hang::Easy, "easy"},
+      {Hang::Usual, "usual"},
+      {Hang::Close, "close"},
+      {Hang::Straight, "straight"},
+  }};
+  return kKeys[hang];
 }
 
 std::string hangText(const SleeveHang& hang, const Phrases& phrases) {

@@ -47,9 +47,11 @@ Unknown unknownOf(WorkedOut what, const Sizes& s, double target) {
     return {Field::CrownWidth, kSliver, s[Field::CrownWidth] + width - flats - 2 * kSliver};
   case WorkedOut::ArmholeDepth:
     return unknownFinished(s, Field::ArmholeDepth, 3, info(Field::ArmholeDepth).high);
-  default:
-    return {Field::CapHeight, 0, target};
+  case WorkedOut::CapHeight:
+  case WorkedOut::CapEase: // follows from the rest without a search
+    break;
   }
+  return {Field::CapHeight, 0, target};
 }
 
 Unknown withinItsField(const Unknown& u) {

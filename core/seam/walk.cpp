@@ -1,6 +1,7 @@
 #include "seam/walk.h"
 
 #include "draft/complete.h"
+#include "model/enum_keys.h"
 
 #include <algorithm>
 #include <cmath>
@@ -68,9 +69,14 @@ LetIn letIn(const GarmentDraft& draft, double underarm, double length, double ea
 }
 
 std::string_view notchKey(NotchKind kind) {
-  constexpr std::string_view kKeys[] = {"underarm", "between", "curveEnd", "gathersBegin",
-                                        "shoulder"};
-  return kKeys[std::size_t(kind)];
+  static constexpr EnumKeys<NotchKind, NotchKind::Shoulder> kKeys{{
+      {NotchKind::Underarm, "underarm"},
+      {NotchKind::Between, "between"},
+      {NotchKind::CurveEnd, "curveEnd"},
+      {NotchKind::GathersBegin, "gathersBegin"},
+      {NotchKind::Shoulder, "shoulder"},
+  }};
+  return kKeys[kind];
 }
 
 SeamWalk::SeamWalk(const GarmentDraft& draft, BodySide side)

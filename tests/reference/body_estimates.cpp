@@ -177,13 +177,11 @@ INSTANTIATE_TEST_SUITE_P(Survey, BodyEstimateTrial, ::testing::Values(Figure::Wo
                            return figure.param == Figure::Woman ? "women" : "men";
                          });
 
-TEST(BodyEstimate, ChiSquaredPointsAreGslsWithinTheErrorStated) {
+TEST(BodyEstimate, ChiSquaredPointsAreGsls) {
   for (int n = 1; n <= kMeasureCount; ++n)
     for (double z : {2.78, 3.5, 4.26}) {
       const double exact = gsl_cdf_chisq_Qinv(gsl_cdf_ugaussian_Q(z), n);
-      const double tooHigh = n == 1 ? 0.12 : n == 2 ? 0.08 : n <= 5 ? 0.06 : 0.03;
-      EXPECT_GE(chiSquaredAt(n, z), 0.999 * exact) << n << " " << z;
-      EXPECT_LE(chiSquaredAt(n, z), (1 + tooHigh) * exact) << n << " " << z;
+      EXPECT_NEAR(chiSquaredAt(n, z) / exact, 1, 1e-10) << n << " " << z;
     }
 }
 

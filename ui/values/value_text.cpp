@@ -138,9 +138,11 @@ double keyStep(FieldKind kind, LengthUnit unit) {
     return 1;
   case FieldKind::Weight:
     return 0.5;
-  default:
-    return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
+  case FieldKind::Girth:
+  case FieldKind::Length:
+    break;
   }
+  return unit == LengthUnit::Inch ? kCmPerInch / 4 : 0.5;
 }
 
 double sliderStep(FieldKind kind, LengthUnit unit) {
@@ -151,9 +153,11 @@ double sliderStep(FieldKind kind, LengthUnit unit) {
     return 1;
   case FieldKind::Weight:
     return 0.1;
-  default:
-    return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
+  case FieldKind::Girth:
+  case FieldKind::Length:
+    break;
   }
+  return unit == LengthUnit::Inch ? kCmPerInch / 8 : 0.1;
 }
 
 double ontoGrid(double value, double step) {
