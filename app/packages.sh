@@ -10,6 +10,7 @@ packages_test="ccache libgtest-dev libgmock-dev libbenchmark-dev libgsl-dev libr
   poppler-utils xvfb xauth openbox xdotool at-spi2-core python3-pyatspi dbus
   imagemagick appstream desktop-file-utils clang-format"
 packages_fuzz="clang libclang-rt-14-dev"
+packages_tidy="clang-tidy"
 
 elsewhere_fedora="gcc-c++ cmake ninja-build qt6-qtbase-devel qt6-qtsvg-devel qt6-qttools-devel
   qt6-linguist eigen3-devel libicu-devel json-devel boost-devel dejavu-sans-fonts

@@ -26,13 +26,13 @@ need_packages $packages_build $packages_run $packages_test
 # The core must build and hold where there is no Qt; the second build then finds its objects in ccache.
 if [ "$tier" != quick ]; then
   build_into build-core "test_core_model test_core_io" -DSCYEWRIGHT_UI=OFF -DSCYEWRIGHT_BENCH=OFF \
-    -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=ON || stop "the core alone could not be built"
+    -DSCYEWRIGHT_WERROR=ON -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=ON || stop "the core alone could not be built"
   build-core/tests/test_core_model --gtest_brief=1
   build-core/tests/test_core_io --gtest_brief=1
 fi
 
 build_into build all -DSCYEWRIGHT_UI=ON -DSCYEWRIGHT_TESTS=ON \
-  -DSCYEWRIGHT_BENCH=ON || stop "it could not be built"
+  -DSCYEWRIGHT_BENCH=ON -DSCYEWRIGHT_WERROR=ON || stop "it could not be built"
 if [ "$tier" != long ]; then
   exec ctest --test-dir build --output-on-failure -j "$jobs" -LE "$out"
 fi
@@ -64,7 +64,7 @@ tables() {
 step "survey tables" tables
 build_sanitized() {
   build_into build-san all -DSCYEWRIGHT_UI=ON -DSCYEWRIGHT_TESTS=ON -DSCYEWRIGHT_BENCH=OFF \
-    -DSCYEWRIGHT_SANITIZE=ON
+    -DSCYEWRIGHT_SANITIZE=ON -DSCYEWRIGHT_WERROR=ON
 }
 step "build with sanitizers" build_sanitized
 # A report ends the program, so that its test fails.

@@ -39,7 +39,7 @@ double against(Slip slip) {
 constexpr double kLogFlat = -std::numbers::ln2; // density of any value at all, over e^2 of range
 
 // Standard deviation of ln(cm) between a tape in an untrained hand and the survey's trained
-// measurers: judgement. More where her measure is not quite the survey's (see survey.h).
+// measurers: judgement. More where a measure of ours is not quite the survey's (see survey.h).
 double tapeError(Measure m) {
   switch (m) {
   case Measure::CrossShoulder:

@@ -15,7 +15,8 @@
 
 namespace scye {
 
-inline constexpr double kSwatchSide = 10; // cm: what a count is taken over until she says otherwise
+inline constexpr double kSwatchSide =
+    10; // cm: what a count is taken over where nothing else is said
 inline constexpr double kReadingError = 0.5; // stitches or rows: 90 % of readings err less
 
 // One reading of one swatch, in one direction.
@@ -48,7 +49,7 @@ struct SwatchGauge {
 [[nodiscard]] std::optional<SwatchGauge> gaugeOf(std::span<const SwatchCount> swatches,
                                                  double readingError = kReadingError);
 
-// The design's own swatch, across and along; nothing where she has not given it.
+// The design's own swatch, across and along; nothing where it was not given.
 [[nodiscard]] std::optional<SwatchCount> swatchAcross(const Design& design);
 [[nodiscard]] std::optional<SwatchCount> swatchAlong(const Design& design);
 

@@ -1,7 +1,7 @@
 // Back and front(s) as continuous outlines, from completed sizes. Heights (cm from the cast-on
 // edge): underarm = facing + hem to underarm; shoulder tip = underarm + armhole depth; neck point =
 // tip + shoulder drop; nape = neck point - back neck drop; waist = nape - back waist length, or
-// where she set it. Bust short rows open a wedge in the front's side seams: the middle grows, the
+// where it was set. Bust short rows open a wedge in the front's side seams: the middle grows, the
 // seams stay as long as the back's, and what lies above stands higher in the front by the wedge's
 // depth.
 #pragma once

@@ -1,5 +1,5 @@
 // The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it;
-// whatever she has not touched is filled in afresh when it is opened.
+// whatever was not touched is filled in afresh when it is opened.
 //
 //   {"format": "scyewright-design", "version": 2,
 //    "title": "...", "wearer": "...", "notes": "...",
@@ -9,7 +9,7 @@
 //                                                                    "capTop"
 //    "measurements": {"bust": {"value": 94, "source": "body"}, ...}, source: body or garment
 //    "values": {"ease.bust": 8, ...},                                all other fields, by key
-//    "measuredOn": "2026-05-01",                                     if her measurements were kept
+//    "measuredOn": "2026-05-01",                                     if the measurements were kept
 //    "swatches": [{"label": "...", "use": "same", "stitches": 23, "width": 10,
 //                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //

@@ -20,7 +20,7 @@ struct Buttonholes {
   [[nodiscard]] bool crowded() const { return int(rows.size()) < wanted; }
 };
 
-// Women right, men left (common practice), or as she chose.
+// Women right, men left (common practice), or as chosen.
 [[nodiscard]] PieceId buttonholePiece(const Design& design);
 // For a picked-up band or a pullover: none wanted. `neckRow`: where the front's neck begins.
 [[nodiscard]] Buttonholes buttonholes(const GarmentDraft& draft, const Lattice& lattice,

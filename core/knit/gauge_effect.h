@@ -15,7 +15,7 @@ struct GaugeEffect {
   double swatchForBust = 0; // how wide a swatch would bring the bust within 1 cm
 };
 
-// Nothing where the stitches were not counted by her.
+// Nothing where the stitches were not counted in a swatch.
 [[nodiscard]] std::optional<GaugeEffect>
 gaugeEffect(const GarmentDraft& draft, const KnitGarment& knit, const GaugeReport& gauge);
 

@@ -1,6 +1,6 @@
 // The one input of the whole chain: what the knitter has said. A plain value with equality. A field
-// she has not touched is absent here and is filled in afresh by body/complete.h each time; so a
-// filled value follows the others until she sets it.
+// that was not touched is absent here and is filled in afresh by body/complete.h each time; so a
+// filled value follows the others until it is set.
 #pragma once
 
 #include "model/field.h"

@@ -1,5 +1,5 @@
-// A wearer's measurements, kept for other designs. They are a design with nothing in it but her
-// name, her figure, the measurements taken on her body and the day they were kept
+// A wearer's measurements, kept for other designs. They are a design with nothing in it but a
+// name, a figure, the measurements taken on the body and the day they were kept
 // (Design::measuredOn); so they are stored as any design is.
 #pragma once
 
@@ -11,8 +11,8 @@ namespace scye {
 
 [[nodiscard]] Design wearerOf(const Design& design, const std::string& isoDate);
 
-// The design with the wearer's name, figure and measurements; measurements that she has not are
-// cleared unless they were taken on a garment.
+// The design with the wearer's name, figure and measurements; measurements that the wearer has not
+// are cleared unless they were taken on a garment.
 [[nodiscard]] Design forWearer(const Design& design, const Design& wearer);
 
 // Body measurements in which the design and what is kept of its wearer differ now.

@@ -148,7 +148,7 @@ std::vector<Path> fingerLines(const Proportions& p, const FigurePlaces& f) {
   return lines;
 }
 
-// A vest and shorts in one, so that she stands there dressed as one should to be measured.
+// A vest and shorts in one, so that the figure is dressed as one should to be measured.
 struct Suit {
   Path neck, arm; // on the side x > 0: from the middle to the strap, from the strap to the armpit
   Path leg;

@@ -64,7 +64,7 @@ struct Schedule {
 // Adjacent runs of the same kind, stitches and spacing made one; empty runs dropped.
 [[nodiscard]] std::vector<Run> joined(std::vector<Run> runs);
 
-// How a knitter likes her shaping; shared by armhole, neck and cap.
+// How shaping is to be knitted; shared by armhole, neck and cap.
 struct ShapingStyle {
   double fidelity = 0.5;   // 0: as few lines as can be; 1: as near to the drafted curve as can be
   bool everyRow = false;   // decreases on wrong-side rows too

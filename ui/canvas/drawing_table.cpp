@@ -149,8 +149,8 @@ QRectF DrawingTable::mappedBox(const Box& box) const {
   return QRectF(view_.map(box.low), view_.map(box.high)).normalized();
 }
 
-// The pieces stay where they are unless they would leave the window; once she has let go, also when
-// they have become much smaller than it.
+// The pieces stay where they are unless they would leave the window; once they are let go, also
+// when they have become much smaller than it.
 double DrawingTable::reach() const {
   return 0.8 * letters_;
 }

@@ -1,5 +1,5 @@
 // The drawing table: the pieces to scale, always those of the present design. It shows a display
-// list and keeps nothing but where it is looked at from; a figure clicked takes her to the value
+// list and keeps nothing but where it is looked at from; a figure clicked leads to the value
 // behind it. Letters keep their size on the screen: at every zoom the picture is asked for again.
 #pragma once
 
@@ -75,7 +75,7 @@ private:
   PictureView view_;
   double letters_ = 10; // pixels
   int perRow_ = 2;
-  bool fitted_ = true; // she has not chosen a view of her own
+  bool fitted_ = true; // no other view was chosen
 
   HandleHand* handles_;
   std::optional<GarmentDraft> previewDraft_;

@@ -1,5 +1,5 @@
-// What she has in hand just now: the value that is being changed, a remedy she is looking at, a
-// place she asked to be taken to, rows she points at or follows. Not part of the design, never
+// What the user has in hand just now: the value that is being changed, a remedy that is looked at,
+// a place to be taken to, rows pointed at or followed. Not part of the design, never
 // saved.
 #pragma once
 
@@ -36,20 +36,20 @@ public:
     preview_ = std::move(design);
     Q_EMIT changed();
   }
-  // The line of the directions she is at; it stays while she looks elsewhere.
+  // The current line of the directions; it stays while something else is looked at.
   [[nodiscard]] const std::optional<PieceRows>& chosenRows() const { return chosen_; }
   void chooseRows(const std::optional<PieceRows>& rows) { setRows(chosen_, rows); }
   // What is under the pointer, or the row the keyboard is at in a chart.
   [[nodiscard]] const std::optional<PieceRows>& pointedRows() const { return pointed_; }
   void pointAtRows(const std::optional<PieceRows>& rows) { setRows(pointed_, rows); }
-  // To be lit: what she points at before what she has chosen.
+  // To be lit: what is pointed at before what was chosen.
   [[nodiscard]] const std::optional<PieceRows>& rows() const {
     return pointed_ ? pointed_ : chosen_;
   }
 
   // `finished`: to the finished size rather than to the body measurement.
   void goTo(Field field, bool finished) { Q_EMIT asked(field, finished); }
-  // To the row in directions and chart, when she next turns to them.
+  // To the row in directions and chart, when they next come into view.
   void goToRows(const PieceRows& rows) { Q_EMIT rowsAsked(rows); }
 
 Q_SIGNALS:

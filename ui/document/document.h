@@ -4,8 +4,8 @@
 // Redrafting is gathered to the frame: however many changes come, views hear of a new derived state
 // at most every kFrameMs, and at once when a gesture ends. It runs on a thread of its own; one that
 // is ready within kWaitMs is shown at once, as nearly all are, and while a longer one runs the last
-// stays in view. Remedies follow when she has paused for kPauseMs, on another thread, told as they
-// are found; the next edit stops the search.
+// stays in view. Remedies follow when the editing has paused for kPauseMs, on another thread, told
+// as they are found; the next edit stops the search.
 #pragma once
 
 #include "document/beside.h"
@@ -128,7 +128,7 @@ private:
   Ready ready_;
   QTimer frame_;
   QTimer found_; // gathers remedies that come close on one another
-  QTimer pause_; // runs until she has paused for long enough
+  QTimer pause_; // runs until the editing has paused for long enough
   QElapsedTimer sinceFrame_;
 
   QUndoStack history_;

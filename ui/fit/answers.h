@@ -1,6 +1,6 @@
 // What the design answers: whether the sleeve fits, and below it the findings. The findings take
-// what they need as long as the comparison can still be read, and scroll beyond that; while she
-// drags, or the pointer is here, nothing is rearranged.
+// what they need as long as the comparison can still be read, and scroll beyond that; during
+// a drag, or while the pointer is here, nothing is rearranged.
 #pragma once
 
 #include "document/attention.h"

@@ -12,7 +12,7 @@ namespace scye {
 namespace {
 
 constexpr double kCell = 0.5; // cm of the picture
-// Pixels a cell: what can be read at least, and how far she can go.
+// Pixels a cell: what can be read at least, and how far the view can go.
 constexpr double kReadable = 9, kLeast = 1, kMost = 80;
 constexpr double kLegendCell = 13;
 
@@ -86,7 +86,7 @@ void ChartView::stand() {
     return begin();
   case Stand::Whole:
     return fit();
-  case Stand::Hers:
+  case Stand::Chosen:
     return redraw();
   }
 }
@@ -136,7 +136,7 @@ void ChartView::begin() {
 void ChartView::zoomBy(double factor, const QPointF& about) {
   const Vec2 at = view_.unmap(about);
   view_.scale = std::clamp(view_.scale * factor, kLeast / kCell, kMost / kCell);
-  stand_ = Stand::Hers;
+  stand_ = Stand::Chosen;
   redraw();
   view_.origin = {about.x() - at.x() * view_.scale, about.y() + at.y() * view_.scale};
 }
@@ -153,7 +153,7 @@ void ChartView::showRow(int row) {
   const double up = std::min(0.0, space.bottom() - at.bottom()),
                down = std::max(0.0, space.top() - at.top());
   if (up == 0 && down == 0) return;
-  stand_ = Stand::Hers;
+  stand_ = Stand::Chosen;
   view_.origin += QPointF(0, up + down);
   update();
 }

@@ -48,7 +48,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
-  enum class Stand { Beginning, Whole, Hers };
+  enum class Stand { Beginning, Whole, Chosen };
 
   [[nodiscard]] double letters() const; // pixels
   [[nodiscard]] Chart make(double textHeight) const;

@@ -13,7 +13,7 @@ void ChartView::resizeEvent(QResizeEvent*) {
   if (piece_.rows.empty()) return;
   layLegend();
   stand();
-  if (stand_ == Stand::Hers) fillRoom();
+  if (stand_ == Stand::Chosen) fillRoom();
 }
 
 void ChartView::wheelEvent(QWheelEvent* event) {
@@ -33,7 +33,7 @@ void ChartView::mouseMoveEvent(QMouseEvent* event) {
     pointAt(event->position());
     return;
   }
-  stand_ = Stand::Hers;
+  stand_ = Stand::Chosen;
   view_.origin += event->position() - *grabbed_;
   grabbed_ = event->position();
   update();
@@ -63,7 +63,7 @@ void ChartView::keyPressEvent(QKeyEvent* event) {
   case Qt::Key_Left:
   case Qt::Key_Right:
     if (event->modifiers() & Qt::ShiftModifier) return otherSide();
-    stand_ = Stand::Hers;
+    stand_ = Stand::Chosen;
     view_.origin.rx() += (event->key() == Qt::Key_Left ? 4 : -4) * fontMetrics().height();
     return update();
   case Qt::Key_Plus:

@@ -45,7 +45,7 @@ private:
   std::optional<PieceRows> toShow_;
 };
 
-// Words and units as she has chosen them.
+// Words and units as chosen in the settings.
 [[nodiscard]] Wording wordingOf(const Settings& settings);
 
 } // namespace scye

@@ -74,7 +74,7 @@ void FigureTable::setRows(const QList<FigureRow>& rows) {
   fitColumns(anew);
 }
 
-// Of the same table columns only grow: figures that jump about while she drags cannot be read.
+// Of the same table columns only grow: figures that jump about during a drag cannot be read.
 void FigureTable::fitColumns(bool anew) {
   const int gap = 2 * fontMetrics().averageCharWidth(), line = fontMetrics().height();
   verticalHeader()->setDefaultSectionSize(line * 3 / 2);

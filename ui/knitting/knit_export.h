@@ -1,4 +1,4 @@
-// What she knits from as files and on paper: directions (.txt, .html), the chart of every piece
+// What is knitted from as files and on paper: directions (.txt, .html), the chart of every piece
 // (.svg, .png; a page a piece as .pdf), the row table (.csv). Works without a window.
 #pragma once
 

@@ -1,4 +1,4 @@
-// Asks where to, and writes or prints what she knits from.
+// Asks where to, and writes or prints what is knitted from.
 #pragma once
 
 #include "document/document.h"
@@ -29,7 +29,7 @@ public:
   [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 private:
-  // A file name with one of the endings, the first one where she names none; empty: she left it.
+  // A file name with one of the endings, the first one where none is named; empty: given up.
   [[nodiscard]] QString ask(const QString& title, const QString& suffix,
                             const QStringList& endings);
   // The printer that was chosen; none: the dialog was left.

@@ -1,4 +1,4 @@
-// A page of what she knits from. It is made anew only while it can be seen: during a drag the pages
+// A page to knit from. It is made anew only while it can be seen: during a drag the pages
 // behind it cost nothing.
 #pragma once
 

@@ -1,5 +1,5 @@
 // The lines of the directions to read and to go along: headings, notes, and steps that begin with
-// their rows and end with their stitch count. The line she is at is marked; it and the place on the
+// their rows and end with their stitch count. The current line is marked; it and the place on the
 // page stay where they are while the design changes under them.
 #pragma once
 

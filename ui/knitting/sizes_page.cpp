@@ -55,7 +55,7 @@ SizesPage::SizesPage(Document& document, Settings& settings, QWidget* parent)
   uneven_ = makeBlock(tr("Seam of unequal rows"), seam_,
                       tr("For any straight seam: the rows too many are spread over all of it."));
   setFocusProxy(sizes_.table);
-  // Room that changes (a scroll bar takes some too), and answers that grow as she asks.
+  // Room that changes (a scroll bar takes some too), and answers that grow with the questions.
   for (QObject* watched : {static_cast<QObject*>(scroll_->viewport()), static_cast<QObject*>(ease_),
                            static_cast<QObject*>(seam_)})
     watched->installEventFilter(this);

@@ -16,7 +16,7 @@ public:
   explicit UnevenSeamBox(QWidget* parent);
 
   void setWording(const Wording& wording);
-  // Where she has set nothing herself: a seam of this garment.
+  // Where nothing was set: a seam of this garment.
   void suggest(int first, int second);
 
 private:

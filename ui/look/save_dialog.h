@@ -1,5 +1,5 @@
-// Where a file is to be written. What is there already is replaced only when she has said so, also
-// when she left its ending out: a file dialog asks about the name as it was typed.
+// Where a file is to be written. What is there already is replaced only when that was agreed to,
+// also when its ending was left out: a file dialog asks about the name as it was typed.
 #pragma once
 
 #include <QString>
@@ -13,11 +13,11 @@ namespace scye {
 [[nodiscard]] QString withEnding(const QString& path, const QStringList& endings,
                                  const QString& ending);
 
-// Whether she lets the file be replaced.
+// Whether the file may be replaced.
 [[nodiscard]] bool askToReplace(QWidget* parent, const QString& path);
 
 // A name with one of the endings (".svg"), the one of the kind she chose where she names none.
-// Empty: she left it.
+// Empty: given up.
 [[nodiscard]] QString askWhereToWrite(QWidget* parent, const QString& title,
                                       const QString& suggestion, const QStringList& endings);
 

@@ -1,4 +1,4 @@
-// The work, in the knitter's order: who it is for and her measurements, the swatch, the body, the
+// The work, in the knitter's order: who it is for and the measurements, the swatch, the body, the
 // sleeve and its cap, the knitting, and where warnings begin.
 #pragma once
 

@@ -25,10 +25,10 @@ struct PanelContext {
 [[nodiscard]] QString choiceName(const Phrases& phrases, Choice choice);
 [[nodiscard]] QString optionName(const Phrases& phrases, Choice choice, int option);
 [[nodiscard]] QString originName(const Phrases& phrases, const Sizes& sizes, Field field);
-// The same as one sign: filled where she gave it.
+// The same as one sign: filled where it was given.
 [[nodiscard]] QString originSign(const Sizes& sizes, Field field);
 
-// Where a filled-in measurement came from and where it likely lies; empty for one she has taken.
+// Where a filled-in measurement came from and where it likely lies; empty for one that was taken.
 [[nodiscard]] QString estimateText(const Phrases& phrases, const Design& design, const Sizes& sizes,
                                    Field measurement, LengthUnit unit);
 [[nodiscard]] bool isChild(const Design& design);

@@ -18,7 +18,7 @@ public:
   enum class Answer { Save, Discard, Stay };
   // About a file that another program or window has changed since.
   enum class Conflict { KeepMine, ReadOther, OtherName, Stay };
-  // How she is asked; replaced in tests.
+  // How questions are asked; replaced in tests.
   struct Asking {
     std::function<QString()> whichToOpen;
     std::function<QString(const QString& suggestion)> whereToSave;
@@ -48,7 +48,7 @@ public:
   bool readOther();
   // The file may be written over as it is now.
   void keepMine();
-  // Whether what is open may be left: it is saved, or she has said so.
+  // Whether what is open may be left: it is saved, or may be lost.
   bool mayLeave();
 
 Q_SIGNALS:

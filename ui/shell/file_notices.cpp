@@ -58,7 +58,7 @@ void FileNotices::open(const Recovery::Copy& copy) {
     if (!offering_) watch_.look(); // its file may have changed since
   } else if (QFileInfo::exists(copy.file) &&
              std::holds_alternative<Design>(readDesign(copy.file, phrases_))) {
-    offerRecovered(); // she would rather stay where she is
+    offerRecovered(); // whoever asked would rather stay
   }
 }
 

@@ -1,4 +1,4 @@
-// The pages she knits and makes up from, and what they have in common: the piece that is looked at.
+// The pages to knit and make up from, and what they have in common: the piece that is looked at.
 #pragma once
 
 #include "knitting/chart_page.h"

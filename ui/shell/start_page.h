@@ -1,4 +1,4 @@
-// The first thing she sees: three questions are enough for a garment on the drawing table; or she
+// The first thing to be seen: three questions are enough for a garment on the drawing table; or one
 // begins with a style from the library, or goes on with something.
 #pragma once
 

@@ -1,6 +1,6 @@
 // The middle of the window: the drawing, and the pages of the stage the work is at. While drafting
 // the drawing has it all; when a page comes forward the drawing stays beside it, to show where on
-// the garment she is. A stage of several pages has tabs; a page may also stand alone.
+// the garment one is. A stage of several pages has tabs; a page may also stand alone.
 #pragma once
 
 #include "shell/stage.h"

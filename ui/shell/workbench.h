@@ -1,6 +1,6 @@
-// The work side by side: what she says, the drawing with the ease in hand below it, what the design
+// The work side by side: what is given, the drawing with the ease in hand below it, what the design
 // answers. While knitting and making up the pages come forward and the measurements make room. In a
-// window too narrow for three the answers make room too, until she asks for them.
+// window too narrow for three the answers make room too, until they are asked for.
 #pragma once
 
 #include "knitting/knit_files.h"

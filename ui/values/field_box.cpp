@@ -124,7 +124,7 @@ void FieldBox::commit() {
 }
 
 bool FieldBox::event(QEvent* event) {
-  // A text field takes Ctrl+Z for itself; while she is not typing in it, it belongs to the window.
+  // A text field takes Ctrl+Z for itself; while nobody types in it, it belongs to the window.
   if (event->type() == QEvent::ShortcutOverride && !dirty_) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {

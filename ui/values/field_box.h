@@ -1,5 +1,5 @@
 // A field for one value that speaks the value's kind: lengths in either unit, per cent, counts. The
-// text is taken when she is done with it (Return or leaving); until then nothing changes, and
+// text is taken when it is finished (Return or leaving); until then nothing changes, and
 // Escape puts the old text back. What cannot be read or is refused stays in the box until it is put
 // right or given up: it is said, never guessed.
 #pragma once
@@ -19,7 +19,7 @@ public:
   void setValue(double value); // shows it; says nothing
   void setBlank();             // no value yet
   [[nodiscard]] std::optional<double> value() const { return value_; }
-  // A value that was filled in for her is shown paler than one she gave.
+  // A value that was filled in is shown paler than one that was given.
   void setFilledIn(bool filledIn);
   void refuse();  // what was entered last: it stays as it was typed
   void forgive(); // the value's own text again

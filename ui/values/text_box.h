@@ -1,4 +1,4 @@
-// A line of free text. It is told when she is done with it, and when she pauses or has typed for a
+// A line of free text. It is told when the typing is done, and when it pauses or has gone on for a
 // while: what is typed must not be lost. Ctrl+Z is the window's while nothing has been typed.
 #pragma once
 

@@ -85,7 +85,7 @@ void ValueSlider::mousePressEvent(QMouseEvent* event) {
 
 void ValueSlider::mouseMoveEvent(QMouseEvent* event) {
   if (!held_) return;
-  // A pixel stands for several values; where she took hold it is the one she took hold of.
+  // A pixel stands for several values; where it was taken hold of, it is the value from before.
   if (event->position().toPoint().x() == pressX_)
     setSliderPosition(pressValue_);
   else

@@ -1,4 +1,4 @@
-// Values as she reads and types them. Lengths are cm inside; the unit is only a matter of display
+// Values as they are read and typed. Lengths are cm inside; the unit is only a matter of display
 // and entry, and either unit can be typed at any time: "41.5", "16 1/4", "41,5 cm", "16 in", "415
 // mm". A share is read and shown in per cent.
 #pragma once
