@@ -6,41 +6,16 @@
 #include "model/phrases.h"
 #include "terminal.h"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <cstdlib>
 #include <span>
+#include <sstream>
 #include <string_view>
 #include <vector>
 
 namespace scye {
 namespace {
-
-constexpr std::string_view kHelp =
-    R"(Scyewright: set-in sleeves that fit, from measurements and a swatch.
-
-  scyewright [--copy] [FILE.scye]    opens the workbench, with a design or a copy of it if one is named
-  scyewright draft FILE.scye ...     drafts a design without a window and says what it finds
-      --with NAME=VALUE              first changes a value: bust=94, bust=37in, ease.bust=8,
-                                     bust=47@garment, garment=jacket; may be repeated
-      --schematic OUT.svg|.png|.pdf  writes the pieces, to scale with their dimensions
-      --paper true|a4|letter         for .pdf and .png: true size (the start) or a sheet
-      --dpi N                        for .png: dots per inch, 100 to start with
-      --chart OUT.svg|.pdf|.png      writes the chart of every piece, one cell a stitch
-      --directions OUT.txt|.html     writes the directions to knit from
-      --terms us|uk                  for the directions: bind off, or cast off
-      --rows OUT.csv                 writes the row table: every row of every piece
-      --worn OUT.png                 writes a picture of the garment worn by a form
-      --view front|side|back|armhole for the picture worn: from where, front to start with
-      --arm DEGREES                  for the picture worn: how far the arms are lifted, 0 to 90
-      --pulls                        for the picture worn: shows where the cloth pulls
-      --unit cm|in                   for what is drawn and told; files are in cm
-      --report OUT.json              writes every figure, outline and finding
-  scyewright names                   lists the NAMEs, what they mean and what they may be
-  scyewright --help, --version
-
-Exit codes: 0 drafted; 1 drafted, but something must be solved first; 2 the arguments make no
-sense; 3 a file could not be read or written.
-)";
 
 constexpr std::string_view kCopy = "--copy";
 
@@ -73,6 +48,43 @@ int listNames() {
   }
   for (int i = 0; i < kFieldCount; ++i)
     line(info(Field(i)).key, "field", rangeText(info(Field(i)), phrases));
+  return kDrafted;
+}
+
+// In lines that begin at `column`, where the first one stands already.
+std::string wrapped(const std::string& words, std::size_t column) {
+  constexpr std::size_t kWidth = 100;
+  std::string out;
+  std::size_t at = column;
+  std::istringstream in(words);
+  for (std::string word; in >> word; at += word.size() + 1) {
+    if (at > column && at + word.size() > kWidth) {
+      out += "\n" + std::string(column, ' ');
+      at = column;
+    }
+    out += (at > column ? " " : "") + word;
+  }
+  return out + "\n";
+}
+
+// An option or a command, and what it does.
+std::string helpLine(std::size_t indent, const std::string& what, const std::string& words) {
+  constexpr std::size_t kColumn = 40;
+  return padded(std::string(indent, ' ') + what, kColumn - 2) + "  " + wrapped(words, kColumn);
+}
+
+int tellHelp() {
+  const auto say = [](const char* key) {
+    return environmentPhrases().say("cli.help." + std::string(key));
+  };
+  std::string help = say("about") + "\n\n";
+  help += helpLine(2, "scyewright [--copy] [FILE.scye]", say("window"));
+  help += helpLine(2, "scyewright draft FILE.scye ...", say("draft"));
+  for (const OptionHelp& option : draftOptions())
+    help += helpLine(6, option.option, option.words);
+  help += helpLine(2, "scyewright names", say("names"));
+  help += "  scyewright --help, --version\n\n" + wrapped(say("codes"), 0);
+  tell(help);
   return kDrafted;
 }
 
@@ -109,39 +121,44 @@ std::optional<int> windowRefused(int argc, char** argv) {
 
 } // namespace
 
-std::optional<int> runCommandLine(int argc, char** argv) {
+std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer) {
   const std::vector<std::string> arguments(argv + std::min(argc, 1), argv + argc);
-  if (arguments.empty()) return windowRefused(argc, argv);
+  const auto window = [&] {
+    return drawer ? windowRefused(argc, argv)
+                  : failed(kUsage, environmentPhrases().say("cli.noWorkbench"));
+  };
+  if (arguments.empty()) return window();
   const std::string& first = arguments.front();
+  const auto asksHelp = [](const std::string& a) { return a == "--help" || a == "-h"; };
   if (first == "draft") {
     const auto rest = std::span(arguments).subspan(1);
-    if (rest.empty() || (rest.front() != "--help" && rest.front() != "-h")) return runDraft(rest);
-  } else if (first == "names") {
-    return listNames();
-  } else if (first == "--version") {
-    tellLine("scyewright " SCYEWRIGHT_VERSION);
-    return kDrafted;
-  } else if (first != "--help" && first != "-h") {
-    return windowRefused(argc, argv);
+    return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runDraft(rest, drawer);
   }
-  tell(kHelp);
+  if (first == "names") return listNames();
+  if (asksHelp(first)) return tellHelp();
+  if (first != "--version") return window();
+  tellLine("scyewright " SCYEWRIGHT_VERSION);
   return kDrafted;
 }
 
 WindowArguments windowArguments(int argc, char** argv) {
+  CLI::App app;
   WindowArguments out;
-  for (int i = 1; i < argc; ++i) {
-    const std::string argument = argv[i];
-    if (argument == kCopy) {
-      out.copy = true;
-      continue;
-    }
-    if (argument.starts_with("-"))
-      return {{}, false, usage("cli.unknownOption", {textParam("option", argument)})};
-    if (!out.file.empty())
-      return {{}, false, usage("cli.extraFile", {textParam("file", argument)})};
-    out.file = argument;
+  app.set_help_flag();
+  app.allow_extras();
+  app.add_option("FILE.scye", out.file);
+  app.add_flag(std::string(kCopy), out.copy);
+  const auto refused = [](const char* phrase, const char* param, const std::string& what) {
+    return WindowArguments{{}, false, usage(phrase, {textParam(param, what)})};
+  };
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& e) {
+    return refused("cli.unknownOption", "option", e.what());
   }
+  for (const std::string& left : app.remaining())
+    return left.starts_with("-") ? refused("cli.unknownOption", "option", left)
+                                 : refused("cli.extraFile", "file", left);
   return out;
 }
 

@@ -1,8 +1,9 @@
 // What the program does without a window: drafting from the command line, help, names, version.
-//   scyewright draft FILE.scye [--with NAME=VALUE]... [--schematic OUT.svg|.png|.pdf] [--report
-//   OUT.json]
+//   scyewright draft FILE.scye [--with NAME=VALUE]... [--<output> OUT]...     (io/outputs.h)
 // Every error is one plain line on stderr. Files are written whole or not at all.
 #pragma once
+
+#include "io/outputs.h"
 
 #include <optional>
 #include <string>
@@ -17,9 +18,9 @@ enum ExitCode : int {
 };
 
 // To be called before any Qt application exists. Returns the exit code, or nothing when a window is
-// asked for. Makes a QGuiApplication of its own, on the offscreen platform, only where a picture is
-// drawn.
-[[nodiscard]] std::optional<int> runCommandLine(int argc, char** argv);
+// asked for. `drawer` draws what needs fonts; null in a program without the workbench, which has no
+// window either.
+[[nodiscard]] std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer);
 
 // What is left of the arguments once QApplication has taken out its own.
 struct WindowArguments {

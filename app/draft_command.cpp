@@ -1,29 +1,21 @@
 #include "draft_command.h"
 
 #include "command_line.h"
-#include "directions/row_table_csv.h"
 #include "environment_phrases.h"
-#include "export/export.h"
 #include "garment/cpu_clock.h"
 #include "garment/verdict.h"
 #include "io/design_file.h"
 #include "io/files.h"
-#include "io/report.h"
 #include "io/setting.h"
-#include "knitting/knit_export.h"
-#include "schematic/schematic.h"
 #include "terminal.h"
-#include "worn/worn_picture.h"
 
-#include <QFile>
-#include <QGuiApplication>
-
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <charconv>
 #include <filesystem>
+#include <map>
 #include <set>
 #include <system_error>
-#include <vector>
 
 namespace scye {
 namespace {
@@ -32,17 +24,24 @@ const Phrases& phrases() {
   return environmentPhrases();
 }
 
-struct Job;
-struct OutputKind {
-  std::string_view option;
-  std::vector<std::string_view> endings;
-  bool draws; // needs fonts, and for these a QGuiApplication
-  // Writes the file whole; returns what went wrong, as a sentence.
-  std::optional<std::string> (*write)(const Job& job, const std::string& path);
-};
+constexpr EnumKeys<Paper, Paper::Letter> kPapers{
+    {{Paper::TrueSize, "true"}, {Paper::A4, "a4"}, {Paper::Letter, "letter"}}};
+constexpr EnumKeys<LengthUnit, LengthUnit::Inch> kUnits{
+    {{LengthUnit::Centimetre, "cm"}, {LengthUnit::Inch, "in"}}};
+enum class Terms { Us, Uk };
+constexpr EnumKeys<Terms, Terms::Uk> kTerms{{{Terms::Us, "us"}, {Terms::Uk, "uk"}}};
+
+// "true|a4|letter"
+template <class E, E last>
+std::string joined(const EnumKeys<E, last>& keys, const std::string& by) {
+  std::string list;
+  for (int i = 0; i <= int(last); ++i)
+    list += (i == 0 ? "" : by) + std::string(keys[E(i)]);
+  return list;
+}
 
 struct Output {
-  const OutputKind* kind;
+  const OutputInfo* kind;
   std::string path;
 };
 
@@ -52,181 +51,133 @@ struct Job {
   std::vector<Output> outputs;
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
-  std::string terms = "us"; // of the directions
+  Terms terms = Terms::Us; // of the directions
   WornPictureOptions worn;
   Derived derived;
   bool allTried = true; // every remedy, within the time there is for them
 };
-
-std::optional<std::string> writeText(const std::string& path, std::string_view text) {
-  const auto problem = writeWhole(path, text);
-  if (!problem) return std::nullopt;
-  return phrases().say("cli.write", {textParam("path", path), textParam("reason", *problem)});
-}
-
-std::optional<std::string> writeDrawn(const std::string& path, const Rendered& drawn) {
-  if (drawn.problem) return drawn.problem->toStdString();
-  return writeText(path, {drawn.bytes.constData(), std::size_t(drawn.bytes.size())});
-}
-
-std::optional<std::string> writeSchematic(const Job& job, const std::string& path) {
-  const auto picture = [&job](double textHeight) {
-    SchematicOptions options;
-    options.unit = job.unit;
-    options.textHeight = textHeight;
-    return pieceSchematic(job.derived.draft, phrases(), options);
-  };
-  return writeDrawn(path, renderPicture(picture, QFile::decodeName(path.c_str()), job.page));
-}
-
-std::optional<std::string> writeReport(const Job& job, const std::string& path) {
-  return writeText(path, reportToJson(job.derived, phrases()));
-}
-
-std::optional<std::string> writeRows(const Job& job, const std::string& path) {
-  return writeText(path, rowTableCsv(job.derived.knit));
-}
-
-bool endsIn(std::string path, std::string_view ending) {
-  std::transform(path.begin(), path.end(), path.begin(),
-                 [](unsigned char c) { return char(c >= 'A' && c <= 'Z' ? c + 32 : c); });
-  return path.size() > ending.size() && path.ends_with(ending);
-}
-
-std::optional<std::string> writeDirections(const Job& job, const std::string& path) {
-  const Wording wording{phrases(), job.terms, job.unit};
-  return writeText(path, endsIn(path, ".html") ? directionsHtml(job.derived.directions, wording)
-                                               : directionsText(job.derived.directions, wording));
-}
-
-std::optional<std::string> writeChart(const Job& job, const std::string& path) {
-  return writeDrawn(path, renderChart(phrases(), job.derived.knit, job.derived.draft.design.title,
-                                      QFile::decodeName(path.c_str()), job.page));
-}
-
-// Pieces that cannot be knitted cannot be worn: that is told, and their findings block.
-std::optional<std::string> writeWorn(const Job& job, const std::string& path) {
-  if (!wornPattern(job.derived)) {
-    tellLine(phrases().say("worn.none"));
-    return std::nullopt;
-  }
-  const auto problem =
-      exportWorn(job.derived, phrases(), QFile::decodeName(path.c_str()), job.worn);
-  return problem ? std::optional(problem->toStdString()) : std::nullopt;
-}
-
-// Everything that can be asked for beside the findings: another kind of file is another line.
-const std::vector<OutputKind>& outputKinds() {
-  static const std::vector<OutputKind> all{
-      {"--schematic", {".svg", ".png", ".pdf"}, true, &writeSchematic},
-      {"--report", {".json"}, false, &writeReport},
-      {"--rows", {".csv"}, false, &writeRows},
-      {"--directions", {".txt", ".html"}, false, &writeDirections},
-      {"--chart", {".svg", ".pdf", ".png"}, true, &writeChart},
-      {"--worn", {".png"}, true, &writeWorn},
-  };
-  return all;
-}
 
 int usage(std::string_view phrase, const Params& params) {
   return failed(kUsage,
                 phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
 }
 
-std::string joined(std::span<const std::string_view> words) {
-  std::string list;
-  for (std::string_view word : words)
-    list += (list.empty() ? "" : ", ") + std::string(word);
-  return list;
+// The arguments as they were written.
+struct Written {
+  std::string file;
+  std::optional<std::string> paper, unit, dpi, terms, view, arm;
+  bool pulls = false;
+  std::vector<std::string> settings;
+  std::map<OutputId, std::vector<std::string>> paths;
+};
+
+std::string optionOf(const OutputInfo& output) {
+  return "--" + std::string(output.key);
 }
 
-// Reads the arguments; each function returns an exit code where they make no sense.
+// "OUT.svg|.png|.pdf"
+std::string pathText(const OutputInfo& output) {
+  std::string text;
+  for (const std::string& ending : endingsOf(output))
+    text += (text.empty() ? "OUT" : "|") + ending;
+  return text;
+}
+
+// Every option of the command, once: for reading and for help.
+void describe(CLI::App& app, Written& written) {
+  app.set_help_flag();
+  app.allow_extras();
+  app.add_option("FILE.scye", written.file)->group("");
+  const auto add = [&](const std::string& name, auto& value, const std::string& text,
+                       const std::string& phrase) {
+    return app.add_option("--" + name, value, phrases().say(phrase))->option_text(text);
+  };
+  const auto one = [&](const std::string& name, std::optional<std::string>& value,
+                       const std::string& text) {
+    add(name, value, text, "cli.help." + name)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
+  };
+  add("with", written.settings, "NAME=VALUE", "cli.help.with")->allow_extra_args(false);
+  for (const OutputInfo& output : allOutputs()) {
+    const std::string key(output.key);
+    add(key, written.paths[output.id], pathText(output), "output." + key + ".help")
+        ->allow_extra_args(false);
+  }
+  one("paper", written.paper, joined(kPapers, "|"));
+  one("dpi", written.dpi, "N");
+  one("terms", written.terms, joined(kTerms, "|"));
+  one("view", written.view, joined(kViewKeys, "|"));
+  one("arm", written.arm, phrases().say("cli.help.degrees"));
+  app.add_flag("--pulls", written.pulls, phrases().say("cli.help.pulls"));
+  one("unit", written.unit, joined(kUnits, "|"));
+}
+
+// What was written, understood; each function returns an exit code where it makes no sense.
 class Reader {
 public:
-  explicit Reader(Job& job) : job_(job) {}
+  Reader(Job& job, bool draws) : job_(job), draws_(draws) {}
 
   std::optional<int> read(std::span<const std::string> arguments) {
-    for (std::size_t i = 0; i < arguments.size(); ++i) {
-      const std::string& argument = arguments[i];
-      if (!argument.starts_with("-")) {
-        if (!job_.file.empty()) return usage("cli.extraFile", {textParam("file", argument)});
-        job_.file = argument;
-        continue;
-      }
-      if (argument == "--pulls") {
-        job_.worn.pulls = true;
-        continue;
-      }
-      if (!known(argument)) return usage("cli.unknownOption", {textParam("option", argument)});
-      if (i + 1 == arguments.size())
-        return usage("cli.missingValue", {textParam("option", argument)});
-      if (auto code = option(argument, arguments[++i])) return code;
+    CLI::App app;
+    Written written;
+    describe(app, written);
+    try {
+      app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    } catch (const CLI::ParseError& e) {
+      // Anything may stand in a value: only a value that is missing is left to go wrong.
+      const std::string what = e.what();
+      return usage("cli.missingValue", {textParam("option", what.substr(0, what.find(':')))});
     }
-    if (job_.file.empty()) return usage("cli.missingFile", {});
+    for (const std::string& left : app.remaining())
+      return left.starts_with("-") ? usage("cli.unknownOption", {textParam("option", left)})
+                                   : usage("cli.extraFile", {textParam("file", left)});
+    if (written.file.empty()) return usage("cli.missingFile", {});
+    job_.file = written.file;
+    job_.settings = written.settings;
+    job_.worn.pulls = written.pulls;
+    if (auto code = pick("--paper", written.paper, kPapers, job_.page.paper)) return code;
+    if (auto code = pick("--unit", written.unit, kUnits, job_.unit)) return code;
+    if (auto code = pick("--terms", written.terms, kTerms, job_.terms)) return code;
+    if (auto code = pick("--view", written.view, kViewKeys, job_.worn.view)) return code;
+    if (auto code = number("--dpi", written.dpi, 10, 1200, job_.page.dpi)) return code;
+    if (auto code = number("--arm", written.arm, 0, 90, job_.worn.arm)) return code;
+    for (const OutputInfo& output : allOutputs())
+      for (const std::string& path : written.paths[output.id])
+        if (auto code = add(output, path)) return code;
     return distinctPaths();
   }
 
 private:
-  static constexpr std::string_view kPapers[] = {"true", "a4", "letter"}; // in the order of Paper
-  static constexpr std::string_view kUnits[] = {"cm", "in"};              // in that of LengthUnit
-  static constexpr std::string_view kTerms[] = {"us", "uk"};
-  static constexpr std::string_view kViews[] = {"front", "side", "back", "armhole"}; // NamedView
-
-  static const OutputKind* outputKind(std::string_view option) {
-    const auto& all = outputKinds();
-    const auto at = std::find_if(all.begin(), all.end(),
-                                 [&](const OutputKind& kind) { return kind.option == option; });
-    return at == all.end() ? nullptr : &*at;
-  }
-
-  static bool known(std::string_view option) {
-    return option == "--with" || option == "--paper" || option == "--unit" || option == "--dpi" ||
-           option == "--terms" || option == "--view" || option == "--arm" ||
-           outputKind(option) != nullptr;
-  }
-
-  std::optional<int> option(const std::string& name, const std::string& value) {
-    if (name == "--with") return job_.settings.push_back(value), std::nullopt;
-    if (name == "--paper") return pick(name, value, kPapers, job_.page.paper);
-    if (name == "--unit") return pick(name, value, kUnits, job_.unit);
-    if (name == "--dpi") return number(name, value, 10, 1200, job_.page.dpi);
-    if (name == "--arm") return number(name, value, 0, 90, job_.worn.arm);
-    if (name == "--view") return pick(name, value, kViews, job_.worn.view);
-    if (name == "--terms") return terms(name, value);
-    const OutputKind& kind = *outputKind(name);
-    if (std::none_of(kind.endings.begin(), kind.endings.end(),
-                     [&](std::string_view ending) { return endsIn(value, ending); }))
-      return usage("cli.ending", {textParam("option", name), textParam("path", value),
-                                  textParam("endings", joined(kind.endings))});
-    job_.outputs.push_back({&kind, value});
+  std::optional<int> add(const OutputInfo& output, const std::string& path) {
+    const auto format = formatOf(output, path);
+    if (!format)
+      return usage("cli.ending",
+                   {textParam("option", optionOf(output)), textParam("path", path),
+                    textParam("endings", phrases().rules().commas(endingsOf(output)))});
+    if (info(*format).drawn && !draws_)
+      return usage("cli.notDrawn",
+                   {textParam("option", optionOf(output)), textParam("path", path)});
+    job_.outputs.push_back({&output, path});
     return std::nullopt;
   }
 
-  template <class E>
-  static std::optional<int> pick(const std::string& name, const std::string& value,
-                                 std::span<const std::string_view> words, E& picked) {
-    const auto at = std::find(words.begin(), words.end(), value);
-    if (at == words.end())
-      return usage("cli.option", {textParam("option", name), textParam("value", value),
-                                  textParam("options", joined(words))});
-    picked = E(at - words.begin());
-    return std::nullopt;
+  template <class E, E last>
+  static std::optional<int> pick(const std::string& name, const std::optional<std::string>& value,
+                                 const EnumKeys<E, last>& keys, E& picked) {
+    if (!value) return std::nullopt;
+    if (const auto found = keys.find(*value)) return picked = *found, std::nullopt;
+    return usage("cli.option", {textParam("option", name), textParam("value", *value),
+                                textParam("options", joined(keys, ", "))});
   }
 
-  std::optional<int> terms(const std::string& name, const std::string& value) {
-    int picked = 0;
-    if (auto code = pick(name, value, kTerms, picked)) return code;
-    job_.terms = value;
-    return std::nullopt;
-  }
-
-  static std::optional<int> number(const std::string& name, const std::string& value, double low,
-                                   double high, double& picked) {
+  static std::optional<int> number(const std::string& name, const std::optional<std::string>& value,
+                                   double low, double high, double& picked) {
+    if (!value) return std::nullopt;
     double given = 0;
-    const char* last = value.data() + value.size();
-    const auto [end, error] = std::from_chars(value.data(), last, given);
+    const char* last = value->data() + value->size();
+    const auto [end, error] = std::from_chars(value->data(), last, given);
     if (error != std::errc() || end != last || !(given >= low && given <= high))
-      return usage("cli.number", {textParam("option", name), textParam("value", value),
+      return usage("cli.number", {textParam("option", name), textParam("value", *value),
                                   numberParam("low", low), numberParam("high", high)});
     picked = given;
     return std::nullopt;
@@ -249,6 +200,7 @@ private:
   }
 
   Job& job_;
+  bool draws_;
 };
 
 std::optional<int> readDesign(const Job& job, Design& design) {
@@ -270,20 +222,21 @@ std::optional<int> readDesign(const Job& job, Design& design) {
 }
 
 // Writes what was asked for; returns an exit code where it could not.
-std::optional<int> writeOutputs(const Job& job) {
-  int argc = 1;
-  char name[] = "scyewright";
-  char* argv[] = {name, nullptr};
-  guardQt(true); // its remarks on fonts and folders are no errors of the knitter's
-  std::optional<QGuiApplication> drawing;
-  if (std::any_of(job.outputs.begin(), job.outputs.end(),
-                  [](const Output& o) { return o.kind->draws; })) {
-    qputenv("QT_QPA_PLATFORM", "offscreen"); // no display is touched
-    drawing.emplace(argc, argv);
+std::optional<int> writeOutputs(const Job& job, const Drawer* drawer) {
+  const OutputJob what{
+      job.derived, {phrases(), std::string(kTerms[job.terms]), job.unit}, job.page, job.worn};
+  for (const Output& output : job.outputs) {
+    // What cannot be there is told, and the findings say why.
+    if (output.kind->has && !output.kind->has(job.derived)) {
+      tellLine(phrases().say(output.kind->none));
+      continue;
+    }
+    const FileBytes made = makeOutput(*output.kind, what, output.path, drawer);
+    if (made.problem) return failed(kFileFailed, *made.problem);
+    if (const auto problem = writeWhole(output.path, made.bytes))
+      return failed(kFileFailed, phrases().say("cli.write", {textParam("path", output.path),
+                                                             textParam("reason", *problem)}));
   }
-  for (const Output& output : job.outputs)
-    if (const auto problem = output.kind->write(job, output.path))
-      return failed(kFileFailed, *problem);
   return std::nullopt;
 }
 
@@ -308,10 +261,9 @@ void tellFindings(const Job& job) {
   tellLine(verdict.sentence);
   if (verdict.knitted) tellLine(verdict.knitted->sentence);
   for (const Finding& finding : job.derived.findings) {
-    static constexpr std::string_view kSeverities[] = {"severity.note", "severity.warning",
-                                                       "severity.blocking"};
-    const std::string line = phrases().say(kSeverities[int(finding.severity)]) + ": " +
-                             phrases().say("finding." + finding.code, finding.params, job.unit);
+    const std::string line =
+        phrases().say("severity." + std::string(severityKey(finding.severity))) + ": " +
+        phrases().say("finding." + finding.code, finding.params, job.unit);
     if (finding.severity == Severity::Blocking)
       failed(kBlocked, line);
     else
@@ -325,17 +277,29 @@ void tellFindings(const Job& job) {
 
 } // namespace
 
-int runDraft(std::span<const std::string> arguments) {
+int runDraft(std::span<const std::string> arguments, const Drawer* drawer) {
   Job job;
-  if (const auto code = Reader(job).read(arguments)) return *code;
+  if (const auto code = Reader(job, drawer != nullptr).read(arguments)) return *code;
   Design design;
   if (const auto code = readDesign(job, design)) return *code;
 
   job.derived = derive(design);
   job.allTried = deriveRemedies(design, job.derived, {.seconds = cpuSeconds});
-  if (const auto code = writeOutputs(job)) return *code;
+  if (const auto code = writeOutputs(job, drawer)) return *code;
   tellFindings(job);
   return anyBlocking(job.derived.findings) ? kBlocked : kDrafted;
+}
+
+std::vector<OptionHelp> draftOptions() {
+  CLI::App app;
+  Written written;
+  describe(app, written);
+  std::vector<OptionHelp> options;
+  for (const CLI::Option* option : app.get_options())
+    if (!option->get_group().empty())
+      options.push_back(
+          {option->get_name() + " " + option->get_option_text(), option->get_description()});
+  return options;
 }
 
 } // namespace scye

@@ -4,8 +4,6 @@
 #include "environment_phrases.h"
 #include "model/plain_text.h"
 
-#include <QString>
-
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
@@ -30,14 +28,6 @@ int failedFor(std::string_view phrase, std::string reason) {
                 environmentPhrases().say(phrase, {textParam("reason", std::move(reason))}));
 }
 
-bool qtIsQuiet = false;
-QtMessageHandler qtBefore = nullptr;
-
-void onQtMessage(QtMsgType type, const QMessageLogContext& context, const QString& message) {
-  if (type == QtFatalMsg) std::_Exit(failedFor("cli.failed", message.toStdString()));
-  if (!qtIsQuiet && qtBefore) qtBefore(type, context, message);
-}
-
 } // namespace
 
 void guardTheEnd() {
@@ -53,14 +43,8 @@ void guardTheEnd() {
     } catch (...) {
       std::_Exit(failedByException());
     }
-    std::_Exit(failedFor("cli.failed", "terminate"));
+    std::_Exit(cannotGoOn("terminate"));
   });
-}
-
-void guardQt(bool quiet) {
-  qtIsQuiet = quiet;
-  if (const QtMessageHandler before = qInstallMessageHandler(onQtMessage); before != onQtMessage)
-    qtBefore = before;
 }
 
 void tell(std::string_view lines) {
@@ -78,6 +62,10 @@ int failed(int code, std::string_view message) {
   return code;
 }
 
+int cannotGoOn(const std::string& reason) {
+  return failedFor("cli.failed", reason);
+}
+
 int finished(int code) {
   errno = 0;
   if (std::fclose(stdout) != 0) noteOutputError();
@@ -91,9 +79,9 @@ int failedByException() {
   } catch (const std::bad_alloc&) {
     return failed(kFileFailed, environmentPhrases().say("cli.memory"));
   } catch (const std::exception& e) {
-    return failedFor("cli.failed", e.what());
+    return cannotGoOn(e.what());
   } catch (...) {
-    return failedFor("cli.failed", "unknown");
+    return cannotGoOn("unknown");
   }
 }
 

@@ -12,15 +12,13 @@ namespace scye {
 // that the caller has closed is not mistaken for one that is opened later.
 void guardTheEnd();
 
-// After what Qt cannot go on without (a display, its platform) has failed; `quiet`: its other
-// remarks are swallowed. Qt would end by a signal.
-void guardQt(bool quiet);
-
 // On stdout, made plain (model/plain_text.h): lines that stay lines, or one line.
 void tell(std::string_view lines);
 void tellLine(std::string_view words);
 // One plain line on stderr; returns `code`.
 int failed(int code, std::string_view message);
+// The same for what nothing can be done about; returns kFileFailed.
+int cannotGoOn(const std::string& reason);
 // When all is told: `code`, or kFileFailed (which is then told) if it did not arrive.
 int finished(int code);
 

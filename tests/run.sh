@@ -25,10 +25,11 @@ need_packages $packages_build $packages_run $packages_test
 
 # The core must build and hold where there is no Qt; the second build then finds its objects in ccache.
 if [ "$tier" != quick ]; then
-  build_into build-core "test_core_model test_core_io" -DSCYEWRIGHT_UI=OFF -DSCYEWRIGHT_BENCH=OFF \
+  build_into build-core "scyewright test_core_model test_core_io" -DSCYEWRIGHT_UI=OFF -DSCYEWRIGHT_BENCH=OFF \
     -DSCYEWRIGHT_WERROR=ON -DCMAKE_DISABLE_FIND_PACKAGE_Qt6=ON || stop "the core alone could not be built"
   build-core/tests/test_core_model --gtest_brief=1
   build-core/tests/test_core_io --gtest_brief=1
+  sh tests/house/core_alone.sh build-core/app/scyewright resources
 fi
 
 build_into build all -DSCYEWRIGHT_UI=ON -DSCYEWRIGHT_TESTS=ON \

@@ -1,4 +1,5 @@
 #include "directions/words.h"
+#include "model/markup.h"
 
 #include <algorithm>
 
@@ -28,28 +29,11 @@ std::string underlined(const std::string& text, char with) {
   return text + "\n" + std::string(std::size_t(letters), with) + "\n";
 }
 
-std::string escaped(std::string_view text) {
+// Lines stay lines.
+std::string asHtml(std::string_view text) {
   std::string out;
-  for (const char c : text)
-    switch (c) {
-    case '&':
-      out += "&amp;";
-      break;
-    case '<':
-      out += "&lt;";
-      break;
-    case '>':
-      out += "&gt;";
-      break;
-    case '"':
-      out += "&quot;";
-      break;
-    case '\n':
-      out += "<br>";
-      break;
-    default:
-      out += c;
-    }
+  for (const char c : escaped(text))
+    out += c == '\n' ? std::string("<br>") : std::string(1, c);
   return out;
 }
 
@@ -73,7 +57,7 @@ constexpr std::string_view kStyle = R"(
 class Html {
 public:
   std::string document(const std::vector<DirectionLine>& lines, const std::string& language) {
-    const std::string title = lines.empty() ? "" : escaped(lines.front().text);
+    const std::string title = lines.empty() ? "" : asHtml(lines.front().text);
     out_ = "<!DOCTYPE html>\n<html lang=\"" + language +
            "\">\n<head>\n<meta charset=\"utf-8\">\n<title>" + title + "</title>\n<style>" +
            std::string(kStyle) + "</style>\n</head>\n<body>\n";
@@ -86,7 +70,7 @@ public:
 private:
   void add(const DirectionLine& line) {
     if (line.kind != LineKind::Step) endList();
-    const std::string text = escaped(line.text);
+    const std::string text = asHtml(line.text);
     switch (line.kind) {
     case LineKind::Title:
       out_ += "<h1>" + text + "</h1>\n";

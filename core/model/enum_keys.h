@@ -1,10 +1,9 @@
-// The keys of an enum's values in files and phrases: one table an enum, read both ways.
+// One value of some kind for each value of an enum: a table that cannot be incomplete. What is
+// forgotten, doubled or out of order does not compile. `last` is the enum's last value.
 //   inline constexpr EnumKeys<Source, Source::Garment> kSourceKeys{
 //       {{Source::Body, "body"}, {Source::Garment, "garment"}}};
 //   kSourceKeys[Source::Body]       "body"
 //   kSourceKeys.find("garment")     Source::Garment
-// `last` is the enum's last value. A value that is forgotten, doubled or out of order does not
-// compile.
 #pragma once
 
 #include <array>
@@ -13,33 +12,37 @@
 
 namespace scye {
 
-template <class E, E last>
-class EnumKeys {
+template <class E, E last, class Value>
+class EnumTable {
 public:
   struct Entry {
     E value;
-    std::string_view key;
+    Value of;
   };
   static constexpr std::size_t kCount = std::size_t(last) + 1;
 
-  consteval EnumKeys(const Entry (&entries)[kCount]) {
+  consteval EnumTable(const Entry (&entries)[kCount]) {
     for (std::size_t i = 0; i < kCount; ++i) {
-      if (std::size_t(entries[i].value) != i) throw "the keys must stand in the order of the enum";
-      keys_[i] = entries[i].key;
+      if (std::size_t(entries[i].value) != i) throw "the table must have the order of the enum";
+      values_[i] = entries[i].of;
     }
   }
 
-  [[nodiscard]] constexpr std::string_view operator[](E value) const {
-    return keys_[std::size_t(value)];
+  [[nodiscard]] constexpr const Value& operator[](E value) const {
+    return values_[std::size_t(value)];
   }
-  [[nodiscard]] constexpr std::optional<E> find(std::string_view key) const {
+  [[nodiscard]] constexpr std::optional<E> find(const Value& value) const {
     for (std::size_t i = 0; i < kCount; ++i)
-      if (keys_[i] == key) return E(i);
+      if (values_[i] == value) return E(i);
     return std::nullopt;
   }
 
 private:
-  std::array<std::string_view, kCount> keys_{};
+  std::array<Value, kCount> values_{};
 };
+
+// The keys of an enum's values in files and phrases.
+template <class E, E last>
+using EnumKeys = EnumTable<E, last, std::string_view>;
 
 } // namespace scye

@@ -24,7 +24,7 @@ enum class RunName : std::uint8_t {
 
 struct Panel {
   std::vector<RunName> names;
-  Runs runs;
+  SeamLines runs;
   void add(RunName name, Line line) { names.push_back(name), runs.push_back(std::move(line)); }
   [[nodiscard]] int find(RunName name) const; // -1: it has none
 };

@@ -9,7 +9,7 @@
 namespace scye {
 namespace {
 
-void closeRuns(PieceMesh& mesh, const Runs& runs) {
+void closeRuns(PieceMesh& mesh, const SeamLines& runs) {
   mesh.runs.clear();
   int next = 0;
   for (const Line& run : runs) {
@@ -23,7 +23,7 @@ void closeRuns(PieceMesh& mesh, const Runs& runs) {
     mesh.runs[k].push_back(mesh.runs[(k + 1) % runs.size()].front());
 }
 
-std::vector<Vec2> edgeOf(const Runs& runs) {
+std::vector<Vec2> edgeOf(const SeamLines& runs) {
   std::vector<Vec2> edge;
   for (const Line& run : runs)
     edge.insert(edge.end(), run.begin(), run.end() - 1);
@@ -53,7 +53,7 @@ Line evenly(const Line& line, int parts) {
   return out;
 }
 
-PieceMesh meshed(const Runs& runs, double spacing) {
+PieceMesh meshed(const SeamLines& runs, double spacing) {
   PieceMesh mesh;
   closeRuns(mesh, runs);
   const std::vector<Vec2> edge = edgeOf(runs);
@@ -79,7 +79,7 @@ PieceMesh meshed(const Runs& runs, double spacing) {
   return mesh;
 }
 
-std::optional<PieceMesh> morphed(const PieceMesh& mesh, const Runs& runs) {
+std::optional<PieceMesh> morphed(const PieceMesh& mesh, const SeamLines& runs) {
   if (runs.size() != mesh.runs.size()) return std::nullopt;
   for (std::size_t k = 0; k < runs.size(); ++k)
     if (runs[k].size() != mesh.runs[k].size()) return std::nullopt;

@@ -17,13 +17,13 @@ struct PieceMesh {
 };
 
 // Round the piece counter-clockwise: each run of points ends where the next one starts.
-using Runs = std::vector<Line>;
+using SeamLines = std::vector<Line>;
 
 // Points inside are `spacing` apart. Cost: about 3 us a point.
-[[nodiscard]] PieceMesh meshed(const Runs& runs, double spacing);
+[[nodiscard]] PieceMesh meshed(const SeamLines& runs, double spacing);
 // The same mesh on another outline whose runs have as many points; inner points follow harmonically
 // (a graph Laplacian). Empty where the counts differ or a triangle would turn over.
-[[nodiscard]] std::optional<PieceMesh> morphed(const PieceMesh& mesh, const Runs& runs);
+[[nodiscard]] std::optional<PieceMesh> morphed(const PieceMesh& mesh, const SeamLines& runs);
 
 // Evenly spaced along a line, its ends included; `parts` at least 1.
 [[nodiscard]] Line evenly(const Line& line, int parts);

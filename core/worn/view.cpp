@@ -1,24 +1,8 @@
 #include "worn/view.h"
 
-#include <array>
 #include <numbers>
 
 namespace scye {
-namespace {
-
-constexpr std::array<std::string_view, 4> kKeys{"front", "side", "back", "armhole"};
-
-} // namespace
-
-std::string_view viewKey(NamedView view) {
-  return kKeys[std::size_t(view)];
-}
-
-std::optional<NamedView> viewByKey(std::string_view key) {
-  for (std::size_t i = 0; i < kKeys.size(); ++i)
-    if (kKeys[i] == key) return NamedView(i);
-  return std::nullopt;
-}
 
 Extent extentOf(const BodyForm& body, double hemY) {
   const BodyForm::Arm& arm = body.leftArm();

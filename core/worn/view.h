@@ -1,10 +1,8 @@
 // From where the garment is looked at.
 #pragma once
 
+#include "model/enum_keys.h"
 #include "worn/body_form.h"
-
-#include <optional>
-#include <string_view>
 
 namespace scye {
 
@@ -17,8 +15,12 @@ struct View {
 };
 
 enum class NamedView : std::uint8_t { Front, Side, Back, Armhole };
-[[nodiscard]] std::string_view viewKey(NamedView view); // "front", ...
-[[nodiscard]] std::optional<NamedView> viewByKey(std::string_view key);
+inline constexpr EnumKeys<NamedView, NamedView::Armhole> kViewKeys{{
+    {NamedView::Front, "front"},
+    {NamedView::Side, "side"},
+    {NamedView::Back, "back"},
+    {NamedView::Armhole, "armhole"},
+}};
 
 // What the whole of a form with its arms takes.
 struct Extent {

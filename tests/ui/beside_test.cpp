@@ -4,6 +4,7 @@
 
 #include "document/beside.h"
 #include "fit/finding_card.h"
+#include "picture_file.h"
 #include "schematic/schematic.h"
 #include "shell/banner.h"
 #include "shell/export_strip.h"
@@ -171,7 +172,7 @@ TEST_F(BesideTheWindow, theWindowAnswersWhileALargePictureIsMade) {
   const Delays::Waits idle = delays.idle(500);
   ExportStrip& strip = window_->workbench().exports();
   QSignalSpy made(&strip.exports(), &ExportQueue::made);
-  window_->workbench().knitFiles().exportChartTo(file("chart.pdf"));
+  window_->workbench().knitFiles().exportTo(OutputId::Chart, file("chart.pdf"));
   strip.exportTo(file("large.png"));
   const Delays::Waits worst = delays.longest([&] {
     return !strip.exports().isIdle() || !window_->workbench().knitFiles().exports().isIdle();

@@ -4,6 +4,7 @@
 #include "canvas/drawing_table.h"
 #include "export/export.h"
 #include "io/design_file.h"
+#include "picture_file.h"
 #include "schematic/schematic.h"
 #include "window_fixture.h"
 
@@ -198,7 +199,7 @@ TEST_F(Export, whatIsPrintedHasTheScaleThatStandsBelowIt) {
   printer.setOutputFileName(file("printed.pdf"));
   printer.setPageSize(QPageSize(QPageSize::A4));
   const Picture picture = bar();
-  ASSERT_FALSE(printPicture([&](double) { return picture; }, printer));
+  ASSERT_FALSE(printPages({[&](double) { return picture; }}, printer));
   const QString text =
       QString::fromUtf8(run("pdftotext", {file("printed.pdf"), QStringLiteral("-")}));
   EXPECT_TRUE(text.contains(QStringLiteral("Scale 1 : 1"))) << text.toStdString();

@@ -98,13 +98,13 @@ TEST_F(FilesDisk, onAFullDiskNothingIsLostAndItIsSaid) {
     EXPECT_FALSE(QFile::exists(of(disk / name))) << name;
   }
   KnitFiles& knit = window_->workbench().knitFiles();
-  knit.exportDirectionsTo(of(disk / "a.html"));
+  knit.exportTo(OutputId::Directions, of(disk / "a.html"));
   EXPECT_FALSE(isMade(knit.exports()));
-  knit.exportDirectionsTo(of(disk / "a.txt"));
+  knit.exportTo(OutputId::Directions, of(disk / "a.txt"));
   EXPECT_FALSE(isMade(knit.exports()));
-  knit.exportChartTo(of(disk / "chart.pdf"));
+  knit.exportTo(OutputId::Chart, of(disk / "chart.pdf"));
   EXPECT_FALSE(isMade(knit.exports()));
-  knit.exportRowsTo(of(disk / "a.csv"));
+  knit.exportTo(OutputId::RowList, of(disk / "a.csv"));
   EXPECT_FALSE(isMade(knit.exports()));
   window_->guide().saveSheet(of(disk / "sheet.pdf"));
   EXPECT_FALSE(isMade(window_->guide().exports()));
@@ -281,7 +281,7 @@ TEST_F(FilesDisk, everyExportAsksBeforeItReplaces) {
       if (b->text() == QStringLiteral("Export…")) return b;
     return static_cast<QPushButton*>(nullptr);
   };
-  const auto schematic = [&](ExportStrip::Kind kind) {
+  const auto schematic = [&](FileFormat kind) {
     strip.open(kind);
     QTest::mouseClick(exportButton(), Qt::LeftButton);
   };
@@ -290,11 +290,11 @@ TEST_F(FilesDisk, everyExportAsksBeforeItReplaces) {
     const char* made;
     std::function<void()> ask;
   } exports[] = {
-      {"out.svg", [&] { schematic(ExportStrip::Kind::Svg); }},
-      {"out.png", [&] { schematic(ExportStrip::Kind::Png); }},
-      {"out.pdf", [&] { schematic(ExportStrip::Kind::Pdf); }},
-      {"out.html", [&] { actions.exportDirections->trigger(); }},
-      {"out.csv", [&] { actions.exportRows->trigger(); }},
+      {"out.svg", [&] { schematic(FileFormat::Svg); }},
+      {"out.png", [&] { schematic(FileFormat::Png); }},
+      {"out.pdf", [&] { schematic(FileFormat::Pdf); }},
+      {"out.html", [&] { actions.exports.at(OutputId::Directions)->trigger(); }},
+      {"out.csv", [&] { actions.exports.at(OutputId::RowList)->trigger(); }},
   };
   for (const auto& e : exports) {
     SCOPED_TRACE(e.made);

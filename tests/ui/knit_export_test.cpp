@@ -3,8 +3,8 @@
 #include "window_fixture.h"
 
 #include "directions/row_table_csv.h"
-#include "knitting/knit_export.h"
 #include "knitting/knit_files.h"
+#include "knitting/knit_print.h"
 #include "shell/knit_pages.h"
 
 #include <QFile>
@@ -45,7 +45,7 @@ protected:
 
 TEST_F(KnitExport, directionsAsTextHoldEveryLine) {
   QSignalSpy exported(&files().exports(), &ExportQueue::made);
-  files().exportDirectionsTo(file("d.txt"));
+  files().exportTo(OutputId::Directions, file("d.txt"));
   ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(exported.count(), 1);
   const QString text = QString::fromUtf8(contents(file("d.txt"))).simplified();
@@ -56,7 +56,7 @@ TEST_F(KnitExport, directionsAsTextHoldEveryLine) {
 TEST_F(KnitExport, directionsKeepHerTermsAndUnits) {
   window_->settings().setTerms(QStringLiteral("uk"));
   window_->settings().setUnit(LengthUnit::Inch);
-  files().exportDirectionsTo(file("d.html"));
+  files().exportTo(OutputId::Directions, file("d.html"));
   ASSERT_TRUE(isMade(files().exports()));
   const QString html = QString::fromUtf8(contents(file("d.html")));
   EXPECT_TRUE(html.startsWith(QStringLiteral("<!DOCTYPE html>")));
@@ -66,13 +66,13 @@ TEST_F(KnitExport, directionsKeepHerTermsAndUnits) {
 }
 
 TEST_F(KnitExport, rowTableIsTheRowTable) {
-  files().exportRowsTo(file("r.csv"));
+  files().exportTo(OutputId::RowList, file("r.csv"));
   ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(contents(file("r.csv")).toStdString(), rowTableCsv(derived().knit));
 }
 
 TEST_F(KnitExport, chartAsSvgHasEveryPiece) {
-  files().exportChartTo(file("c.svg"));
+  files().exportTo(OutputId::Chart, file("c.svg"));
   ASSERT_TRUE(isMade(files().exports()));
   QXmlStreamReader xml(contents(file("c.svg")));
   QStringList ids;
@@ -87,7 +87,7 @@ TEST_F(KnitExport, chartAsSvgHasEveryPiece) {
 }
 
 TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
-  files().exportChartTo(file("c.pdf"));
+  files().exportTo(OutputId::Chart, file("c.pdf"));
   ASSERT_TRUE(isMade(files().exports()));
   EXPECT_EQ(pagesOf(file("c.pdf")), int(derived().knit.pieces.size()));
   const QString text = run("pdftotext", {file("c.pdf"), QStringLiteral("-")});
@@ -96,7 +96,7 @@ TEST_F(KnitExport, chartAsPdfHasAPageAPiece) {
 }
 
 TEST_F(KnitExport, chartAsPng) {
-  files().exportChartTo(file("c.png"));
+  files().exportTo(OutputId::Chart, file("c.png"));
   ASSERT_TRUE(isMade(files().exports()));
   EXPECT_FALSE(QImage(file("c.png")).isNull());
 }
@@ -122,19 +122,19 @@ TEST_F(KnitExport, printedChartHasAPageAPiece) {
   QPrinter printer(QPrinter::HighResolution);
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(file("p.pdf"));
-  ASSERT_FALSE(printChart(builtinPhrases(), derived().knit, document().design().title, printer));
+  ASSERT_FALSE(printChart({derived(), wordingOf(window_->settings())}, printer));
   EXPECT_EQ(pagesOf(file("p.pdf")), int(derived().knit.pieces.size()));
 }
 
 TEST_F(KnitExport, whatCannotBeWrittenIsSaid) {
   QSignalSpy failed(&files().exports(), &ExportQueue::failed);
-  files().exportDirectionsTo(file("no/such/folder.txt"));
+  files().exportTo(OutputId::Directions, file("no/such/folder.txt"));
   EXPECT_FALSE(isMade(files().exports()));
-  files().exportDirectionsTo(file("d.doc"));
+  files().exportTo(OutputId::Directions, file("d.doc"));
   EXPECT_FALSE(isMade(files().exports()));
-  files().exportRowsTo(file("r.txt"));
+  files().exportTo(OutputId::RowList, file("r.txt"));
   EXPECT_FALSE(isMade(files().exports()));
-  files().exportChartTo(file("c.gif"));
+  files().exportTo(OutputId::Chart, file("c.gif"));
   EXPECT_FALSE(isMade(files().exports()));
   EXPECT_EQ(failed.count(), 4);
   for (const char* name : {"d.doc", "r.txt", "c.gif"})

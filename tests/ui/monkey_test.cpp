@@ -57,10 +57,10 @@ protected:
   // What leads away from the design, to files, or out of the program.
   [[nodiscard]] bool leavesTheDesign(const QAction* action) {
     const Actions& a = window_->actions();
-    const QAction* all[] = {a.newDesign,   a.newFromStyle, a.open,  a.save,
-                            a.saveAs,      a.quit,         a.print, a.printDirections,
-                            a.printChart,  a.undo,         a.redo,  a.exportDirections,
-                            a.exportChart, a.exportRows};
+    for (const auto& [output, exports] : a.exports)
+      if (action == exports) return true;
+    const QAction* all[] = {a.newDesign, a.newFromStyle,    a.open,       a.save, a.saveAs, a.quit,
+                            a.print,     a.printDirections, a.printChart, a.undo, a.redo};
     return std::find(std::begin(all), std::end(all), action) != std::end(all);
   }
 

@@ -147,7 +147,7 @@ TEST_F(WindowPictures, messagesAndExport) {
   broken.write("{\"format\": \"scyewright-design\",\n\"version\": 99}\n");
   broken.close();
   window_->openFile(broken.fileName());
-  window_->actions().exportPng->trigger();
+  window_->actions().exportSchematic.at(FileFormat::Png)->trigger();
   window_->workbench().panel().focusField(Field::Bust, false);
   auto* bust = named<FieldBox>(QStringLiteral("Bust"));
   QTest::keyClicks(bust, QStringLiteral("900"));

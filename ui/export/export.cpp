@@ -2,12 +2,9 @@
 
 #include "document/disk.h"
 #include "export/page.h"
-#include "export/svg_writer.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QFileInfo>
-#include <QImage>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
@@ -29,8 +26,12 @@ struct ExportText {
   Q_DECLARE_TR_FUNCTIONS(Export)
 };
 
-Rendered failedWith(const QString& problem) {
-  return {{}, problem};
+FileBytes failedWith(const QString& problem) {
+  return {{}, problem.toStdString()};
+}
+
+FileBytes bytesOf(const QByteArray& bytes) {
+  return {bytes.toStdString(), {}};
 }
 
 // Takes bytes in until it is not to go on: then whoever writes them stops.
@@ -63,7 +64,7 @@ bool paintBands(QImage& image, const Page& page, double perMm, const GoOn& goOn)
   return true;
 }
 
-Rendered asPng(const Page& page, const QString& name, const ExportOptions& options) {
+FileBytes asPng(const Page& page, const ExportOptions& options) {
   const int perMetre = int(std::lround(options.dpi / kMmPerInch * 1000));
   const double perMm = perMetre / 1000.0;
   const int width = int(std::ceil(page.size.width() * perMm));
@@ -89,11 +90,11 @@ Rendered asPng(const Page& page, const QString& name, const ExportOptions& optio
   if (!image.save(&buffer, "PNG"))
     return failedWith(options.goOn && !options.goOn(kPainted)
                           ? givenUp()
-                          : ExportText::tr("%1 could not be written as a PNG.").arg(name));
-  return {buffer.data(), {}};
+                          : ExportText::tr("No PNG could be made of it."));
+  return bytesOf(buffer.data());
 }
 
-Rendered asPdf(const std::vector<Page>& pages, const QString& name, const GoOn& goOn) {
+FileBytes asPdf(const std::vector<Page>& pages, const GoOn& goOn) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
@@ -110,11 +111,11 @@ Rendered asPdf(const std::vector<Page>& pages, const QString& name, const GoOn& 
     pdf.setPageOrientation(QPageLayout::Portrait);
     pdf.setPageMargins({});
     const bool ready = painter.isActive() ? pdf.newPage() : painter.begin(&pdf);
-    if (!ready) return failedWith(ExportText::tr("%1 could not be written as a PDF.").arg(name));
+    if (!ready) return failedWith(ExportText::tr("No PDF could be made of it."));
     paintPage(painter, page, kPdfDpi / kMmPerInch);
   }
   painter.end();
-  return {bytes, {}};
+  return bytesOf(bytes);
 }
 
 } // namespace
@@ -123,46 +124,40 @@ QString givenUp() {
   return ExportText::tr("It was given up.");
 }
 
-Rendered renderPicture(const PictureMaker& make, const QString& name,
-                       const ExportOptions& options) {
-  const QString suffix = QFileInfo(name).suffix().toLower();
-  if (suffix == QLatin1String("svg")) return {pictureAsSvg(truePage(make).picture), {}};
-  if (suffix == QLatin1String("png")) return asPng(pageFor(make, options), name, options);
-  if (suffix == QLatin1String("pdf")) return asPdf({pageFor(make, options)}, name, options.goOn);
-  return failedWith(ExportText::tr("%1: pictures end in .svg, .png or .pdf.").arg(name));
-}
-
-Rendered renderPages(const std::vector<PictureMaker>& pages, const QString& name,
-                     const ExportOptions& options) {
+FileBytes PageDrawer::draw(const std::vector<PictureMaker>& pages, FileFormat format,
+                           const ExportOptions& options) const {
+  if (pages.empty()) return failedWith(ExportText::tr("There is nothing to write."));
+  if (format == FileFormat::Png) return asPng(pageFor(pages.front(), options), options);
   std::vector<Page> set;
   for (const PictureMaker& make : pages) {
     if (options.goOn && !options.goOn(0)) return failedWith(givenUp());
     set.push_back(pageFor(make, options));
   }
-  if (set.empty()) return failedWith(ExportText::tr("There is nothing to write."));
-  return asPdf(set, name, options.goOn);
+  return asPdf(set, options.goOn);
 }
 
-std::optional<QString> writeRendered(const Rendered& rendered, const QString& path) {
-  if (rendered.problem) return rendered.problem;
-  const auto problem =
-      writeFile(path, {rendered.bytes.constData(), std::size_t(rendered.bytes.size())});
+FileBytes PageDrawer::encode(const Image& image) const {
+  QBuffer buffer;
+  buffer.open(QIODevice::WriteOnly);
+  if (!toImage(image).save(&buffer, "PNG"))
+    return failedWith(ExportText::tr("No PNG could be made of it."));
+  return bytesOf(buffer.data());
+}
+
+QStringList endingsOf(OutputId output) {
+  QStringList endings;
+  for (const std::string& ending : endingsOf(info(output)))
+    endings.append(QString::fromStdString(ending));
+  return endings;
+}
+
+std::optional<QString> exportOutput(OutputId output, const OutputJob& job, const QString& path) {
+  const PageDrawer drawer;
+  const FileBytes made = makeOutput(info(output), job, path.toStdString(), &drawer);
+  if (made.problem) return QString::fromStdString(*made.problem);
+  const auto problem = writeFile(path, made.bytes);
   if (!problem) return std::nullopt;
   return ExportText::tr("%1 could not be written: %2.").arg(path, *problem);
-}
-
-std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
-                                     const ExportOptions& options) {
-  return writeRendered(renderPicture(make, path, options), path);
-}
-
-std::optional<QString> exportPicture(const Picture& picture, const QString& path,
-                                     const ExportOptions& options) {
-  return exportPicture([&](double) { return picture; }, path, options);
-}
-
-std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer, const GoOn& goOn) {
-  return printPages({make}, printer, true, goOn);
 }
 
 std::optional<QString> printPages(const std::vector<PictureMaker>& pages, QPrinter& printer,
@@ -183,6 +178,12 @@ std::optional<QString> printPages(const std::vector<PictureMaker>& pages, QPrint
   }
   painter.end();
   return std::nullopt;
+}
+
+QImage toImage(const Image& picture) {
+  const QImage seen(picture.rgb.data(), picture.width, picture.height, 3 * picture.width,
+                    QImage::Format_RGB888);
+  return seen.convertToFormat(QImage::Format_RGB32); // owns its pixels
 }
 
 } // namespace scye

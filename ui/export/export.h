@@ -1,71 +1,45 @@
-// Pictures as files and on paper. Works without a window: a QGuiApplication on the offscreen
-// platform is enough. Sizes are true: 100 mm of the drawing at scale 1 : 1 are 100.0 mm in the
-// file.
+// What needs fonts of an output (core/io/outputs.h), and pictures on paper. Works without a window:
+// a QGuiApplication on the offscreen platform is enough. Sizes are true: 100 mm of the drawing at
+// scale 1 : 1 are 100.0 mm in the file.
 #pragma once
 
-#include "schematic/picture.h"
+#include "io/outputs.h"
 
-#include <QByteArray>
-#include <QString>
-
-#include <functional>
-#include <optional>
-#include <vector>
+#include <QImage>
+#include <QStringList>
 
 class QPrinter;
 
 namespace scye {
 
-enum class Paper : int {
-  TrueSize, // a page as large as the drawing
-  A4,       // scaled down to 1 : n, n a whole number; the scale is printed
-  Letter,
-};
-
-// Asked while something is being made, with the share that is done; false: it is given up. Empty:
-// it is made to its end.
-using GoOn = std::function<bool(double share)>;
-[[nodiscard]] QString givenUp(); // what is then returned as having gone wrong
-
-struct ExportOptions {
-  Paper paper = Paper::TrueSize; // PDF and PNG; an SVG is always of true size
-  double dpi = 100;              // PNG; rounded to whole dots in a metre
-  bool toScale = true;           // false: a sheet is filled, and no scale is told
-  GoOn goOn{};
-};
+// What is returned as having gone wrong where GoOn gave it up.
+[[nodiscard]] QString givenUp();
 
 inline constexpr int kMostPngMegabytes = 1024;
 
-// A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale
-// on the paper is known, so that letters are readable there.
-using PictureMaker = std::function<Picture(double textHeight)>;
-
-// A file's bytes before they are written, or what went wrong, as a sentence.
-struct Rendered {
-  QByteArray bytes;
-  std::optional<QString> problem;
+// Draws on any thread. A PNG that would take more memory than kMostPngMegabytes is refused before
+// it is begun.
+class PageDrawer : public Drawer {
+public:
+  [[nodiscard]] FileBytes draw(const std::vector<PictureMaker>& pages, FileFormat format,
+                               const ExportOptions& options) const override;
+  [[nodiscard]] FileBytes encode(const Image& image) const override;
 };
-// By the ending of the name: .svg, .png, .pdf. On any thread. A PNG that would take more memory
-// than kMostPngMegabytes is refused before it is begun.
-[[nodiscard]] Rendered renderPicture(const PictureMaker& make, const QString& name,
-                                     const ExportOptions& options = {});
-// A PDF, each picture on a page of its own.
-[[nodiscard]] Rendered renderPages(const std::vector<PictureMaker>& pages, const QString& name,
-                                   const ExportOptions& options = {});
-// Writes them whole or not at all. Returns what went wrong, as a sentence, or nothing.
-[[nodiscard]] std::optional<QString> writeRendered(const Rendered& rendered, const QString& path);
 
-// Rendered and written.
-[[nodiscard]] std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
-                                                   const ExportOptions& options = {});
-[[nodiscard]] std::optional<QString> exportPicture(const Picture& picture, const QString& path,
-                                                   const ExportOptions& options = {});
+// ".svg", ".png"
+[[nodiscard]] QStringList endingsOf(OutputId output);
 
-// On the printer's page as it is set, at the largest whole scale that fits.
-[[nodiscard]] std::optional<QString> printPicture(const PictureMaker& make, QPrinter& printer,
-                                                  const GoOn& goOn = {});
+// By the ending of the name; written whole or not at all. Returns what went wrong, as a sentence,
+// or nothing.
+[[nodiscard]] std::optional<QString> exportOutput(OutputId output, const OutputJob& job,
+                                                  const QString& path);
+
+// On the printer's page as it is set, at the largest whole scale that fits; not `toScale`: as large
+// as it fits.
 [[nodiscard]] std::optional<QString> printPages(const std::vector<PictureMaker>& pages,
                                                 QPrinter& printer, bool toScale = true,
                                                 const GoOn& goOn = {});
+
+[[nodiscard]] QImage toImage(const Image& picture);
 
 } // namespace scye

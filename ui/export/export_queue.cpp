@@ -9,6 +9,16 @@ void ExportQueue::add(const QString& what, Work work) {
   if (queue_.size() == 1) begin();
 }
 
+void ExportQueue::add(OutputId output, const QString& path, Document& document,
+                      const Wording& wording, const ExportOptions& page) {
+  add(path, [present = document.present(), output, path, wording, page](const GoOn& goOn) {
+    const auto derived = present();
+    OutputJob job{*derived, wording, page};
+    job.page.goOn = goOn;
+    return exportOutput(output, job, path);
+  });
+}
+
 void ExportQueue::cancel() {
   beside_.askToStop();
 }

@@ -3,7 +3,7 @@
 // has taken kTellMs; it can be given up, and then leaves no file.
 #pragma once
 
-#include "document/beside.h"
+#include "document/document.h"
 #include "export/export.h"
 
 #include <QObject>
@@ -23,6 +23,9 @@ public:
 
   // `what`: the path of a file, or what is printed.
   void add(const QString& what, Work work);
+  // An output of the design as it is now, by the ending of its path.
+  void add(OutputId output, const QString& path, Document& document, const Wording& wording,
+           const ExportOptions& page);
   void cancel(); // the one that is being made
   [[nodiscard]] bool isIdle() const { return queue_.empty(); }
 

@@ -10,7 +10,7 @@
 namespace scye {
 namespace {
 
-constexpr double kFooterMm = 8, kTrueLettersMm = 6, kLettersMm = 2.5;
+constexpr double kFooterMm = 8, kLettersMm = 2.5;
 constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
 constexpr double kFinely = 1.04, kSmallest = 50; // steps where the scale need not be a whole number
 

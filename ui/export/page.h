@@ -1,7 +1,7 @@
 // Where a picture lies on a page, and at which scale.
 #pragma once
 
-#include "export/export.h"
+#include "schematic/paper.h"
 
 #include <QPointF>
 #include <QSizeF>
@@ -17,8 +17,6 @@ struct Page {
   bool footer = false, scaleTold = true;
   QPointF corner; // mm from the page's upper left to the upper left of the picture's box
 };
-
-inline constexpr double kMarginMm = 12, kPenMm = 0.25;
 
 [[nodiscard]] Page truePage(const PictureMaker& make);
 // The page upright or across, whichever shows the picture larger; `mayTurn` lets it turn.

@@ -1,8 +1,9 @@
 #include "knitting/knit_files.h"
 
 #include "knitting/directions_page.h"
-#include "knitting/knit_export.h"
+#include "knitting/knit_print.h"
 #include "look/save_dialog.h"
+#include "panels/panel_context.h"
 
 #include <QPrintDialog>
 #include <QPrinter>
@@ -12,50 +13,20 @@ namespace scye {
 KnitFiles::KnitFiles(Document& document, Settings& settings, QWidget* parent)
     : QObject(parent), document_(document), settings_(settings), parent_(parent) {}
 
-QString KnitFiles::ask(const QString& title, const QString& suffix, const QStringList& endings) {
-  return askWhereToWrite(parent_->window(), title,
-                         settings_.lastFolder() + u'/' + document_.suggestedName() + suffix +
-                             endings.front(),
-                         endings);
+void KnitFiles::ask(OutputId output) {
+  const auto words = [&, key = std::string(info(output).key)](const char* what) {
+    return phraseText(settings_.phrases(), "output." + key + what);
+  };
+  const QStringList endings = endingsOf(output);
+  const QString path = askWhereToWrite(parent_->window(), words(".export"),
+                                       settings_.lastFolder() + u'/' + document_.suggestedName() +
+                                           u' ' + words(".name") + endings.front(),
+                                       endings);
+  if (!path.isEmpty()) exportTo(output, path);
 }
 
-void KnitFiles::exportDirectionsTo(const QString& path) {
-  exports_.add(path,
-               [present = document_.present(), wording = wordingOf(settings_), path](const GoOn&) {
-                 return exportDirections(present()->directions, wording, path);
-               });
-}
-void KnitFiles::exportChartTo(const QString& path) {
-  exports_.add(path, [present = document_.present(), options = settings_.exportOptions(),
-                      &phrases = settings_.phrases(), path](const GoOn& goOn) {
-    ExportOptions watched = options;
-    watched.goOn = goOn;
-    const auto derived = present();
-    return exportChart(phrases, derived->knit, derived->draft.design.title, path, watched);
-  });
-}
-void KnitFiles::exportRowsTo(const QString& path) {
-  exports_.add(path, [present = document_.present(), path](const GoOn&) {
-    return exportRows(present()->knit, path);
-  });
-}
-
-void KnitFiles::askDirections() {
-  const QString path = ask(tr("Export the directions"), tr(" directions"),
-                           {QStringLiteral(".html"), QStringLiteral(".txt")});
-  if (!path.isEmpty()) exportDirectionsTo(path);
-}
-
-void KnitFiles::askChart() {
-  const QString path =
-      ask(tr("Export the chart"), tr(" chart"),
-          {QStringLiteral(".pdf"), QStringLiteral(".svg"), QStringLiteral(".png")});
-  if (!path.isEmpty()) exportChartTo(path);
-}
-
-void KnitFiles::askRows() {
-  const QString path = ask(tr("Export the row table"), tr(" rows"), {QStringLiteral(".csv")});
-  if (!path.isEmpty()) exportRowsTo(path);
+void KnitFiles::exportTo(OutputId output, const QString& path) {
+  exports_.add(output, path, document_, wordingOf(settings_), settings_.exportOptions());
 }
 
 std::shared_ptr<QPrinter> KnitFiles::choose() {
@@ -77,10 +48,12 @@ void KnitFiles::printDirections() {
 void KnitFiles::printChart() {
   const auto printer = choose();
   if (!printer) return;
-  exports_.add(tr("Printing"), [present = document_.present(), &phrases = settings_.phrases(),
+  exports_.add(tr("Printing"), [present = document_.present(), wording = wordingOf(settings_),
                                 printer](const GoOn& goOn) {
     const auto derived = present();
-    return scye::printChart(phrases, derived->knit, derived->draft.design.title, *printer, goOn);
+    OutputJob job{*derived, wording};
+    job.page.goOn = goOn;
+    return scye::printChart(job, *printer);
   });
 }
 

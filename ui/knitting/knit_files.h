@@ -16,22 +16,16 @@ class KnitFiles : public QObject {
 public:
   KnitFiles(Document& document, Settings& settings, QWidget* parent);
 
-  void askDirections();
-  void askChart();
-  void askRows();
+  // Asks for the file's name first.
+  void ask(OutputId output);
   void printDirections();
   void printChart();
 
   // Made beside the window; `exports` tells how it went.
-  void exportDirectionsTo(const QString& path);
-  void exportChartTo(const QString& path);
-  void exportRowsTo(const QString& path);
+  void exportTo(OutputId output, const QString& path);
   [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 private:
-  // A file name with one of the endings, the first one where none is named; empty: given up.
-  [[nodiscard]] QString ask(const QString& title, const QString& suffix,
-                            const QStringList& endings);
   // The printer that was chosen; none: the dialog was left.
   [[nodiscard]] std::shared_ptr<QPrinter> choose();
 

@@ -1,12 +1,10 @@
-// Colours and pens of a picture, by the role of a mark. Widths are in pens: one pen is a pixel on
-// the screen and a quarter of a millimetre on paper. The palette is that of Okabe and Ito, which
-// people with any colour vision can tell apart; no role is told by its colour alone.
+// The inks of core/schematic/ink.h as Qt's colours: on paper, and on a screen by its palette. The
+// accents are also used by the panels.
 #pragma once
 
-#include "schematic/picture.h"
+#include "schematic/ink.h"
 
 #include <QColor>
-#include <QList>
 #include <QPalette>
 
 #include <array>
@@ -22,14 +20,7 @@ struct PictureColours {
 [[nodiscard]] PictureColours paperColours();
 [[nodiscard]] PictureColours screenColours(const QPalette& palette);
 
-struct Pen {
-  double width = 1;    // pens
-  QList<qreal> dashes; // lengths in pens; empty: a full line
-};
-[[nodiscard]] Pen penOf(Role role);
-[[nodiscard]] bool isBold(Role role); // letters
-
-// The one accent, and what stands out against it; also used by the panels.
+// The one accent, and what stands out against it.
 [[nodiscard]] bool isDark(const QPalette& palette);
 [[nodiscard]] QColor accent(bool dark);
 [[nodiscard]] QColor warningColour(bool dark);  // orange

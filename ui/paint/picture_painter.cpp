@@ -17,10 +17,10 @@ void paintStroke(QPainter& painter, const Stroke& stroke, const PictureColours& 
   }
   const Pen pen = penOf(stroke.role);
   QPen line(colour, pen.width * view.pen, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
-  if (!pen.dashes.isEmpty()) {
+  if (!pen.dashes.empty()) {
     // Qt counts dashes in line widths.
     QList<qreal> dashes;
-    for (const qreal d : pen.dashes)
+    for (const double d : pen.dashes)
       dashes.append(d / pen.width);
     line.setDashPattern(dashes);
   }

@@ -2,8 +2,8 @@
 // (AppPaths::windowState): it belongs to a screen, not to a person.
 #pragma once
 
-#include "export/export.h"
 #include "model/phrases.h"
+#include "schematic/paper.h"
 #include "settings/preference_store.h"
 
 #include <QObject>

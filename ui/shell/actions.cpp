@@ -27,7 +27,7 @@ QAction* make(QMainWindow& window, const char* sign, const QString& text,
 
 } // namespace
 
-Actions::Actions(QMainWindow& w) {
+Actions::Actions(QMainWindow& w, const Phrases& phrases) {
   newDesign = make(w, "new", ActionText::tr("&New design"), {QKeySequence::New});
   newFromStyle = make(w, nullptr, ActionText::tr("New from a s&tyle…"),
                       {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)});
@@ -35,15 +35,8 @@ Actions::Actions(QMainWindow& w) {
   save = make(w, "save", ActionText::tr("&Save"), {QKeySequence::Save});
   saveAs = make(w, nullptr, ActionText::tr("Save &as…"),
                 {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)});
-  exportSvg = make(w, nullptr, ActionText::tr("As &SVG…"));
-  exportPng = make(w, nullptr, ActionText::tr("As &PNG…"));
-  exportPdf = make(w, "export", ActionText::tr("As P&DF…"), {QKeySequence(Qt::CTRL | Qt::Key_E)});
-  exportPdf->setIconText(ActionText::tr("Export"));
-  exportPdf->setToolTip(ActionText::tr("Export the schematic"));
+  makeExports(w, phrases);
   print = make(w, "print", ActionText::tr("&Print…"), {QKeySequence::Print});
-  exportDirections = make(w, nullptr, ActionText::tr("Export &directions…"));
-  exportChart = make(w, nullptr, ActionText::tr("Export &chart…"));
-  exportRows = make(w, nullptr, ActionText::tr("Export &row table…"));
   printDirections = make(w, nullptr, ActionText::tr("Print d&irections…"));
   printChart = make(w, nullptr, ActionText::tr("Print c&hart…"));
   quit = make(w, nullptr, ActionText::tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
@@ -107,6 +100,23 @@ Actions::Actions(QMainWindow& w) {
   makeMenus(w);
 }
 
+void Actions::makeExports(QMainWindow& w, const Phrases& phrases) {
+  const auto words = [&](const char* of, std::string_view key, const char* what) {
+    return QString::fromStdString(phrases.say(of + std::string(key) + what));
+  };
+  for (const OutputInfo& output : allOutputs())
+    if (output.inMenu && output.id != OutputId::Schematic)
+      exports[output.id] = make(w, nullptr, words("output.", output.key, ".menu"));
+  const OutputInfo& schematic = info(OutputId::Schematic);
+  for (const FileFormat format : schematic.formats)
+    exportSchematic[format] = make(w, nullptr, words("format", info(format).ending, ".menu"));
+  QAction* usual = exportSchematic.at(FileFormat::Pdf); // the one among the tools
+  usual->setIcon(icon("export"));
+  usual->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
+  usual->setIconText(ActionText::tr("Export"));
+  usual->setToolTip(words("output.", schematic.key, ".export"));
+}
+
 void Actions::makeMenus(QMainWindow& w) {
   QMenu* file = w.menuBar()->addMenu(ActionText::tr("&File"));
   file->addActions({newDesign, newFromStyle, open});
@@ -115,8 +125,10 @@ void Actions::makeMenus(QMainWindow& w) {
   file->addActions({save, saveAs});
   file->addSeparator();
   QMenu* schematic = file->addMenu(ActionText::tr("&Export schematic"));
-  schematic->addActions({exportSvg, exportPng, exportPdf});
-  file->addActions({exportDirections, exportChart, exportRows});
+  for (const auto& [format, action] : exportSchematic)
+    schematic->addAction(action);
+  for (const auto& [output, action] : exports)
+    file->addAction(action);
   file->addSeparator();
   file->addActions({print, printDirections, printChart});
   file->addSeparator();
@@ -152,18 +164,20 @@ QToolBar* Actions::makeTools(QWidget* parent) {
   part({undo, redo});
   part({fit, wholeStitches});
   part({centimetres, inches});
-  bar->addActions({exportPdf, print});
+  bar->addActions({exportSchematic.at(FileFormat::Pdf), print});
   return bar;
 }
 
 void Actions::setWorking(bool working) {
   wearer->setEnabled(working);
+  for (const auto& [format, action] : exportSchematic)
+    action->setEnabled(working);
+  for (const auto& [output, action] : exports)
+    action->setEnabled(working);
   for (QAction* a :
-       {save,        saveAs,     exportSvg, exportPng,       exportPdf,  exportDirections,
-        exportChart, exportRows, print,     printDirections, printChart, zoomIn,
-        zoomOut,     fit,        grid,      wholeStitches,   directions, chart,
-        sizes,       enlarge,    answers,   drafting,        knitting,   makingUp,
-        before,      nextPart,   partBefore})
+       {save,    saveAs,   print,         printDirections, printChart, zoomIn,   zoomOut,
+        fit,     grid,     wholeStitches, directions,      chart,      sizes,    enlarge,
+        answers, drafting, knitting,      makingUp,        before,     nextPart, partBefore})
     a->setEnabled(working);
 }
 

@@ -1,7 +1,11 @@
 // Everything that can be done from menus, toolbar and keyboard, and where it stands there.
 #pragma once
 
+#include "io/outputs.h"
+
 #include <QObject>
+
+#include <map>
 
 class QAction;
 class QMainWindow;
@@ -12,11 +16,13 @@ class QWidget;
 namespace scye {
 
 struct Actions {
-  explicit Actions(QMainWindow& window);
+  Actions(QMainWindow& window, const Phrases& phrases);
 
-  QAction *newDesign, *newFromStyle, *open, *save, *saveAs, *exportSvg, *exportPng, *exportPdf,
-      *print, *quit;
-  QAction *exportDirections, *exportChart, *exportRows, *printDirections, *printChart;
+  QAction *newDesign, *newFromStyle, *open, *save, *saveAs, *print, *quit;
+  // By the table of outputs (io/outputs.h): the schematic by its formats, all else by what it is.
+  std::map<FileFormat, QAction*> exportSchematic;
+  std::map<OutputId, QAction*> exports;
+  QAction *printDirections, *printChart;
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
   QAction *drafting, *knitting, *makingUp;       // the stages of the work
@@ -33,6 +39,7 @@ struct Actions {
   [[nodiscard]] QToolBar* makeTools(QWidget* parent);
 
 private:
+  void makeExports(QMainWindow& window, const Phrases& phrases);
   void makeMenus(QMainWindow& window);
 };
 

@@ -1,8 +1,9 @@
 #include "shell/export_strip.h"
 
+#include "knitting/directions_page.h"
 #include "look/icons.h"
 #include "look/save_dialog.h"
-#include "schematic/schematic.h"
+#include "panels/panel_context.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -27,7 +28,8 @@ ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent
   row->setContentsMargins(2 * gap, gap, gap, gap);
   row->setSpacing(gap);
   row->addWidget(new QLabel(tr("Export as"), this));
-  kind_->addItems({tr("SVG"), tr("PNG"), tr("PDF")});
+  for (const FileFormat format : info(OutputId::Schematic).formats)
+    kind_->addItem(QString::fromUtf8(info(format).ending).mid(1).toUpper(), int(format));
   kind_->setAccessibleName(tr("Kind of file"));
   paper_->addItems({tr("True size"), tr("A4"), tr("Letter")});
   paper_->setAccessibleName(paperName_->text());
@@ -59,51 +61,37 @@ ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent
   hide();
 }
 
-void ExportStrip::open(Kind kind) {
-  kind_->setCurrentIndex(int(kind));
+void ExportStrip::open(FileFormat format) {
+  kind_->setCurrentIndex(kind_->findData(int(format)));
   adapt();
   show();
   kind_->setFocus();
 }
 
+FileFormat ExportStrip::format() const {
+  return FileFormat(kind_->currentData().toInt());
+}
+
 void ExportStrip::adapt() {
-  const Kind kind = Kind(kind_->currentIndex());
   for (QWidget* w : {static_cast<QWidget*>(paperName_), static_cast<QWidget*>(paper_)})
-    w->setVisible(kind != Kind::Svg);
-  dots_->setVisible(kind == Kind::Png);
+    w->setVisible(info(format()).drawn);
+  dots_->setVisible(format() == FileFormat::Png);
 }
 
 ExportOptions ExportStrip::options() const {
   return {Paper(paper_->currentIndex()), double(dots_->value())};
 }
 
-ExportStrip::Maker ExportStrip::maker() {
-  return [present = document_.present(), unit = settings_.unit(), &phrases = settings_.phrases()] {
-    return [derived = present(), unit, &phrases](double textHeight) {
-      SchematicOptions options;
-      options.unit = unit;
-      options.textHeight = textHeight;
-      return pieceSchematic(derived->draft, phrases, options);
-    };
-  };
-}
-
 void ExportStrip::exportTo(const QString& path) {
   settings_.setExportOptions(options());
-  exports_.add(path, [make = maker(), path, options = options()](const GoOn& goOn) {
-    ExportOptions watched = options;
-    watched.goOn = goOn;
-    return exportPicture(make(), path, watched);
-  });
+  exports_.add(OutputId::Schematic, path, document_, wordingOf(settings_), options());
   hide();
 }
 
 void ExportStrip::ask() {
-  static const QLatin1String kEndings[] = {QLatin1String(".svg"), QLatin1String(".png"),
-                                           QLatin1String(".pdf")};
-  const QLatin1String ending = kEndings[kind_->currentIndex()];
+  const QString ending = QString::fromUtf8(info(format()).ending);
   const QString path =
-      askWhereToWrite(window(), tr("Export the schematic"),
+      askWhereToWrite(window(), phraseText(settings_.phrases(), "output.schematic.export"),
                       settings_.lastFolder() + u'/' + document_.suggestedName() + ending, {ending});
   if (!path.isEmpty()) exportTo(path);
 }
@@ -113,8 +101,11 @@ void ExportStrip::print() {
   printer->setDocName(document_.displayName());
   QPrintDialog dialog(printer.get(), window());
   if (dialog.exec() != QDialog::Accepted) return;
-  exports_.add(tr("Printing"), [make = maker(), printer](const GoOn& goOn) {
-    return printPicture(make(), *printer, goOn);
+  exports_.add(tr("Printing"), [present = document_.present(), wording = wordingOf(settings_),
+                                printer](const GoOn& goOn) {
+    const auto derived = present(); // pages refer to it
+    const auto pages = info(OutputId::Schematic).pages({*derived, wording}, true);
+    return printPages(pages, *printer, true, goOn);
   });
 }
 

@@ -19,8 +19,7 @@ class ExportStrip : public QFrame {
 public:
   ExportStrip(Document& document, Settings& settings, QWidget* parent = nullptr);
 
-  enum class Kind { Svg, Png, Pdf };
-  void open(Kind kind);
+  void open(FileFormat format);
   void print();
   // Made beside the window; `exports` tells how it went.
   void exportTo(const QString& path);
@@ -30,8 +29,7 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
-  using Maker = std::function<PictureMaker()>; // called beside the window
-  [[nodiscard]] Maker maker();
+  [[nodiscard]] FileFormat format() const;
   [[nodiscard]] ExportOptions options() const;
   void adapt();
   void ask();

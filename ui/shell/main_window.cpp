@@ -28,7 +28,7 @@ namespace scye {
 MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
     : paths_(paths), settings_(paths.settings, phrases), appearance_(settings_),
       state_(paths.windowState), wearers_(paths.wearers, phrases),
-      actions_(std::make_unique<Actions>(*this)),
+      actions_(std::make_unique<Actions>(*this, phrases)),
       files_(new FileKeeper(document_, watch_, settings_, this)),
       recovery_(new Recovery(document_, watch_, paths.recovery, this)),
       head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
@@ -140,19 +140,16 @@ void MainWindow::connectActions() {
   connect(a.centimetres, &QAction::triggered, this,
           [this] { settings_.setUnit(LengthUnit::Centimetre); });
   connect(a.inches, &QAction::triggered, this, [this] { settings_.setUnit(LengthUnit::Inch); });
-  const auto exportAs = [this](ExportStrip::Kind kind) {
-    return [this, kind] { workbench().exports().open(kind); };
-  };
-  connect(a.exportSvg, &QAction::triggered, this, exportAs(ExportStrip::Kind::Svg));
-  connect(a.exportPng, &QAction::triggered, this, exportAs(ExportStrip::Kind::Png));
-  connect(a.exportPdf, &QAction::triggered, this, exportAs(ExportStrip::Kind::Pdf));
+  for (const auto& [format, action] : a.exportSchematic)
+    connect(action, &QAction::triggered, this,
+            [this, what = format] { workbench().exports().open(what); });
+  for (const auto& [output, action] : a.exports)
+    connect(action, &QAction::triggered, this,
+            [this, what = output] { workbench().knitFiles().ask(what); });
   connect(a.print, &QAction::triggered, this, [this] { workbench().exports().print(); });
   const auto onFiles = [this](QAction* action, void (KnitFiles::*what)()) {
     connect(action, &QAction::triggered, this, [this, what] { (workbench().knitFiles().*what)(); });
   };
-  onFiles(a.exportDirections, &KnitFiles::askDirections);
-  onFiles(a.exportChart, &KnitFiles::askChart);
-  onFiles(a.exportRows, &KnitFiles::askRows);
   onFiles(a.printDirections, &KnitFiles::printDirections);
   onFiles(a.printChart, &KnitFiles::printChart);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);

@@ -1,7 +1,7 @@
 #include "worn/worn_engine.h"
 
+#include "export/export.h"
 #include "worn/worn_measures.h"
-#include "worn/worn_picture.h"
 #include "worn/worn_side.h"
 #include "worn/worn_words.h"
 

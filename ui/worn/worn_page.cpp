@@ -1,7 +1,8 @@
 #include "worn/worn_page.h"
 
+#include "export/export.h"
+#include "knitting/directions_page.h"
 #include "look/save_dialog.h"
-#include "worn/worn_picture.h"
 #include "worn/worn_words.h"
 
 #include <QApplication>
@@ -207,10 +208,9 @@ void WornPage::savePicture() {
   options.arm = arm_->value(), options.pulls = pulls_->isChecked();
   save_->setEnabled(false);
   // Draped afresh, so that a picture does not depend on what was tried before.
-  QThreadPool::globalInstance()->start([page = QPointer<WornPage>(this),
-                                        &phrases = settings_.phrases(), garment = garment_, path,
-                                        options] {
-    const auto problem = exportWorn(*garment, phrases, path, options);
+  QThreadPool::globalInstance()->start([page = QPointer<WornPage>(this), garment = garment_,
+                                        wording = wordingOf(settings_), path, options] {
+    const auto problem = exportOutput(OutputId::Worn, {*garment, wording, {}, options}, path);
     QMetaObject::invokeMethod(qApp, [page, problem] {
       if (!page) return;
       page->save_->setEnabled(true);

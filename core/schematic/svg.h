@@ -5,10 +5,10 @@
 
 #include "schematic/picture.h"
 
-#include <QByteArray>
+#include <string>
 
 namespace scye {
 
-[[nodiscard]] QByteArray pictureAsSvg(const Picture& picture);
+[[nodiscard]] std::string pictureAsSvg(const Picture& picture);
 
 } // namespace scye

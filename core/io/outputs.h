@@ -1,0 +1,79 @@
+// Everything that can be taken out of the program as a file, in one table: read by the command
+// line and its help, by menus, dialogs and their filters. A new output is a line of it and what
+// makes it; a new kind of file another format.
+#pragma once
+
+#include "garment/derived.h"
+#include "model/enum_keys.h"
+#include "schematic/paper.h"
+#include "worn/worn_picture.h"
+
+#include <filesystem>
+
+namespace scye {
+
+enum class FileFormat : std::uint8_t { Svg, Png, Pdf, Text, Html, Csv, Json };
+
+struct FormatInfo {
+  std::string_view ending{}; // with its point
+  bool drawn = false;        // needs fonts and something to draw with: a Drawer
+};
+[[nodiscard]] const FormatInfo& info(FileFormat format);
+
+// What is taken out, and how. What is made of it refers to the same `derived` and phrases.
+struct OutputJob {
+  const Derived& derived;
+  Wording wording;           // terms, unit, phrases
+  ExportOptions page{};      // of pictures
+  WornPictureOptions worn{}; // of the picture worn
+};
+
+enum class OutputId : std::uint8_t { Schematic, Directions, Chart, RowList, Worn, Report };
+
+struct OutputInfo {
+  OutputId id{};
+  std::string_view key{};            // "--<key>"; what it is: phrase "output.<key>.help"
+  std::vector<FileFormat> formats{}; // the one that is offered first in front
+  // One of these makes it. `oneEach`: each piece on a page of its own, where it has pages.
+  std::string (*text)(const OutputJob& job, FileFormat format) = nullptr;
+  std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
+  std::optional<Image> (*image)(const OutputJob& job) = nullptr;
+  bool toScale = true; // of pages: false fills a sheet
+  bool inMenu = true;  // phrases "output.<key>.menu", ".export", ".name"
+  // Whether this garment has it (all have, where there is none); else the phrase `none` says why.
+  bool (*has)(const Derived& derived) = nullptr;
+  std::string_view none{};
+};
+[[nodiscard]] const OutputInfo& info(OutputId id);
+[[nodiscard]] const std::vector<OutputInfo>& allOutputs();
+
+// The format that the ending of a name asks for, in capitals or not; nothing where this output has
+// none such.
+[[nodiscard]] std::optional<FileFormat> formatOf(const OutputInfo& output, std::string_view path);
+// ".svg", ".png"
+[[nodiscard]] std::vector<std::string> endingsOf(const OutputInfo& output);
+
+// A file's bytes, or what went wrong, as a sentence.
+struct FileBytes {
+  std::string bytes{};
+  std::optional<std::string> problem{};
+};
+
+// What makes files of pictures: the workbench (ui/export/export.h).
+class Drawer {
+public:
+  virtual ~Drawer() = default;
+  // As PNG (the first) or PDF, a page each.
+  [[nodiscard]] virtual FileBytes draw(const std::vector<PictureMaker>& pages, FileFormat format,
+                                       const ExportOptions& options) const = 0;
+  [[nodiscard]] virtual FileBytes encode(const Image& image) const = 0; // PNG
+};
+
+// Without a drawer what has to be drawn is a problem.
+[[nodiscard]] FileBytes makeOutput(const OutputInfo& output, const OutputJob& job,
+                                   FileFormat format, const Drawer* drawer);
+// The same by the ending of the name: what has none of the output's endings is a problem.
+[[nodiscard]] FileBytes makeOutput(const OutputInfo& output, const OutputJob& job,
+                                   std::string_view path, const Drawer* drawer);
+
+} // namespace scye

@@ -1,0 +1,25 @@
+// A picture as a file, by the ending of the name.
+#pragma once
+
+#include "document/disk.h"
+#include "export/export.h"
+#include "schematic/svg.h"
+
+namespace scye::test {
+
+// What went wrong, as a sentence, or nothing.
+inline std::optional<QString> exportPicture(const PictureMaker& make, const QString& path,
+                                            const ExportOptions& options = {}) {
+  const auto format = formatOf(info(OutputId::Schematic), path.toStdString());
+  if (!format) return QStringLiteral("no such format");
+  const FileBytes made = *format == FileFormat::Svg
+                             ? FileBytes{pictureAsSvg(make(kTrueLettersMm / 10)), {}}
+                             : PageDrawer().draw({make}, *format, options);
+  return made.problem ? QString::fromStdString(*made.problem) : writeFile(path, made.bytes);
+}
+inline std::optional<QString> exportPicture(const Picture& picture, const QString& path,
+                                            const ExportOptions& options = {}) {
+  return exportPicture([&](double) { return picture; }, path, options);
+}
+
+} // namespace scye::test
