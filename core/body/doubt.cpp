@@ -121,7 +121,7 @@ std::vector<Doubt> doubted(const Body& given, const Moments& moments, LengthUnit
 }
 
 Findings doubts(const Design& design, LengthUnit typed) {
-  const Moments* moments = surveyMoments(design.as<Figure>(Choice::Figure));
+  const Moments* moments = surveyMoments(design.as<Figure>());
   if (!moments) return {};
   Findings out;
   Remedy all{"doubt.correctAll", {}, {}, {}};

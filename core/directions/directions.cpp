@@ -52,8 +52,8 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   const Lattice& l = garment.lattice;
   Directions d;
   d.title = design.title, d.wearer = design.wearer, d.notes = design.notes;
-  d.figure = design.as<Figure>(Choice::Figure);
-  d.garment = design.as<Garment>(Choice::Garment);
+  d.figure = design.as<Figure>();
+  d.garment = design.as<Garment>();
   d.size = draft.sizes.stitch; // there is one even where it is too fine to be knitted
   d.finished = finishedSizes(garment);
   for (const KnitPiece& piece : garment.pieces)

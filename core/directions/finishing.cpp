@@ -16,7 +16,7 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   f.bustShortRows = l.front.longer > 0;
   f.bustLonger = l.front.longer * l.size.height;
   f.faced = l.foldRow > 0;
-  const bool jacket = draft.design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const bool jacket = draft.sizes.style.jacket();
   const KnitPiece* back = garment.piece(PieceId::Back);
   const KnitPiece* front = garment.piece(jacket ? PieceId::LeftFront : PieceId::Front);
   if (!back || !front) return;
@@ -32,7 +32,7 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
   f.crown = garment.right.capRight.crown.value();
   const LetIn &back = marks[0].letIn, &front = marks[1].letIn;
   f.eased = back.smooth + front.smooth;
-  f.top.made = draft.design.as<CapTop>(Choice::CapTop);
+  f.top.made = draft.sizes.style.capTop;
   if (!back.gathers() && !front.gathers()) f.top.made = CapTop::Smooth;
   if (f.top.made == CapTop::Smooth) return;
   f.top.lengths = drawnIn(marks[0], marks[1]);
@@ -50,7 +50,7 @@ Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment,
                       const MakingUp& makingUp) {
   Finishing f;
   if (!garment.gaugeUsable) return f;
-  f.neckline = draft.design.as<Neckline>(Choice::Neckline);
+  f.neckline = draft.sizes.style.neck();
   f.neckBand = draft.sizes[Field::NeckBand], f.buttonBand = draft.sizes[Field::ButtonBand];
   f.makingUp = makingUp;
   seams(f, draft, garment);

@@ -28,7 +28,7 @@ struct Finishing {
   double bustLonger = 0; // cm that they lengthen the front by
   bool faced = false;
   // Neck and fronts
-  Neckline neckline = Neckline::Round;
+  NecklineTraits neckline;
   double neckBand = 0, buttonBand = 0; // widths
   MakingUp makingUp;
   Buttonholes buttonholes; // of a band that is knitted on

@@ -113,9 +113,9 @@ private:
                         : "neck.fronts",
         std::move(params));
     if (band.withNeck) buttonholes();
-    if (f_.neckline == Neckline::High) say("neck.stands", {lengthParam("width", f_.neckBand)});
-    if (f_.neckline == Neckline::Vee && !n.twoFronts) say("neck.point");
-    if (f_.neckline == Neckline::Square) say("neck.corners");
+    if (f_.neckline.stands) say("neck.stands", {lengthParam("width", f_.neckBand)});
+    if (f_.neckline.straight && !n.twoFronts) say("neck.point");
+    if (f_.neckline.corner) say("neck.corners");
     say(n.twoFronts ? "neck.fold" : "neck.loose");
   }
 

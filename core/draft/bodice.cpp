@@ -37,10 +37,8 @@ std::vector<PieceEdge> halfPiece(const ArmholeShape& armhole, const Path& side, 
 }
 
 // Where the short rows go, and how much of them there is room for.
-BustWedge bustWedge(const Design& design, const Sizes& s, const Bodice& b) {
-  if (design.as<BustShaping>(Choice::BustShaping) != BustShaping::ShortRows ||
-      s[Field::BustDepth] <= 0)
-    return {};
+BustWedge bustWedge(const Sizes& s, const Bodice& b) {
+  if (!s.style.bustShortRows() || s[Field::BustDepth] <= 0) return {};
   constexpr double kLeastMiddle = 2; // cm that every row works, to the centre or the front edge
   BustWedge wedge;
   wedge.depth = s[Field::BustDepth];
@@ -86,42 +84,39 @@ ArmholeShape frontArmhole(const Sizes& s) {
                  Field::ScoopFront);
 }
 
-Bodice draftBodice(const Design& design, const Sizes& s) {
+Bodice draftBodice(const Sizes& s) {
   Bodice b;
   b.back = backArmhole(s);
   b.front = frontArmhole(s);
-  const HemMade hem = design.as<HemMade>(Choice::Hem);
-  if (hem == HemMade::Faced) b.at.fold = s[Field::HemDepth];
+  if (s.style.hem().folded) b.at.fold = s[Field::HemDepth];
   b.at.underarm = b.at.fold + std::max(s.finished(Field::HemToUnderarm), kLeastBody);
   b.at.tip = b.at.underarm + b.back.depth;
   b.at.neckPoint = b.at.tip + s[Field::ShoulderDrop];
   b.at.nape = b.at.neckPoint - s[Field::BackNeckDrop];
   b.at.waist = b.at.fold + s[Field::WaistHeight];
-  b.at.hip = b.at.waist - hipBelowWaist(design.as<Figure>(Choice::Figure));
-  b.at.hem = hem == HemMade::Ribbed ? std::min(s[Field::HemDepth], 0.5 * b.at.underarm) : b.at.fold;
-  const bool straightBack = design.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
-  b.at.neckLow = straightBack ? b.at.neckPoint : b.at.nape;
-  const double band = bandInNeck(design, s);
+  b.at.hip = b.at.waist - hipBelowWaist(s.style.figure);
+  b.at.hem = s.style.hem().ribbed ? std::min(s[Field::HemDepth], 0.5 * b.at.underarm) : b.at.fold;
+  b.at.neckLow = s.style.straightBackNeck() ? b.at.neckPoint : b.at.nape;
+  const double band = bandInNeck(s);
   b.halfNeck = 0.5 * s[Field::NeckWidth] + band;
 
-  const bool jacket = design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const bool jacket = s.style.jacket();
   if (jacket) {
     const double half = 0.5 * s[Field::ButtonBand];
-    const bool knittedOn = design.as<BandMade>(Choice::BandMade) == BandMade::KnittedOn;
     b.bandInner = half;
-    b.openingX = knittedOn ? -half : half;
+    b.openingX = s.style.bandKnittedOn() ? -half : half;
   }
 
-  b.bust = bustWedge(design, s, b);
+  b.bust = bustWedge(s, b);
   b.frontAt = raised(b.at, b.bust.depth);
   b.frontAt.neckLow = b.frontAt.neckPoint - s[Field::FrontNeckDrop] - band;
 
-  const Neckline shape = design.as<Neckline>(Choice::Neckline);
+  const Neckline shape = s.style.neckline;
   const NeckHalf back{0, b.halfNeck, b.at.neckLow, b.at.neckPoint};
   const NeckHalf front{b.bandInner, b.halfNeck, b.frontAt.neckLow, b.frontAt.neckPoint};
   const double share = s[Field::BackShare];
-  b.backSide = sideSeam(design, s, b.at, share);
-  b.frontSide = sideSeam(design, s, b.at, 1 - share);
+  b.backSide = sideSeam(s, b.at, share);
+  b.frontSide = sideSeam(s, b.at, 1 - share);
   b.hemGirth = 2 * (b.backSide.start().x() + b.frontSide.start().x());
   b.backHalf = halfPiece(b.back, b.backSide, 0, backNeck(back), b.at.underarm);
   Path neck = frontNeck(shape, front);
@@ -132,14 +127,14 @@ Bodice draftBodice(const Design& design, const Sizes& s) {
     b.frontHalf.push_back({EdgeKind::Opening, Path(neck.end()).lineTo(Vec2(b.openingX, 0))});
 
   // The finished neck edge lies one band inside the knitted one; a standing band has its length.
-  b.neckEdge = neckEdge({shape, design.as<BackNeck>(Choice::BackNeck), s[Field::NeckWidth],
-                         s[Field::FrontNeckDrop], s[Field::BackNeckDrop]});
+  b.neckEdge = neckEdge({shape, s.style.backNeck, s[Field::NeckWidth], s[Field::FrontNeckDrop],
+                         s[Field::BackNeckDrop]});
   return b;
 }
 
-std::vector<Piece> bodicePieces(const Design& design, const Bodice& b) {
+std::vector<Piece> bodicePieces(const GarmentStyle& style, const Bodice& b) {
   std::vector<Piece> pieces{mirrored(PieceId::Back, b.backHalf)};
-  if (design.as<Garment>(Choice::Garment) == Garment::Pullover) {
+  if (!style.jacket()) {
     pieces.push_back(mirrored(PieceId::Front, b.frontHalf));
     return pieces;
   }

@@ -51,8 +51,8 @@ struct Bodice {
 
 [[nodiscard]] ArmholeShape backArmhole(const Sizes& sizes);
 [[nodiscard]] ArmholeShape frontArmhole(const Sizes& sizes);
-[[nodiscard]] Bodice draftBodice(const Design& design, const Sizes& sizes);
+[[nodiscard]] Bodice draftBodice(const Sizes& sizes);
 // One piece back, and one front (pullover) or two (jacket).
-[[nodiscard]] std::vector<Piece> bodicePieces(const Design& design, const Bodice& bodice);
+[[nodiscard]] std::vector<Piece> bodicePieces(const GarmentStyle& style, const Bodice& bodice);
 
 } // namespace scye

@@ -14,7 +14,8 @@ namespace {
 class Filler {
 public:
   Filler(const Design& design, const Moments* population)
-      : design_(design), population_(population) {
+      : design_(design), population_(population), style_(sizes_.style) {
+    sizes_.style = styleOf(design);
     for (int i = 0; i < kFieldCount; ++i) {
       const Field f = Field(i);
       if (const auto v = design.given(f)) {
@@ -41,11 +42,8 @@ public:
 
 private:
   [[nodiscard]] double at(Field f) const { return sizes_[f]; }
-  [[nodiscard]] Figure figure() const { return design_.as<Figure>(Choice::Figure); }
-  [[nodiscard]] bool jacket() const {
-    return design_.as<Garment>(Choice::Garment) == Garment::Jacket;
-  }
-  [[nodiscard]] bool small() const { return figure() == Figure::Child || figure() == Figure::Baby; }
+  [[nodiscard]] Figure figure() const { return style_.figure; }
+  [[nodiscard]] bool small() const { return style_.small(); }
   void fill(Field f, double value, Origin origin = Origin::Rule) {
     if (design_.has(f) || filled_[std::size_t(f)]) return;
     filled_[std::size_t(f)] = true;
@@ -65,10 +63,10 @@ private:
     double bust = 5, arm = 4;
     if (figure() == Figure::Child)
       bust = 8, arm = 5;
-    else if (figure() != Figure::Baby && jacket())
+    else if (figure() != Figure::Baby && style_.jacket())
       bust = 8, arm = 5;
     // A wider sleeve has a shallower cap in the same armhole, a narrower one a higher cap.
-    switch (design_.as<CapRise>(Choice::CapRise)) {
+    switch (style_.capRise) {
     case CapRise::Shallow:
       arm += figure() == Figure::Baby ? 1 : small() ? 1.5 : 3;
       break;
@@ -87,13 +85,13 @@ private:
     // practice).
     fillEase(Field::EaseElbow, std::min(arm, 2.5));
     fillEase(Field::EaseWrist, 3);
-    sizes_.usualEase[std::size_t(Field::EaseArmholeDepth)] = figure() == Figure::Child ? 2.5
-                                                             : !small() && jacket()    ? 3
-                                                                                       : 2;
+    sizes_.usualEase[std::size_t(Field::EaseArmholeDepth)] = figure() == Figure::Child     ? 2.5
+                                                             : !small() && style_.jacket() ? 3
+                                                                                           : 2;
   }
 
   [[nodiscard]] DepthEase depthRule() const {
-    return startingDepthEase(figure(), jacket() ? Garment::Jacket : Garment::Pullover);
+    return startingDepthEase(figure(), style_.jacket() ? Garment::Jacket : Garment::Pullover);
   }
 
   // What is known of the body; a garment's bust and upper arm tell of the body inside.
@@ -121,7 +119,7 @@ private:
     fill(Field::Bust, kStartBust[int(figure())]);
     const Body body = known();
     drops(body);
-    likely_ = likelyBody(figure(), design_.as<FillFrom>(Choice::FillFrom), body,
+    likely_ = likelyBody(figure(), style_.fillFrom, body,
                          at(Field::ShoulderDrop) - at(Field::BackNeckDrop), population_);
     sizes_.tableSize = likely_.tableSize;
     sizes_.beyondSurvey = likely_.beyondSurvey;
@@ -141,10 +139,10 @@ private:
   // One width for shoulders, back and front. Where a cross width was measured and needs less, it is
   // cut to that and a little room.
   void widths() {
-    const Garment garment = jacket() ? Garment::Jacket : Garment::Pullover;
+    const Garment garment = style_.jacket() ? Garment::Jacket : Garment::Pullover;
     const double shoulder = sizes_[Field::CrossShoulder], back = sizes_[Field::CrossBack];
     const bool fits = sizes_.fromGarment(Field::CrossShoulder);
-    const double room = jacket() ? kJacketBackRoom : kBackRoom;
+    const double room = style_.jacket() ? kJacketBackRoom : kBackRoom;
     const double held = sizes_.fromGarment(Field::CrossBack) ? back - room : back;
     // Slender and broad-shouldered: what the armhole is to take away must be left.
     constexpr double kLeastAway = 1.75, kMostInside = 1;
@@ -239,45 +237,35 @@ private:
     // The body reaches this far below the waist (common practice), by body length and figure.
     constexpr double kBelowWaist[][4] = {
         {16, 20, 10, 6}, {-5, -4, -3, -2}, {3, 4, 2, 2}, {22, 26, 14, 10}};
-    fill(Field::HemToUnderarm, kBelowWaist[design_.option(Choice::BodyLength)][int(figure())] +
+    fill(Field::HemToUnderarm, kBelowWaist[int(style_.bodyLength)][int(figure())] +
                                    at(Field::BackWaistLength) - sizes_.body(Field::ArmholeDepth));
-    const bool high = design_.as<Neckline>(Choice::Neckline) == Neckline::High;
-    fill(Field::NeckBand, high ? (small() ? 4 : 6) : small() ? 2 : 2.5);
+    fill(Field::NeckBand, style_.neck().band.of(small()));
     frontNeckDrop();
     neckWidth();
-    const double half = 0.5 * (sizes_.finished(Field::CrossShoulder) - at(Field::NeckWidth)) -
-                        bandInNeck(design_, sizes_);
+    const double half =
+        0.5 * (sizes_.finished(Field::CrossShoulder) - at(Field::NeckWidth)) - bandInNeck(sizes_);
     sizes_.shoulderSeam = std::hypot(half, at(Field::ShoulderDrop));
   }
 
   void frontNeckDrop() {
     const double depth = sizes_.finished(Field::ArmholeDepth);
-    switch (design_.as<Neckline>(Choice::Neckline)) {
-    case Neckline::Vee:
-      fill(Field::FrontNeckDrop, 0.85 * depth);
-      break;
-    case Neckline::Boat:
-      fill(Field::FrontNeckDrop, small() ? 2 : 3);
-      break;
-    default:
-      fill(Field::FrontNeckDrop, small() ? 0.35 * depth : 7.5);
-      break;
-    }
+    const NecklineTraits& neck = style_.neck();
+    fill(Field::FrontNeckDrop, neck.dropShare.of(small()) * depth + neck.drop.of(small()));
     // A small pullover opens at the back neck, or no head would pass (common practice).
-    fill(Field::BackOpening, !small() || jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
+    fill(Field::BackOpening, !small() || style_.jacket() ? 0 : figure() == Figure::Baby ? 10 : 6);
   }
 
   void neckWidth() {
     if (design_.has(Field::NeckWidth)) return;
-    const double band = bandInNeck(design_, sizes_), drop = at(Field::ShoulderDrop);
+    const double band = bandInNeck(sizes_), drop = at(Field::ShoulderDrop);
     const double shoulders = sizes_.finished(Field::CrossShoulder) - 2 * band;
     if (sizes_.fromGarment(Field::ShoulderLength)) { // that garment's seam, as it is
       fill(Field::NeckWidth, shoulders - 2 * shoulderRun(at(Field::ShoulderLength), drop));
       return;
     }
     NeckAsk ask{figure(),
-                design_.as<Neckline>(Choice::Neckline),
-                design_.as<BackNeck>(Choice::BackNeck),
+                style_.neckline,
+                style_.backNeck,
                 at(Field::NeckBase),
                 sizes_.finished(Field::CrossBack),
                 sizes_.body(Field::CrossShoulder),
@@ -297,13 +285,13 @@ private:
 
   // Every neck goes round the neck's base, and a pullover's passes the head: the width that does.
   [[nodiscard]] double headPasses(double width, double most) const {
-    if (figure() == Figure::Baby || (small() && !jacket())) return width;
-    NeckOpening neck{design_.as<Neckline>(Choice::Neckline), design_.as<BackNeck>(Choice::BackNeck),
-                     width, at(Field::FrontNeckDrop), at(Field::BackNeckDrop)};
+    if (figure() == Figure::Baby || (small() && !style_.jacket())) return width;
+    NeckOpening neck{style_.neckline, style_.backNeck, width, at(Field::FrontNeckDrop),
+                     at(Field::BackNeckDrop)};
     constexpr double kSpare = 0.5; // cm
     const double stretch = design_.given(Field::LimitNeckStretch).value_or(kNeckStretch);
-    const double slit = jacket() ? 0 : 2 * at(Field::BackOpening);
-    const double head = jacket() ? 0 : at(Field::HeadGirth) / stretch;
+    const double slit = style_.jacket() ? 0 : 2 * at(Field::BackOpening);
+    const double head = style_.jacket() ? 0 : at(Field::HeadGirth) / stretch;
     const double edge = std::max(head, at(Field::NeckBase)) + kSpare - slit;
     if (neckEdge(neck) >= edge) return width;
     return widthForEdge(neck, edge, std::max(width, 0.6 * most));
@@ -325,8 +313,7 @@ private:
 
   void style() {
     const double depth = sizes_.finished(Field::ArmholeDepth);
-    const bool faced = design_.as<HemMade>(Choice::Hem) == HemMade::Faced;
-    fill(Field::HemDepth, faced ? (small() ? 2 : 3) : small() ? 3.5 : 5);
+    fill(Field::HemDepth, style_.hem().depth.of(small()));
     fill(Field::CuffDepth, small() ? 3.5 : 5);
     constexpr double kLeastBand = 4; // stitches
     fill(Field::ButtonBand, std::max(small() ? 2 : 2.5, kLeastBand * sizes_.stitch.width));
@@ -345,27 +332,25 @@ private:
     // of the bust girth from the middle.
     const double half = 0.5 * (1 - at(Field::BackShare)) * sizes_.finished(Field::Bust);
     fill(Field::BustReach, half - 0.105 * sizes_.body(Field::Bust) - 2.5);
-    const double hem =
-        design_.as<HemMade>(Choice::Hem) == HemMade::Ribbed ? at(Field::HemDepth) : 0;
+    const double hem = style_.hem().ribbed ? at(Field::HemDepth) : 0;
     // Short rows lift underarm and neck of the front.
-    const bool lifted = design_.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows;
-    const double lift = lifted ? at(Field::BustDepth) : 0;
-    const double neck = neckPoint - at(Field::FrontNeckDrop) - bandInNeck(design_, sizes_) + lift;
+    const double lift = style_.bustShortRows() ? at(Field::BustDepth) : 0;
+    const double neck = neckPoint - at(Field::FrontNeckDrop) - bandInNeck(sizes_) + lift;
     fill(Field::Buttons, startingButtons(hem + kButtonInset, underarm + lift, neck - kButtonInset));
   }
 
   void sleeve(double depth) {
     const double arm = sizes_.finished(Field::UpperArm), wrist = sizes_.finished(Field::Wrist);
-    const CapTop top = design_.as<CapTop>(Choice::CapTop);
+    const CapTop top = style_.capTop;
     fill(Field::CapEase, top == CapTop::Smooth ? 1 : small() ? 5 : top == CapTop::Gathered ? 9 : 8);
     // Half of what is drawn in widens the crown, the other half lifts it (common practice: a puff
     // does both).
-    const double drawnIn = drawnInAtCrown(design_, at(Field::CapEase));
+    const double drawnIn = drawnInAtCrown(style_, at(Field::CapEase));
     fill(Field::CrownWidth,
          std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0) + 0.5 * drawnIn);
     fill(Field::GatherWidth, std::clamp(0.5 * depth, 5.0, 12.0));
     fill(Field::Pleats, small() ? 2 : 4);
-    const CapRise rise = design_.as<CapRise>(Choice::CapRise);
+    const CapRise rise = style_.capRise;
     // A fuller curve is longer and so needs less height, a leaner one more.
     fill(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : rise == CapRise::High ? 0.4 : 0.45);
     fill(Field::UpperFullness, rise == CapRise::High ? 0.5 : 0.55);
@@ -375,8 +360,7 @@ private:
     fill(Field::FlareFrom, at(Field::SleeveLength));
     // The cuff of a full sleeve lies about the arm where it ends.
     const double down = std::clamp(at(Field::SleeveLength) / std::max(armLength, 1.0), 0.0, 1.0);
-    const bool full = design_.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
-    fill(Field::CuffGirth, full ? arm + down * (wrist - arm) : 1.15 * arm);
+    fill(Field::CuffGirth, style_.sleeve().gathered ? arm + down * (wrist - arm) : 1.15 * arm);
     // Common practice: one and a half to two and a half times the cuff is gathered into it.
     const double cuff = at(Field::CuffGirth);
     fill(Field::FullGirth, std::clamp(1.3 * arm, 1.5 * cuff, 2.4 * cuff));
@@ -393,7 +377,7 @@ private:
   void limits() { // common practice
     fill(Field::LimitUpperArm, 1);
     fill(Field::LimitRoomLow, 1);
-    fill(Field::LimitRoomHigh, jacket() ? 16 : 14);
+    fill(Field::LimitRoomHigh, style_.jacket() ? 16 : 14);
     fill(Field::LimitCapLow, 0.5);
     fill(Field::LimitCapHigh, 0.85);
     fill(Field::LimitCapEase, 2.5);
@@ -411,18 +395,18 @@ private:
   const Moments* population_;
   LikelyBody likely_;
   Sizes sizes_;
+  const GarmentStyle& style_;
   std::array<bool, kFieldCount> filled_{}; // the first to fill a field has the say
 };
 
 } // namespace
 
-double bandInNeck(const Design& design, const Sizes& sizes) {
-  return design.as<Neckline>(Choice::Neckline) == Neckline::High ? 0 : sizes[Field::NeckBand];
+double bandInNeck(const Sizes& sizes) {
+  return sizes.style.neck().stands ? 0 : sizes[Field::NeckBand];
 }
 
-double drawnInAtCrown(const Design& design, double capEase) {
-  return design.as<CapTop>(Choice::CapTop) == CapTop::Smooth ? 0
-                                                             : std::max(0.0, capEase - kSmoothEase);
+double drawnInAtCrown(const GarmentStyle& style, double capEase) {
+  return style.capDrawnIn() ? std::max(0.0, capEase - kSmoothEase) : 0;
 }
 
 int startingButtons(double first, double bust, double last) {
@@ -444,7 +428,7 @@ int startingButtons(double first, double bust, double last) {
 }
 
 Sizes complete(const Design& design) {
-  return complete(design, surveyMoments(design.as<Figure>(Choice::Figure)));
+  return complete(design, surveyMoments(design.as<Figure>()));
 }
 
 Sizes complete(const Design& design, const Moments* population) {

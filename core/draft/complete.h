@@ -20,10 +20,10 @@ inline constexpr double kButtonInset = 1.5; // cm from hem and neck to the first
 
 // How far the band lies inside the knitted neck edge, at each side: a high neck's stands up
 // instead.
-[[nodiscard]] double bandInNeck(const Design& design, const Sizes& sizes);
+[[nodiscard]] double bandInNeck(const Sizes& sizes);
 // Of a cap's ease so much is eased in smoothly at most, where the rest is gathered or pleated
 // (common practice); and what that rest comes to, cm.
 inline constexpr double kSmoothEase = 1;
-[[nodiscard]] double drawnInAtCrown(const Design& design, double capEase);
+[[nodiscard]] double drawnInAtCrown(const GarmentStyle& style, double capEase);
 
 } // namespace scye

@@ -33,7 +33,7 @@ double hipBelowWaist(Figure figure) {
   return kDrop[std::size_t(figure)];
 }
 
-Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, double share) {
+Path sideSeam(const Sizes& s, const BodiceHeights& at, double share) {
   const auto half = [&](Field girth) { return 0.5 * share * s.finished(girth); };
   const double bust = half(Field::Bust), waist = half(Field::Waist), hip = half(Field::Hip);
   const double even = std::max(at.underarm - kUnderarmEven, 0.5 * at.underarm);
@@ -41,7 +41,7 @@ Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, dou
   const double hipY = std::min(at.hip, even - 2 * kUnderarmEven);
   std::vector<Vec2> points{{hip, std::min(hipY, -1.0)}, {hip, hipY}};
   const bool waistInside = at.waist + kWaistEven < even;
-  const bool shaped = design.as<Side>(Choice::Side) == Side::Shaped && waistInside;
+  const bool shaped = s.style.waisted() && waistInside;
   if (shaped && at.fold <= at.waist && at.waist < at.hem) {
     // Nothing is shaped in a rib: one that lies about the waist has the waist's width.
     points = {{waist, -1}, {waist, std::max(at.hem, at.waist + kWaistEven / 2)}};
@@ -54,18 +54,18 @@ Path sideSeam(const Design& design, const Sizes& s, const BodiceHeights& at, dou
   return fromFold(points, at.fold);
 }
 
-SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
+SleeveBody sleeveBody(const Sizes& s, double capHeight) {
   SleeveBody out;
   out.halfWidth = 0.5 * s.finished(Field::UpperArm);
-  const bool fromShoulder = design.as<SleeveFrom>(Choice::SleeveFrom) == SleeveFrom::Shoulder &&
-                            !design.has(Field::SleeveLength);
+  const bool fromShoulder =
+      s.style.sleeveFrom == SleeveFrom::Shoulder && s.origin(Field::SleeveLength) != Origin::Set;
   out.length = std::max(fromShoulder ? s.finished(Field::SleeveToShoulder) - capHeight
                                      : s[Field::SleeveLength],
                         info(Field::SleeveLength).low);
   out.cuff = std::min(s[Field::CuffDepth], 0.5 * out.length);
   const double wrist = 0.5 * s.finished(Field::Wrist), elbow = 0.5 * s.finished(Field::Elbow);
   const double arm = s.finished(Field::SleeveToUnderarm);
-  switch (design.as<SleeveLine>(Choice::SleeveLine)) {
+  switch (s.style.sleeveLine) {
   case SleeveLine::Straight:
     out.halfCuff = out.halfWidth;
     break;
@@ -81,25 +81,25 @@ SleeveBody sleeveBody(const Design& design, const Sizes& s, double capHeight) {
                                           : between(out.length, 0.5 * arm, elbow, arm, wrist);
     break;
   }
-  const bool full = design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
-  out.halfFull = full ? std::max(out.halfCuff, 0.5 * s[Field::FullGirth]) : out.halfCuff;
+  out.halfFull =
+      s.style.sleeve().gathered ? std::max(out.halfCuff, 0.5 * s[Field::FullGirth]) : out.halfCuff;
   return out;
 }
 
-Path sleeveSeam(const Design& design, const Sizes& s, const SleeveBody& sleeve) {
+Path sleeveSeam(const Sizes& s, const SleeveBody& sleeve) {
   Path path(Vec2(sleeve.halfCuff, 0));
   const double even = std::max(sleeve.length - kUnderarmEven, 0.75 * sleeve.length);
-  const SleeveLine line = design.as<SleeveLine>(Choice::SleeveLine);
-  if (line != SleeveLine::Flared) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
-  if (line == SleeveLine::Full) path.lineTo(Vec2(sleeve.halfFull, sleeve.cuff));
+  const SleeveTraits& line = s.style.sleeve();
+  if (!line.flares) path.lineTo(Vec2(sleeve.halfCuff, sleeve.cuff));
+  if (line.gathered) path.lineTo(Vec2(sleeve.halfFull, sleeve.cuff));
   // Where a flare begins the sleeve is as wide as a tapered one would be.
-  const double from = design.has(Field::FlareFrom) ? s[Field::FlareFrom] : even;
-  if (line == SleeveLine::Flared && from < even) {
+  const double from = s.origin(Field::FlareFrom) == Origin::Set ? s[Field::FlareFrom] : even;
+  if (line.flares && from < even) {
     const double arm = s.finished(Field::SleeveToUnderarm), wrist = 0.5 * s.finished(Field::Wrist);
     path.lineTo(Vec2(between(sleeve.length - from, 0, sleeve.halfWidth, arm, wrist), from));
   }
   const double elbowY = sleeve.length - 0.5 * s.finished(Field::SleeveToUnderarm);
-  if (line == SleeveLine::Fitted && elbowY > sleeve.cuff && elbowY < even)
+  if (line.atElbow && elbowY > sleeve.cuff && elbowY < even)
     path.lineTo(Vec2(0.5 * s.finished(Field::Elbow), elbowY));
   path.lineTo(Vec2(sleeve.halfWidth, even));
   return path.lineTo(Vec2(sleeve.halfWidth, sleeve.length));

@@ -12,8 +12,7 @@ inline constexpr double kWaistEven = 2.5, kUnderarmEven = 2.5;
 
 // Half a piece's side seam from the cast-on edge to (B, underarm); `share` is the part of the girth
 // that the whole piece takes.
-[[nodiscard]] Path sideSeam(const Design& design, const Sizes& sizes, const BodiceHeights& at,
-                            double share);
+[[nodiscard]] Path sideSeam(const Sizes& sizes, const BodiceHeights& at, double share);
 
 struct SleeveBody {
   double halfCuff = 0, halfWidth = 0; // at the edge and at the underarm
@@ -22,8 +21,8 @@ struct SleeveBody {
   double cuff = 0;                    // depth of the cuff, worked even
 };
 // `capHeight` matters where the sleeve is measured from the shoulder tip.
-[[nodiscard]] SleeveBody sleeveBody(const Design& design, const Sizes& sizes, double capHeight);
+[[nodiscard]] SleeveBody sleeveBody(const Sizes& sizes, double capHeight);
 // From (cuff/2, 0) to (W/2, length).
-[[nodiscard]] Path sleeveSeam(const Design& design, const Sizes& sizes, const SleeveBody& sleeve);
+[[nodiscard]] Path sleeveSeam(const Sizes& sizes, const SleeveBody& sleeve);
 
 } // namespace scye

@@ -1,6 +1,7 @@
 #include "draft/starting.h"
 
 #include "draft/neckline.h"
+#include "model/garment_style.h"
 
 #include <algorithm>
 #include <cmath>
@@ -52,17 +53,12 @@ double depthEaseFor(const DepthEase& rule, double edge, double scyeGirth, bool h
 }
 
 double startingNeck(const NeckAsk& ask) {
-  const bool high = ask.neckline == Neckline::High;
-  const bool straight = ask.backNeck == BackNeck::Straight;
-  // Common practice: a boat neck is wide, but a small shoulder keeps its seam.
-  if (ask.neckline == Neckline::Boat && !ask.shoulderLength)
-    return (isSmall(ask.figure) ? 0.5 : 0.62) * ask.crossBack;
-  // A high neck stays wide enough for the head, as its band stands up; one that is straight behind
-  // lacks the length of the back neck's curve.
-  if (isSmall(ask.figure) && !ask.shoulderLength)
-    return (high ? 0.4 : straight ? 0.39 : 0.36) * ask.crossBack;
-  const double usual = (high ? 0.42 : straight ? 0.405 : 0.375) * ask.neckBase;
-  if (!ask.shoulderLength) return usual;
+  const NecklineTraits& neck = traitsOf(ask.neckline);
+  const double usual = neck.ofGirth.of(ask.backNeck) * ask.neckBase;
+  if (!ask.shoulderLength) {
+    if (isSmall(ask.figure)) return neck.ofCrossSmall.of(ask.backNeck) * ask.crossBack;
+    return neck.ofCrossGrown > 0 ? neck.ofCrossGrown * ask.crossBack : usual;
+  }
   // A body's shoulder ends at the side of the neck, and the garment's neck lies as far outside of
   // that as usual. Half of what the neck is then wider or narrower than its girth says: a slip of
   // the tape counts twice in this difference, and bodies differ less in it.

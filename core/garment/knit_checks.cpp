@@ -80,7 +80,7 @@ private:
   // A V is decreased on right-side rows alone; what finds no row is bound off at its point, which
   // then is none.
   void point() {
-    if (g_.design.as<Neckline>(Choice::Neckline) != Neckline::Vee) return;
+    if (!g_.sizes.style.neck().straight) return;
     const KnitPiece* piece = k_.piece(PieceId::Front);
     if (!piece) piece = k_.piece(PieceId::RightFront);
     if (!piece) return;
@@ -127,7 +127,7 @@ private:
   // A full sleeve has the rows between its cuff and its underarm to be gathered in. Where they are
   // too few, its cuff is not as wide as wanted, and no rounding is to blame.
   void gatheredCuff() {
-    if (g_.design.as<SleeveLine>(Choice::SleeveLine) != SleeveLine::Full) return;
+    if (!g_.sizes.style.sleeve().gathered) return;
     const Rounded* cuff = nullptr;
     for (const Rounded& r : k_.rounded)
       if (r.field == Field::CuffGirth) cuff = &r;

@@ -7,26 +7,9 @@ namespace {
 
 using enum Field;
 
-Remedy::Pick to(WorkedOut o) {
-  return {Choice::WorkedOut, int(o)};
-}
-Remedy::Pick to(CapTop o) {
-  return {Choice::CapTop, int(o)};
-}
-Remedy::Pick to(CapLean o) {
-  return {Choice::CapLean, int(o)};
-}
-Remedy::Pick to(Side o) {
-  return {Choice::Side, int(o)};
-}
-Remedy::Pick to(BandMade o) {
-  return {Choice::BandMade, int(o)};
-}
-Remedy::Pick to(BustShaping o) {
-  return {Choice::BustShaping, int(o)};
-}
-Remedy::Pick to(SleeveLine o) {
-  return {Choice::SleeveLine, int(o)};
+template <class E>
+Remedy::Pick to(E option) {
+  return {OptionsOf<E>::kChoice, int(option)};
 }
 constexpr Remedy::Pick kEveryRow{Choice::EveryRow, int(YesNo::Yes)};
 
@@ -83,7 +66,7 @@ std::span<const Recipe> recipes() {
       {2, "sleeve.notFull", "less.cuff", {CuffGirth}, -1},
       {1, "waist.outside", "more.waistHeight", {WaistHeight}, 1},
       {2, "waist.outside", "less.waistHeight", {WaistHeight}, -1},
-      {3, "waist.outside", "side.straight", {}, 0, to(Side::Straight)},
+      {3, "waist.outside", "side.straight", {}, 0, to(SideSeam::Straight)},
       {1, "buttonholes.crowded", "less.buttons", {Buttons}, -1},
       {2, "buttonholes.crowded", "less.neckDrop", {FrontNeckDrop}, -1},
       {1, "buttonholes.narrow", "more.buttonBand", {ButtonBand}, 1},

@@ -44,14 +44,13 @@ FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit
     v.sentence = *blocked;
     return v;
   }
-  const bool gathers = v.ease > 0 && g.design.as<CapTop>(Choice::CapTop) != CapTop::Smooth;
+  const bool gathers = v.ease > 0 && g.sizes.style.capDrawnIn();
   const bool smooth = v.ease >= 0 && v.ease <= g.sizes[Field::LimitCapEase];
   v.fits = g.cap.found && (smooth || gathers);
   v.sentence = phrases.say(
       smooth       ? "fit.verdict.fits"
       : v.ease < 0 ? "fit.verdict.short"
-      : gathers    ? g.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated ? "fit.verdict.pleats"
-                                                                            : "fit.verdict.gathers"
+      : gathers    ? g.sizes.style.pleated() ? "fit.verdict.pleats" : "fit.verdict.gathers"
                    : "fit.verdict.long",
       {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
   return v;

@@ -17,10 +17,10 @@ bool anyMeasured(const Design& design) {
 class Converter {
 public:
   explicit Converter(const Design& before) : design_(before) {
-    const auto figure = design_.as<Figure>(Choice::Figure);
+    const auto figure = design_.as<Figure>();
     small_ = figure == Figure::Child || figure == Figure::Baby;
     child_ = figure == Figure::Child;
-    jacket_ = design_.as<Garment>(Choice::Garment) == Garment::Jacket;
+    jacket_ = design_.as<Garment>() == Garment::Jacket;
   }
 
   Design run() {
@@ -28,7 +28,7 @@ public:
     hips();
     depth();
     if (!small_ && jacket_) {
-      const auto rise = design_.as<CapRise>(Choice::CapRise);
+      const auto rise = design_.as<CapRise>();
       keep(Field::EaseUpperArm, rise == CapRise::Shallow ? 9 : rise == CapRise::High ? 4 : 6);
     }
     if (!small_) {
@@ -110,13 +110,13 @@ private:
     const Sizes s = complete(design_);
     if (design_.has(Field::ShoulderLength)) {
       const double run = shoulderRun(s[Field::ShoulderLength], s[Field::ShoulderDrop]);
-      const double wide = s.finished(Field::CrossShoulder) - 2 * run - 2 * bandInNeck(design_, s);
+      const double wide = s.finished(Field::CrossShoulder) - 2 * run - 2 * bandInNeck(s);
       keep(Field::NeckWidth,
            std::clamp(wide, info(Field::NeckWidth).low, info(Field::NeckWidth).high));
       return;
     }
-    const auto neckline = design_.as<Neckline>(Choice::Neckline);
-    const bool straight = design_.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight;
+    const auto neckline = design_.as<Neckline>();
+    const bool straight = design_.as<BackNeck>() == BackNeck::Straight;
     const double share = neckline == Neckline::Boat   ? (small_ ? 0.5 : 0.62)
                          : neckline == Neckline::High ? 0.4
                          : straight                   ? 0.39

@@ -7,8 +7,8 @@
 
 namespace scye {
 
-PieceId buttonholePiece(const Design& design) {
-  switch (design.as<ButtonSide>(Choice::ButtonSide)) {
+PieceId buttonholePiece(const GarmentStyle& style) {
+  switch (style.buttonSide) {
   case ButtonSide::Right:
     return PieceId::RightFront;
   case ButtonSide::Left:
@@ -16,13 +16,12 @@ PieceId buttonholePiece(const Design& design) {
   case ButtonSide::Usual:
     break;
   }
-  return design.as<Figure>(Choice::Figure) == Figure::Man ? PieceId::LeftFront
-                                                          : PieceId::RightFront;
+  return style.figure == Figure::Man ? PieceId::LeftFront : PieceId::RightFront;
 }
 
 Buttonholes buttonholes(const GarmentDraft& g, const Lattice& l, int neckRow) {
   Buttonholes out;
-  out.piece = buttonholePiece(g.design);
+  out.piece = buttonholePiece(g.sizes.style);
   if (l.band <= 0) return out;
   out.wanted = int(g.sizes[Field::Buttons]);
   if (l.band < kLeastBand) return out;

@@ -21,7 +21,7 @@ struct Buttonholes {
 };
 
 // Women right, men left (common practice), or as chosen.
-[[nodiscard]] PieceId buttonholePiece(const Design& design);
+[[nodiscard]] PieceId buttonholePiece(const GarmentStyle& style);
 // For a picked-up band or a pullover: none wanted. `neckRow`: where the front's neck begins.
 [[nodiscard]] Buttonholes buttonholes(const GarmentDraft& draft, const Lattice& lattice,
                                       int neckRow);

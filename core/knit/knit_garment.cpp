@@ -102,7 +102,7 @@ private:
   void bodice(const ShapingStyle& style) {
     const BodicePlan plan{g_, k_.lattice, style};
     add(wholePiece(plan, PieceId::Back, k_.lattice.back, k_.backArmhole.schedule));
-    if (g_.design.as<Garment>(Choice::Garment) == Garment::Pullover) {
+    if (!g_.sizes.style.jacket()) {
       add(wholePiece(plan, PieceId::Front, k_.lattice.front, k_.frontArmhole.schedule));
       return;
     }

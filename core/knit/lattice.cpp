@@ -90,7 +90,7 @@ void shoulders(Lattice& l, const GarmentDraft& g) {
     const int top = b.bust() - (whole ? 2 : 1) * (b.away - b.grown);
     return whole ? (top - 1) / 2 : top - 1;
   };
-  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  const bool pullover = !g.sizes.style.jacket();
   const int stitches =
       std::clamp(wanted, 1, std::max(1, std::min(room(l.back, true), room(l.front, pullover))));
   l.back.shoulder = l.front.shoulder = stitches;
@@ -199,7 +199,7 @@ void setSleeveWidth(Lattice& l, const GarmentDraft& g, Stitches width) {
   SleeveBody above = sl; // of a full sleeve the seam begins above the cuff
   above.halfCuff = sl.halfFull;
   l.sleeveWidth = width.value();
-  l.sleeveSeam = placesOf(sleeveSeam(g.design, g.sizes, above), l.size, l.sleeveUnderarmRow - 1,
+  l.sleeveSeam = placesOf(sleeveSeam(g.sizes, above), l.size, l.sleeveUnderarmRow - 1,
                           0.5 * l.sleeveWidth - w.selvedge, g.sizes);
   if (g.sizes[Field::PatternMultiple] > 1) {
     const int off = (patternedCuff(l, g) - l.sleeveWidth) / 2 - l.sleeveSeam.front().outward;
@@ -257,7 +257,7 @@ Lattice latticeOf(const GarmentDraft& g) {
     l.foldRow = facing + 1;
     l.hemRows = facing + 2;
   }
-  l.shoulderShortRows = g.design.as<ShoulderWork>(Choice::ShoulderWork) == ShoulderWork::ShortRows;
+  l.shoulderShortRows = g.sizes.style.shoulderWork == ShoulderWork::ShortRows;
   const double depthRows = g.bodice.back.depth / h;
   l.shoulderRow = l.underarmRow + (l.shoulderShortRows ? std::max(3, nearestOfParity(depthRows, 1))
                                                        : std::max(2, nearestEven(depthRows)));
@@ -265,15 +265,15 @@ Lattice latticeOf(const GarmentDraft& g) {
     return std::max(0, int(std::lround(g.sizes[f] / l.size.width)));
   };
   l.back = wholePiece(g.bodice.back, g.sizes, w);
-  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
-  const bool pickedUp = g.design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
+  const bool pullover = !g.sizes.style.jacket();
+  const bool pickedUp = g.sizes.style.bandPickedUp();
   l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w)
                      : halfFront(g.bodice, g.sizes, w, pickedUp, l.pickUp);
   l.back.underarm = stitches(Field::UnderarmBack),
   l.front.underarm = stitches(Field::UnderarmFront);
   shareArmhole(l, pullover);
   moveUnderarm(l, 0);
-  if (!pullover && !pickedUp)
+  if (g.sizes.style.bandKnittedOn())
     l.band = bandStitches(g.bodice.bandInner / l.size.width, l.front.left);
   l.back.side =
       placesOf(g.bodice.backSide, l.size, l.underarmRow - 1, l.back.right - l.selvedge, g.sizes);

@@ -20,7 +20,7 @@ NeckShape shapeOf(Neckline kind, bool back, const NeckHalf& half, double rowHeig
   const Path down = back ? backNeck(half) : frontNeck(kind, half);
   const Path up = down.reversed();
   NeckShape shape;
-  shape.straight = !back && kind == Neckline::Vee;
+  shape.straight = !back && traitsOf(kind).straight;
   if (shape.straight) {
     shape.curve = up;
     return shape;
@@ -109,7 +109,7 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   const Lattice& l = plan.lattice;
   const Bodice& b = plan.draft.bodice;
   const bool back = id == PieceId::Back, whole = back || id == PieceId::Front;
-  const Neckline kind = plan.draft.design.as<Neckline>(Choice::Neckline);
+  const Neckline kind = plan.draft.sizes.style.neckline;
   const int neck = counts.neck(whole);
   const double w = l.size.width, h = l.size.height;
   const BodiceHeights& at = back ? b.at : b.frontAt;
@@ -118,8 +118,7 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   // Below it lie the rib and the rows that are turned over the bust.
   const int lowest = std::max(l.hemRows + 3 - l.hemRows % 2,
                               counts.longer > 0 ? counts.bustRow + counts.longer + 4 : 0);
-  if (back && plan.draft.design.as<BackNeck>(Choice::BackNeck) == BackNeck::Straight)
-    return straightNeck(plan, counts);
+  if (back && plan.draft.sizes.style.straightBackNeck()) return straightNeck(plan, counts);
 
   NeckCounts n;
   n.row = std::min(std::max(top - std::max(4, nearestEven(drop / h)), lowest), top - 4);
@@ -135,8 +134,8 @@ NeckPlan planNeck(const BodicePlan& plan, PieceId id, const BodiceLattice& count
   const int free = whole ? neck / 2 : neck;
   const int wanted = shape.straight ? int(std::floor(neckX - inner + 1e-9))
                                     : int(std::lround(neckX - inner - shape.flat / w));
-  const bool square = !back && kind == Neckline::Square;
-  n.taken = square ? 0 : std::clamp(wanted, 0, free);
+  const bool corner = !back && traitsOf(kind).corner; // all of it is bound off
+  n.taken = corner ? 0 : std::clamp(wanted, 0, free);
   const int most =
       shape.straight ? std::max(0, (n.rows - 2) / 2) : mostTaken(n.rows, plan.style, l.size);
   n.taken = std::min(n.taken, most);

@@ -28,7 +28,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const double w = l.size.width, h = l.size.height;
   const int seams = 2 * l.selvedge;
   const double band = b.halfNeck - 0.5 * g.sizes[Field::NeckWidth]; // lies within the knitted neck
-  const bool pullover = g.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+  const bool pullover = !g.sizes.style.jacket();
   std::vector<Rounded> out;
   const auto add = [&](const char* key, Field field, double wanted, double knitted, double grain) {
     // What cannot be had at all is no length below nothing.
@@ -40,7 +40,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   else
     add("frontHalfWidth", Field::EaseBust, b.front.halfBust, (l.front.right - l.selvedge) * w, w);
   const KnitPiece* back = k.piece(PieceId::Back);
-  const bool waisted = g.design.as<Side>(Choice::Side) == Side::Shaped && b.at.waist >= b.at.fold &&
+  const bool waisted = g.sizes.style.waisted() && b.at.waist >= b.at.fold &&
                        b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
   if (back && waisted) {
     const std::size_t row = std::size_t(rowOf(b.at.waist, b.at.underarm, l.underarmRow - 1));
@@ -58,8 +58,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   if (const KnitPiece* front = k.piece(pullover ? PieceId::Front : PieceId::RightFront))
     add("neckDrop", Field::FrontNeckDrop, g.sizes[Field::FrontNeckDrop],
         (l.neckTop + l.front.longer - front->neckRow) * h - band, h);
-  if (back && g.design.has(Field::BackNeckDrop) &&
-      g.design.as<BackNeck>(Choice::BackNeck) != BackNeck::Straight)
+  if (back && g.design.has(Field::BackNeckDrop) && !g.sizes.style.straightBackNeck())
     add("backNeckDrop", Field::BackNeckDrop, g.sizes[Field::BackNeckDrop],
         (l.neckTop - back->neckRow) * h, h);
   if (g.design.has(Field::NeckWidth))
@@ -76,15 +75,14 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   add("armholeDepth", Field::EaseArmholeDepth, b.back.depth, l.armholeRows() * h, h);
   add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, (l.sleeveWidth - seams) * w, w);
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
-    const SleeveLine line = g.design.as<SleeveLine>(Choice::SleeveLine);
-    const bool ownGirth = line == SleeveLine::Flared || line == SleeveLine::Full;
-    add("cuff", ownGirth ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
+    const SleeveTraits& line = g.sizes.style.sleeve();
+    add("cuff", line.ownCuff ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
         (sleeve->castOn().value() - seams) * w, w);
     if (l.cuffSpread > 0)
       add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (aboveCuff(*sleeve) - seams) * w, w);
     const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
     const int row = rowOf(elbowY, g.sleeve.length, l.sleeveUnderarmRow - 1);
-    if (line == SleeveLine::Fitted && row > l.cuffRows && row < l.sleeveUnderarmRow)
+    if (line.atElbow && row > l.cuffRows && row < l.sleeveUnderarmRow)
       add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
           (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
   }

@@ -32,7 +32,7 @@ NeckPickUp neckPickUp(const GarmentDraft& draft, const KnitGarment& knit, const 
   const Lattice& l = knit.lattice;
   const double w = l.size.width;
   NeckPickUp neck;
-  neck.twoFronts = draft.design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  neck.twoFronts = draft.sizes.style.jacket();
   neck.backLength = wholeNeck(back, l.back, l.size);
   if (neck.twoFronts) {
     for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront})
@@ -98,7 +98,7 @@ BandButtonholes bandButtonholes(int band, int wanted, double stitchWidth) {
 PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit) {
   PickUps out;
   const KnitPiece* back = knit.piece(PieceId::Back);
-  const bool jacket = draft.design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const bool jacket = draft.sizes.style.jacket();
   const KnitPiece* front = knit.piece(jacket ? PieceId::RightFront : PieceId::Front);
   if (!back || !front) return out;
   const StitchSize& size = knit.lattice.size;
@@ -111,21 +111,21 @@ PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit) {
     neck.front += each;
     neck.back += neck.twoFronts ? change - 2 * each : 0;
   };
-  if (!jacket || draft.design.as<BandMade>(Choice::BandMade) == BandMade::KnittedOn) {
+  if (!draft.sizes.style.bandPickedUp()) {
     fitNeck(0, neck.round ? kRound : kFlat);
     return out;
   }
   BandPickUp& band = out.band;
   band.rows = front->neckRow - 1 - std::max(0, front->foldRow);
   band.stitches = int(std::lround(double(band.rows) * out.ratio.stitches / out.ratio.rows));
-  band.withNeck = draft.design.as<Neckline>(Choice::Neckline) == Neckline::Vee;
+  band.withNeck = draft.sizes.style.neck().withFronts;
   if (!band.withNeck) {
     band.stitches = fitted(band.stitches, kFlat);
     neck.bandTop = int(std::lround(draft.sizes[Field::ButtonBand] / size.width));
   }
   fitNeck(band.withNeck ? 2 * band.stitches : 0, kFlat);
   out.buttonholes = bandButtonholes(band.stitches, int(draft.sizes[Field::Buttons]), size.width);
-  out.buttonholes.piece = buttonholePiece(draft.design);
+  out.buttonholes.piece = buttonholePiece(draft.sizes.style);
   return out;
 }
 

@@ -16,6 +16,9 @@ namespace scye {
 // ease.
 enum class Source : std::uint8_t { Body, Garment };
 
+template <>
+struct OptionsOf<Source> : OfChoice<Choice::TakenOn> {};
+
 // A further swatch beside the one in the swatch fields.
 struct SwatchReading {
   enum class Use : std::uint8_t {
@@ -46,10 +49,10 @@ public:
 
   [[nodiscard]] int option(Choice c) const { return options_[std::size_t(c)]; }
   Design& choose(Choice c, int option);
-  // A choice as its own type: as<Neckline>(Choice::Neckline).
+  // A choice as its own type: as<Neckline>().
   template <class E>
-  [[nodiscard]] E as(Choice c) const {
-    return E(option(c));
+  [[nodiscard]] E as() const {
+    return E(option(OptionsOf<E>::kChoice));
   }
   [[nodiscard]] bool yes(Choice c) const { return option(c) == int(YesNo::Yes); }
   template <class E>

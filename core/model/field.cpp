@@ -1,5 +1,7 @@
 #include "model/field.h"
 
+#include "model/garment_style.h"
+
 #include <algorithm>
 #include <array>
 
@@ -8,6 +10,20 @@ namespace {
 
 using enum FieldKind;
 using enum FieldGroup;
+
+// The garments for which a value matters.
+using Style = const GarmentStyle&;
+constexpr auto pullovers = [](Style s) { return !s.jacket(); };
+constexpr auto jackets = [](Style s) { return s.jacket(); };
+constexpr auto grown = [](Style s) { return !s.small(); };
+constexpr auto waisted = [](Style s) { return s.waisted(); };
+constexpr auto deepHems = [](Style s) { return s.hem().hasDepth(); };
+constexpr auto bustRows = [](Style s) { return s.bustShortRows(); };
+constexpr auto ownCuffs = [](Style s) { return s.sleeve().ownCuff; };
+constexpr auto flared = [](Style s) { return s.sleeve().flares; };
+constexpr auto gathered = [](Style s) { return s.sleeve().gathered; };
+constexpr auto drawnIn = [](Style s) { return s.capDrawnIn(); };
+constexpr auto pleated = [](Style s) { return s.pleated(); };
 
 constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::Bust, "bust", Girth, Measure, 20, 220, 30},
@@ -52,13 +68,13 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::FrontNeckDrop, "frontNeckDrop", Length, Bodice, 0, 60, 8},
     {Field::BackNeckDrop, "backNeckDrop", Length, Bodice, 0, 15, 3},
     {Field::NeckBand, "neckBand", Length, Bodice, 0, 20, 5},
-    {Field::BackOpening, "backOpening", Length, Bodice, 0, 40, 10},
-    {Field::HemDepth, "hemDepth", Length, Bodice, 0, 30, 8},
-    {Field::WaistHeight, "waistHeight", Length, Bodice, -60, 100, 10},
-    {Field::ButtonBand, "buttonBand", Length, Bodice, 0.5, 15, 3},
-    {Field::Buttons, "buttons", Count, Bodice, 1, 40, 5},
-    {Field::BustDepth, "bust.depth", Length, Bodice, 0, 15, 4},
-    {Field::BustReach, "bust.reach", Length, Bodice, 1, 50, 8},
+    {Field::BackOpening, "backOpening", Length, Bodice, 0, 40, 10, pullovers},
+    {Field::HemDepth, "hemDepth", Length, Bodice, 0, 30, 8, deepHems},
+    {Field::WaistHeight, "waistHeight", Length, Bodice, -60, 100, 10, waisted},
+    {Field::ButtonBand, "buttonBand", Length, Bodice, 0.5, 15, 3, jackets},
+    {Field::Buttons, "buttons", Count, Bodice, 1, 40, 5, jackets},
+    {Field::BustDepth, "bust.depth", Length, Bodice, 0, 15, 4, bustRows},
+    {Field::BustReach, "bust.reach", Length, Bodice, 1, 50, 8, bustRows},
     {Field::UnderarmBack, "underarm.back", Length, Bodice, 0, 12, 3},
     {Field::UnderarmFront, "underarm.front", Length, Bodice, 0, 12, 3},
     {Field::RiseShare, "riseShare", Share, Bodice, 0.1, 0.9, 0.25},
@@ -66,12 +82,12 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::ScoopFront, "scoop.front", Share, Bodice, 0.3, 0.9, 0.25},
     {Field::SleeveLength, "sleeveLength", Length, Sleeve, 0.5, 80, 30},
     {Field::CuffDepth, "cuffDepth", Length, Sleeve, 0, 40, 8},
-    {Field::CuffGirth, "cuffGirth", Length, Sleeve, 6, 120, 20},
-    {Field::FlareFrom, "flareFrom", Length, Sleeve, 0.5, 80, 20},
-    {Field::FullGirth, "fullGirth", Length, Sleeve, 6, 200, 30},
+    {Field::CuffGirth, "cuffGirth", Length, Sleeve, 6, 120, 20, ownCuffs},
+    {Field::FlareFrom, "flareFrom", Length, Sleeve, 0.5, 80, 20, flared},
+    {Field::FullGirth, "fullGirth", Length, Sleeve, 6, 200, 30, gathered},
     {Field::CapEase, "capEase", Length, Sleeve, -5, 25, 3},
-    {Field::GatherWidth, "gatherWidth", Length, Sleeve, 2, 40, 8},
-    {Field::Pleats, "pleats", Count, Sleeve, 2, 20, 6},
+    {Field::GatherWidth, "gatherWidth", Length, Sleeve, 2, 40, 8, drawnIn},
+    {Field::Pleats, "pleats", Count, Sleeve, 2, 20, 6, pleated},
     {Field::CapHeight, "capHeight", Length, Sleeve, 1, 40, 8},
     {Field::CrownWidth, "crownWidth", Length, Sleeve, 0.5, 30, 5},
     {Field::LowerFullness, "lowerFullness", Share, Sleeve, 0.1, 0.9, 0.3},
@@ -99,14 +115,14 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
       {Choice::Figure, "figure", {"woman", "man", "child", "baby"}},
       {Choice::Garment, "garment", {"pullover", "jacket"}},
       {Choice::Neckline, "neckline", {"round", "vee", "square", "boat", "high"}},
-      {Choice::Side, "side", {"straight", "shaped"}},
+      {Choice::SideSeam, "side", {"straight", "shaped"}},
       {Choice::SleeveLine, "sleeveLine", {"tapered", "straight", "flared", "fitted", "full"}},
       {Choice::SleeveFrom, "sleeveFrom", {"underarm", "shoulder"}},
       {Choice::CapLean, "capLean", {"upright", "leaning"}},
       {Choice::WorkedOut,
        "workedOut",
        {"capHeight", "upperArmEase", "armholeDepth", "crownWidth", "capEase"}},
-      {Choice::BandMade, "bandMade", {"knittedOn", "pickedUp"}},
+      {Choice::BandMade, "bandMade", {"knittedOn", "pickedUp"}, jackets},
       {Choice::Washed, "washed", {"no", "yes"}},
       {Choice::CapTop, "capTop", {"smooth", "gathered", "pleated"}},
       {Choice::EveryRow, "everyRow", {"no", "yes"}},
@@ -115,9 +131,9 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
       {Choice::Hem, "hem", {"ribbed", "plain", "faced"}},
       {Choice::BodyLength, "bodyLength", {"highHip", "cropped", "waist", "hip"}},
       {Choice::BustShaping, "bustShaping", {"none", "shortRows"}},
-      {Choice::ButtonSide, "buttonSide", {"usual", "right", "left"}},
+      {Choice::ButtonSide, "buttonSide", {"usual", "right", "left"}, jackets},
       {Choice::CapRise, "capRise", {"usual", "shallow", "high"}},
-      {Choice::FillFrom, "fillFrom", {"survey", "size"}},
+      {Choice::FillFrom, "fillFrom", {"survey", "size"}, grown},
       {Choice::YarnClass,
        "yarnClass",
        {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky",

@@ -111,6 +111,8 @@ enum class FieldKind : std::uint8_t { Girth, Length, Share, Count, Weight };
 
 enum class FieldGroup : std::uint8_t { Measure, Ease, Swatch, Bodice, Sleeve, Knitting, Limits };
 
+struct GarmentStyle;
+
 struct FieldInfo {
   Field id;
   std::string_view key; // "ease.bust"; the label is the phrase "field.<key>"
@@ -118,6 +120,7 @@ struct FieldInfo {
   FieldGroup group;
   double low, high; // outside of these a value is refused
   double span;      // a slider shows this much to either side of the filled-in value
+  bool (*matters)(const GarmentStyle&) = nullptr; // for which garments; absent: for all
 };
 
 [[nodiscard]] const FieldInfo& info(Field f);
@@ -135,7 +138,7 @@ enum class Choice : std::uint8_t {
   Figure,
   Garment,
   Neckline,
-  Side,
+  SideSeam,
   SleeveLine,
   SleeveFrom,
   CapLean,
@@ -161,6 +164,7 @@ struct ChoiceInfo {
   Choice id;
   std::string_view key;
   std::initializer_list<std::string_view> options; // option 0 is the start
+  bool (*matters)(const GarmentStyle&) = nullptr;  // for which garments; absent: for all
 };
 [[nodiscard]] const ChoiceInfo& info(Choice c);
 [[nodiscard]] std::optional<Choice> choiceByKey(std::string_view key);
@@ -169,7 +173,7 @@ struct ChoiceInfo {
 enum class Figure : int { Woman, Man, Child, Baby };
 enum class Garment : int { Pullover, Jacket };
 enum class Neckline : int { Round, Vee, Square, Boat, High }; // high: its band stands up
-enum class Side : int { Straight, Shaped };
+enum class SideSeam : int { Straight, Shaped };
 enum class SleeveLine : int {
   Tapered,
   Straight,
@@ -191,6 +195,51 @@ enum class ButtonSide : int { Usual, Right, Left }; // of the wearer; usual: wom
 enum class CapRise : int { Usual, Shallow, High };  // what the starting values aim at
 enum class YesNo : int { No, Yes };
 enum class FillFrom : int { Survey, Size };
+
+// Which choice the options of an enum belong to.
+template <Choice choice>
+struct OfChoice {
+  static constexpr Choice kChoice = choice;
+};
+template <class E>
+struct OptionsOf;
+template <>
+struct OptionsOf<Figure> : OfChoice<Choice::Figure> {};
+template <>
+struct OptionsOf<Garment> : OfChoice<Choice::Garment> {};
+template <>
+struct OptionsOf<Neckline> : OfChoice<Choice::Neckline> {};
+template <>
+struct OptionsOf<SideSeam> : OfChoice<Choice::SideSeam> {};
+template <>
+struct OptionsOf<SleeveLine> : OfChoice<Choice::SleeveLine> {};
+template <>
+struct OptionsOf<SleeveFrom> : OfChoice<Choice::SleeveFrom> {};
+template <>
+struct OptionsOf<CapLean> : OfChoice<Choice::CapLean> {};
+template <>
+struct OptionsOf<WorkedOut> : OfChoice<Choice::WorkedOut> {};
+template <>
+struct OptionsOf<BandMade> : OfChoice<Choice::BandMade> {};
+template <>
+struct OptionsOf<CapTop> : OfChoice<Choice::CapTop> {};
+template <>
+struct OptionsOf<BackNeck> : OfChoice<Choice::BackNeck> {};
+template <>
+struct OptionsOf<ShoulderWork> : OfChoice<Choice::ShoulderWork> {};
+template <>
+struct OptionsOf<HemMade> : OfChoice<Choice::Hem> {};
+template <>
+struct OptionsOf<BodyLength> : OfChoice<Choice::BodyLength> {};
+template <>
+struct OptionsOf<BustShaping> : OfChoice<Choice::BustShaping> {};
+template <>
+struct OptionsOf<ButtonSide> : OfChoice<Choice::ButtonSide> {};
+template <>
+struct OptionsOf<CapRise> : OfChoice<Choice::CapRise> {};
+template <>
+struct OptionsOf<FillFrom> : OfChoice<Choice::FillFrom> {};
+
 // Choice::YarnClass: option 0 is "not named", option n + 1 the published class n
 // (body/yarn_classes.h).
 [[nodiscard]] inline std::optional<int> namedYarnClass(int option) {

@@ -1,7 +1,7 @@
-// A completed design: every field has a value, and says where it came from.
+// A completed design: every field has a value, and says where it came from; every choice is typed.
 #pragma once
 
-#include "model/design.h"
+#include "model/garment_style.h"
 #include "model/units.h"
 
 #include <array>
@@ -24,6 +24,7 @@ struct Likely {
 };
 
 struct Sizes {
+  GarmentStyle style;
   std::array<double, kFieldCount> values{};
   std::array<Origin, kFieldCount> origins{};
   std::string

@@ -216,7 +216,7 @@ private:
     const double from = let.gathersFrom;
     group_.strokes.push_back(
         {Path::polyline({{from, zero}, {from, zero + high}}), Role::Guide, false});
-    const bool pleats = g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
+    const bool pleats = g_.sizes.style.pleated();
     words_.label({{},
                   phrases_.say(pleats ? "fit.strip.pleats" : "fit.strip.gathers",
                                {lengthParam("drawn", let.drawn)}, o_.unit),

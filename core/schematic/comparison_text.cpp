@@ -45,7 +45,7 @@ std::string sideCaption(const SeamWalk& walk, const Phrases& phrases, LengthUnit
 
 SideFit sideFit(const GarmentDraft& draft, const SeamWalk& walk) {
   if (walk.ease() < -0.05) return SideFit::TooShort;
-  const bool smooth = draft.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth;
+  const bool smooth = !draft.sizes.style.capDrawnIn();
   return smooth && draft.cap.ease() > draft.sizes[Field::LimitCapEase] + 1e-9 ? SideFit::TooLong
                                                                               : SideFit::LetIn;
 }

@@ -11,7 +11,7 @@ namespace {
 class Finder {
 public:
   Finder(const GarmentDraft& g, PieceId piece)
-      : g_(g), piece_(piece), unknown_(workedField(g.design.as<WorkedOut>(Choice::WorkedOut))) {}
+      : g_(g), piece_(piece), unknown_(workedField(g.sizes.style.workedOut)) {}
 
   std::vector<Handle> all() {
     if (piece_ == PieceId::Sleeve)
@@ -67,8 +67,7 @@ private:
     add("hem", {s * hem, at.fold},
         at.hip >= 0 ? std::optional(girth(Field::Hip, hem, s)) : std::nullopt,
         height(Field::HemToUnderarm, true, -1));
-    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && at.waist > at.hem &&
-        at.waist < at.underarm) {
+    if (g_.sizes.style.waisted() && at.waist > at.hem && at.waist < at.underarm) {
       const double waist = sideAt(at.waist, s);
       add("waist", {s * waist, at.waist}, girth(Field::Waist, waist, s),
           HandleAxis{Field::WaistHeight, false, {0, 1}, 1, HandleSnap::WholeRows});
@@ -91,8 +90,7 @@ private:
   void sleeve() {
     const CapMatch& m = g_.cap;
     const SleeveBody& sl = g_.sleeve;
-    const SleeveLine line = g_.design.as<SleeveLine>(Choice::SleeveLine);
-    const bool own = line == SleeveLine::Flared || line == SleeveLine::Full;
+    const bool own = g_.sizes.style.sleeve().ownCuff;
     add("cuff", {sl.halfCuff, 0}, width(own ? Field::CuffGirth : Field::Wrist, !own, 1),
         height(Field::SleeveLength, false, -1));
     add("upperArm", {sl.halfWidth, sl.length}, width(Field::UpperArm, true, 1), std::nullopt);

@@ -84,7 +84,7 @@ private:
 
 EdgeFinish edgeFinish(const GarmentDraft& draft, const KnitGarment& knitted) {
   const Lattice& l = knitted.lattice;
-  const bool pickedUp = draft.design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
+  const bool pickedUp = draft.sizes.style.bandPickedUp();
   return {l.selvedge, l.pickUp, pickedUp ? l.pickUp : 0};
 }
 

@@ -216,8 +216,7 @@ private:
     dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip, Rank::Shape);
     dim(Way::Level, {whole ? -underarm.x() : s * b.openingX, at.underarm}, underarm,
         {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust, main);
-    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && at.waist > at.hem + 3 * h_ &&
-        at.waist < at.underarm - 5 * h_)
+    if (g_.sizes.style.waisted() && at.waist > at.hem + 3 * h_ && at.waist < at.underarm - 5 * h_)
       dimAcross(at.waist, {at.waist}, Field::Waist, Rank::Shape);
     neckDrop(back, whole, s, neck);
     if (whole) crossWidth(armhole, back);
@@ -307,11 +306,10 @@ private:
     group_.strokes.push_back({mark, Role::Notch, false});
     dimensions_.avoid(mark);
 
-    const SleeveLine line = g_.design.as<SleeveLine>(Choice::SleeveLine);
-    const bool full = line == SleeveLine::Full, flared = line == SleeveLine::Flared || full;
+    const SleeveTraits& line = g_.sizes.style.sleeve();
     dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1),
-        flared ? Field::CuffGirth : Field::Wrist, Rank::Main);
-    if (full)
+        line.ownCuff ? Field::CuffGirth : Field::Wrist, Rank::Main);
+    if (line.gathered)
       dim(Way::Level, {-sl.halfFull, sl.cuff}, {sl.halfFull, sl.cuff},
           {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth,
           Rank::Shape);

@@ -175,9 +175,8 @@ private:
   // Gathers and pleats need length to draw in, a place for it, and fabric that is not folded too
   // thick.
   void drawnIn() {
-    if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth || !g_.cap.found) return;
-    const double drawn = drawnInAtCrown(g_.design, g_.cap.easeWanted),
-                 over = s_[Field::GatherWidth];
+    if (!s_.style.capDrawnIn() || !g_.cap.found) return;
+    const double drawn = drawnInAtCrown(s_.style, g_.cap.easeWanted), over = s_[Field::GatherWidth];
     if (drawn <= 0) {
       say(Severity::Warning, "gathers.nothing", {Field::CapEase},
           {lengthParam("least", kSmoothEase)});
@@ -191,7 +190,7 @@ private:
           {lengthParam("over", over), lengthParam("room", most)});
     constexpr double kLeastPleat = 2; // stitches
     const double each = drawn / s_[Field::Pleats] / s_.stitch.width;
-    if (g_.design.as<CapTop>(Choice::CapTop) == CapTop::Pleated && each < kLeastPleat)
+    if (s_.style.pleated() && each < kLeastPleat)
       say(Severity::Warning, "pleats.small", {Field::Pleats, Field::CapEase},
           {numberParam("pleats", s_[Field::Pleats]),
            numberParam("each", std::round(10 * each) / 10)});
@@ -211,17 +210,17 @@ private:
     // What is drawn in at the crown stands up (common practice: a puff is higher than its armhole
     // asks for).
     constexpr double kPuff = 0.25;
-    const bool puffed = drawnInAtCrown(g_.design, m.easeWanted) > 0;
+    const bool puffed = drawnInAtCrown(s_.style, m.easeWanted) > 0;
     if (m.found && ratio > s_[Field::LimitCapHigh] + (puffed ? kPuff : 0))
       say(Severity::Warning, "cap.high", {Field::EaseUpperArm, Field::CapHeight}, params);
     const double ease = m.easeWanted;
-    if (ease > s_[Field::LimitCapEase] && g_.design.as<CapTop>(Choice::CapTop) == CapTop::Smooth)
+    if (ease > s_[Field::LimitCapEase] && !s_.style.capDrawnIn())
       say(Severity::Warning, "capEase.high", {Field::CapEase},
           {lengthParam("ease", ease), lengthParam("limit", s_[Field::LimitCapEase])});
     if (ease < 0)
       say(Severity::Warning, "capEase.negative", {Field::CapEase}, {lengthParam("ease", -ease)});
     // Common practice: 5 to 7.5 cm, up to 12.5 for a wide cap.
-    const double crown = s_[Field::CrownWidth], drawn = drawnInAtCrown(g_.design, ease);
+    const double crown = s_[Field::CrownWidth], drawn = drawnInAtCrown(s_.style, ease);
     const double widest = std::max(12.5, 0.4 * s_.finished(Field::UpperArm)) + drawn;
     if (m.found && crown > widest)
       say(Severity::Warning, "crown.wide", {Field::CrownWidth},
@@ -232,8 +231,7 @@ private:
 
   // A leaning cap is solved for together with its height; with another unknown it stands upright.
   void lean() {
-    if (g_.design.as<CapLean>(Choice::CapLean) == CapLean::Leaning &&
-        g_.cap.unknown != WorkedOut::CapHeight)
+    if (s_.style.capLean == CapLean::Leaning && g_.cap.unknown != WorkedOut::CapHeight)
       say(Severity::Note, "lean.notNow", {Field::CapHeight});
   }
 
@@ -265,8 +263,7 @@ private:
     if (cuff * s_[Field::LimitHandStretch] < s_[Field::HandGirth])
       say(Severity::Warning, "wrist.hand", {Field::EaseWrist, Field::HandGirth},
           {lengthParam("cuff", cuff), lengthParam("hand", s_[Field::HandGirth])});
-    if (g_.design.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full &&
-        s_[Field::FullGirth] < s_[Field::CuffGirth])
+    if (s_.style.sleeve().gathered && s_[Field::FullGirth] < s_[Field::CuffGirth])
       say(Severity::Warning, "sleeve.notFull", {Field::FullGirth, Field::CuffGirth},
           {lengthParam("full", s_[Field::FullGirth]), lengthParam("cuff", s_[Field::CuffGirth])});
     if (g_.sleeve.length < 2 * s_[Field::CuffDepth])
@@ -311,28 +308,26 @@ private:
   }
 
   void head() {
-    const bool pullover = g_.design.as<Garment>(Choice::Garment) == Garment::Pullover;
+    const bool pullover = !s_.style.jacket();
     const double edge = g_.bodice.neckEdge + (pullover ? 2 * s_[Field::BackOpening] : 0);
     const double stretched = edge * s_[Field::LimitNeckStretch], girth = s_[Field::HeadGirth];
     if (pullover && stretched < girth)
       say(Severity::Blocking, "neck.head",
           {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
           {lengthParam("stretched", stretched), lengthParam("head", girth)});
-    else if (edge < s_[Field::NeckBase] &&
-             (pullover || g_.design.as<Figure>(Choice::Figure) != Figure::Baby))
+    else if (edge < s_[Field::NeckBase] && (pullover || s_.style.figure != Figure::Baby))
       say(Severity::Warning, "neck.base", {Field::NeckWidth, Field::NeckBase},
           {lengthParam("edge", edge), lengthParam("base", s_[Field::NeckBase])});
   }
 
   void body() {
     const BodiceHeights& at = g_.bodice.at;
-    if (g_.design.as<Side>(Choice::Side) == Side::Shaped && g_.design.has(Field::WaistHeight) &&
+    if (s_.style.waisted() && g_.design.has(Field::WaistHeight) &&
         (at.waist < at.hem || at.waist + kWaistEven >= at.underarm - kUnderarmEven))
       say(Severity::Warning, "waist.outside", {Field::WaistHeight},
           {lengthParam("waist", s_[Field::WaistHeight]), lengthParam("low", at.hem - at.fold),
            lengthParam("high", std::max(at.underarm - at.fold - kWaistEven - kUnderarmEven, 0.0))});
-    if (g_.design.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows &&
-        s_[Field::BustDepth] <= 0)
+    if (s_.style.bustShortRows() && s_[Field::BustDepth] <= 0)
       say(Severity::Note, "bust.nothing", {Field::BustDepth, Field::FrontWaistLength});
     if (!s_.fromGarment(Field::Hip) && g_.bodice.at.hip >= 0 &&
         s_.finished(Field::Hip) < s_.body(Field::Hip))
@@ -351,7 +346,7 @@ private:
           {numberParam("rows", std::round(10 / s_.stitch.height * 10) / 10)});
     if (!g_.design.yes(Choice::Washed))
       say(Severity::Note, "gauge.unwashed", {Field::SwatchStitches});
-    const Figure figure = g_.design.as<Figure>(Choice::Figure);
+    const Figure figure = s_.style.figure;
     if (figure == Figure::Child || figure == Figure::Baby)
       say(Severity::Note, "child.safety", {Field::Bust});
   }

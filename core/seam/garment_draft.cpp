@@ -48,13 +48,13 @@ GarmentDraft draftGarment(const Design& design) {
 GarmentDraft draftGarment(const Design& design, const Sizes& completed) {
   GarmentDraft g;
   g.design = design;
-  Worked worked = matchCap(design, completed);
+  Worked worked = matchCap(completed);
   g.sizes = std::move(worked.sizes);
   g.cap = worked.match;
-  g.bodice = draftBodice(design, g.sizes);
-  g.pieces = bodicePieces(design, g.bodice);
-  g.sleeve = sleeveBody(design, g.sizes, g.cap.height);
-  g.pieces.push_back(sleevePiece(sleeveSeam(design, g.sizes, g.sleeve), g.cap));
+  g.bodice = draftBodice(g.sizes);
+  g.pieces = bodicePieces(g.sizes.style, g.bodice);
+  g.sleeve = sleeveBody(g.sizes, g.cap.height);
+  g.pieces.push_back(sleevePiece(sleeveSeam(g.sizes, g.sleeve), g.cap));
   g.findings = checkDraft(g);
   return g;
 }

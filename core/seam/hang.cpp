@@ -17,7 +17,7 @@ SleeveHang sleeveHang(const GarmentDraft& draft) {
   const CapMatch& m = draft.cap;
   SleeveHang out;
   double height = m.height;
-  if (const double drawn = drawnInAtCrown(draft.design, m.ease()); drawn > 0) {
+  if (const double drawn = drawnInAtCrown(draft.sizes.style, m.ease()); drawn > 0) {
     CapShape halves[] = {m.back, m.front};
     for (CapShape& half : halves)
       half.crownHalf = std::max(0.0, half.crownHalf - 0.25 * drawn);

@@ -142,11 +142,11 @@ CapShape capHalf(const Sizes& s, Field underarm) {
   return c;
 }
 
-Worked matchCap(const Design& design, const Sizes& given) {
+Worked matchCap(const Sizes& given) {
   Worked out{given, {}};
   Sizes& s = out.sizes;
   CapMatch& m = out.match;
-  m.unknown = design.as<WorkedOut>(Choice::WorkedOut);
+  m.unknown = s.style.workedOut;
   m.easeWanted = s[Field::CapEase];
   const double target = armholeTotal(s) + m.easeWanted;
   const Unknown unknown = withinItsField(unknownOf(m.unknown, s, target));
@@ -185,8 +185,8 @@ Worked matchCap(const Design& design, const Sizes& given) {
     m.value = m.height = m.found ? m.summary.x : kUnmatchedHeight * s.finished(Field::ArmholeDepth);
     m.low = kLeastCapHeight, m.high = m.height;
   }
-  if (m.found && design.as<CapLean>(Choice::CapLean) == CapLean::Leaning &&
-      m.unknown == WorkedOut::CapHeight && m.back.span() > 0 && m.front.span() > 0)
+  if (m.found && s.style.capLean == CapLean::Leaning && m.unknown == WorkedOut::CapHeight &&
+      m.back.span() > 0 && m.front.span() > 0)
     solveLeaning(m);
   measureHalves(m);
   if (m.unknown != WorkedOut::CapHeight) return out;

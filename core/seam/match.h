@@ -56,6 +56,6 @@ struct Worked {
   Sizes sizes;
   CapMatch match;
 };
-[[nodiscard]] Worked matchCap(const Design& design, const Sizes& sizes);
+[[nodiscard]] Worked matchCap(const Sizes& sizes);
 
 } // namespace scye

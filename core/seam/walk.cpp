@@ -60,7 +60,7 @@ double LetIn::onArmhole(double c) const {
 LetIn letIn(const GarmentDraft& draft, double underarm, double length, double ease,
             double capEase) {
   LetIn out{underarm, length, length, ease, 0};
-  const double drawn = drawnInAtCrown(draft.design, capEase);
+  const double drawn = drawnInAtCrown(draft.sizes.style, capEase);
   if (drawn <= 0 || ease <= 0) return out;
   out.drawn = ease * drawn / capEase, out.smooth = ease - out.drawn;
   out.gathersFrom =

@@ -236,7 +236,7 @@ Worn canonicalDrape(std::shared_ptr<const SewnGarment> garment, const BodyForm& 
 
 BodyForm formOf(const Derived& derived) {
   const GarmentDraft& draft = derived.draft;
-  return BodyForm(bodyMeasures(draft.sizes, draft.design.as<Figure>(Choice::Figure)));
+  return BodyForm(bodyMeasures(draft.sizes, draft.sizes.style.figure));
 }
 
 std::optional<Worn> wornBy(const Derived& derived, double degrees) {

@@ -94,14 +94,11 @@ Line thinned(const Line& line, double least) {
 struct Reader {
   const Derived& d;
   const Lattice& l = d.knit.lattice;
-  const Design& design = d.draft.design;
   const Sizes& sizes = d.draft.sizes;
   double w = l.size.width, h = l.size.height;
 
   [[nodiscard]] double rowY(int row) const { return (row - 1) * h; }
-  [[nodiscard]] bool pickedUp() const {
-    return design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
-  }
+  [[nodiscard]] bool pickedUp() const { return sizes.style.bandPickedUp(); }
   [[nodiscard]] BodicePattern bodice(const KnitPiece& piece, const BodiceLattice& counts) const;
   void hem(BodicePattern& p) const;
   void neckAndClosing(BodicePattern& p, const KnitPiece& piece, double top) const;
@@ -109,12 +106,10 @@ struct Reader {
 };
 
 void Reader::hem(BodicePattern& p) const {
-  const HemMade made = design.as<HemMade>(Choice::Hem);
+  const EdgeTraits& hem = sizes.style.hem();
   const double fold = l.foldRow > 0 ? rowY(l.foldRow) : 0;
-  p.hemFabric = made == HemMade::Ribbed  ? Fabric::Rib
-                : made == HemMade::Faced ? Fabric::Facing
-                                         : Fabric::Plain;
-  p.hem = made == HemMade::Faced ? fold : l.hemRows * h;
+  p.hemFabric = hem.ribbed ? Fabric::Rib : hem.folded ? Fabric::Facing : Fabric::Plain;
+  p.hem = hem.folded ? fold : l.hemRows * h;
 }
 
 void Reader::neckAndClosing(BodicePattern& p, const KnitPiece& piece, double top) const {
@@ -256,7 +251,7 @@ Sewn sewnSide(const GarmentDraft& draft, BodySide side, const Line& armhole, dou
 NeckPattern neckOf(const Derived& d) {
   NeckPattern neck;
   neck.width = d.draft.sizes[Field::NeckBand];
-  neck.standing = d.draft.design.as<Neckline>(Choice::Neckline) == Neckline::High;
+  neck.standing = d.draft.sizes.style.neck().stands;
   const PickUps& up = d.makingUp.pickUps;
   const double knitted = up.neck.backLength + up.neck.frontLength * (up.neck.twoFronts ? 2 : 1);
   if (knitted <= 0) return neck;
@@ -270,13 +265,13 @@ NeckPattern neckOf(const Derived& d) {
 
 FrontPattern frontsOf(const Derived& d, const BodicePattern& front) {
   FrontPattern out;
-  const Design& design = d.draft.design;
-  out.open = design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const GarmentStyle& style = d.draft.sizes.style;
+  out.open = style.jacket();
   if (!out.open) return out;
   out.bandWidth = d.draft.sizes[Field::ButtonBand];
-  out.pickedUp = design.as<BandMade>(Choice::BandMade) == BandMade::PickedUp;
+  out.pickedUp = style.bandPickedUp();
   out.neckInOne = d.makingUp.pickUps.band.withNeck;
-  out.rightOver = buttonholePiece(design) == PieceId::RightFront;
+  out.rightOver = buttonholePiece(style) == PieceId::RightFront;
   if (out.pickedUp) {
     const BandButtonholes& holes = d.makingUp.pickUps.buttonholes;
     const int stitches = d.makingUp.pickUps.band.stitches;
@@ -305,7 +300,7 @@ double weightOf(const Sizes& s) {
 } // namespace
 
 std::optional<WornPattern> wornPattern(const Derived& d) {
-  const bool jacket = d.draft.design.as<Garment>(Choice::Garment) == Garment::Jacket;
+  const bool jacket = d.draft.sizes.style.jacket();
   const KnitPiece* back = d.knit.piece(PieceId::Back);
   const KnitPiece* front = d.knit.piece(jacket ? PieceId::LeftFront : PieceId::Front);
   const KnitPiece* sleeve = d.knit.piece(PieceId::Sleeve);

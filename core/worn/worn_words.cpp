@@ -34,8 +34,7 @@ std::string wornCaution(const Derived& derived, const Phrases& phrases) {
     return phrases.say("worn.caution.tight");
   constexpr double kHeavyStitch = 0.6; // cm: about 17 stitches in 10 cm, a heavy yarn
   if (s.stitch.width >= kHeavyStitch) return phrases.say("worn.caution.heavy");
-  if (draft.design.as<HemMade>(Choice::Hem) == HemMade::Ribbed)
-    return phrases.say("worn.caution.rib");
+  if (draft.sizes.style.hem().ribbed) return phrases.say("worn.caution.rib");
   return {};
 }
 

@@ -138,7 +138,7 @@ TEST(MatchSolvers, capHeightAgreesWithGslAndBoost) {
     Design d = random.plausible();
     d.choose(Choice::WorkedOut, WorkedOut::CapHeight).choose(Choice::CapLean, CapLean::Upright);
     const Sizes s = complete(d);
-    const CapMatch m = matchCap(d, s).match;
+    const CapMatch m = matchCap(s).match;
     if (!m.found || !armholesHaveCurves(s)) continue; // found: at least 1 cm high
     const auto equation = [&](Quadrature q) {
       const Armholes a = armholesOf(s, q);
@@ -196,7 +196,7 @@ TEST(MatchSolvers, leaningCapAgreesWithGsl) {
     Design d = random.plausible();
     d.choose(Choice::WorkedOut, WorkedOut::CapHeight).choose(Choice::CapLean, CapLean::Leaning);
     const Sizes s = complete(d);
-    const CapMatch m = matchCap(d, s).match;
+    const CapMatch m = matchCap(s).match;
     if (!m.found || std::abs(m.lean) < 0.05 || !armholesHaveCurves(s)) continue;
     const Armholes a = armholesOf(s, byGsl);
     const double share = a.back / (a.back + a.front), ease = s[Field::CapEase];

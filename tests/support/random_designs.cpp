@@ -61,7 +61,7 @@ Design RandomDesigns::plausible() {
     design.choose(Choice(c), index(int(info(Choice(c)).options.size())));
   // Most knitters leave the cap height to be worked out.
   if (chance(0.6)) design.choose(Choice::WorkedOut, WorkedOut::CapHeight);
-  const auto sizes = publishedSizes(design.as<Figure>(Choice::Figure));
+  const auto sizes = publishedSizes(design.as<Figure>());
   const double bust = kCmPerInch * uniform(0.95 * sizes.front().bust, 1.03 * sizes.back().bust);
   design.set(Field::Bust, withinRange(Field::Bust, bust));
   const Sizes filled = complete(design);

@@ -132,7 +132,7 @@ TEST_F(MeasureDoubt, anEstimateShowsItsRangeAndItsSource) {
   QTest::keyClick(fill, Qt::Key_End);
   QTest::keyClick(fill, Qt::Key_Home);
   settle();
-  ASSERT_EQ(document().design().as<FillFrom>(Choice::FillFrom), FillFrom::Survey);
+  ASSERT_EQ(document().design().as<FillFrom>(), FillFrom::Survey);
   document().edit(QStringLiteral("not taken"), Design(document().design()).clear(Field::Wrist));
   settle();
   const auto likely = document().derived().draft.sizes.likely[std::size_t(Field::Wrist)];

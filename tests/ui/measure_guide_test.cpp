@@ -196,7 +196,7 @@ TEST_F(MeasureGuide, oneChoiceTellsThatAllWasMeasuredOnAGarment) {
   QTest::keyClick(where, Qt::Key_End);
   settle();
   const Design& now = document().design();
-  EXPECT_EQ(now.as<Source>(Choice::TakenOn), Source::Garment);
+  EXPECT_EQ(now.as<Source>(), Source::Garment);
   EXPECT_EQ(now.source(Field::Bust), Source::Garment);
   EXPECT_EQ(now.given(Field::Bust), before.given(Field::Bust)) << "as typed";
   auto* bust = named<FieldBox>(QStringLiteral("Bust"));

@@ -369,7 +369,7 @@ TEST_F(Panel, choicesAreStepsOfHistoryToo) {
   neckline->setFocus();
   QTest::keyClick(neckline, Qt::Key_Down);
   settle();
-  EXPECT_EQ(document().design().as<Neckline>(Choice::Neckline), Neckline::Vee);
+  EXPECT_EQ(document().design().as<Neckline>(), Neckline::Vee);
   EXPECT_EQ(document().history().count(), 1);
 }
 

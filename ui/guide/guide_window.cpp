@@ -133,7 +133,7 @@ void GuideWindow::showPresent() {
 }
 
 Figure GuideWindow::figure() const {
-  return document_.design().as<Figure>(Choice::Figure);
+  return document_.design().as<Figure>();
 }
 
 Picture GuideWindow::draw(double wanted) const {

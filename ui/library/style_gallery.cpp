@@ -28,7 +28,7 @@ StyleGallery::StyleGallery(const Phrases& phrases, QWidget* parent)
   viewport()->setCursor(Qt::PointingHandCursor);
   std::optional<Figure> group;
   for (std::size_t i = 0; i < styles_.size(); ++i) {
-    Figure figure = styles_[i].design.as<Figure>(Choice::Figure);
+    Figure figure = styles_[i].design.as<Figure>();
     if (figure == Figure::Baby) figure = Figure::Child;
     if (figure != std::exchange(group, figure)) addHead(figure);
     addCard(i);

@@ -18,8 +18,7 @@ std::string optionKey(const Design& design, Choice choice) {
 
 std::string garmentKey(const Design& design) {
   const std::string garment = optionKey(design, Choice::Garment);
-  if (design.as<BodyLength>(Choice::BodyLength) == BodyLength::Cropped)
-    return "library.garment.cropped." + garment;
+  if (design.as<BodyLength>() == BodyLength::Cropped) return "library.garment.cropped." + garment;
   return "library.garment." + garment + "." + optionKey(design, Choice::Figure);
 }
 

@@ -7,9 +7,8 @@
 
 namespace scye {
 
-ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, When when,
-                     QObject* parent)
-    : QObject(parent), context_(context), choice_(choice), when_(std::move(when)),
+ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, QObject* parent)
+    : QObject(parent), context_(context), choice_(choice),
       name_(new QLabel(choiceName(context_.phrases(), choice))), box_(new ChoiceBox) {
   const int line = grid->rowCount();
   for (int i = 0; i < int(info(choice).options.size()); ++i)
@@ -28,7 +27,7 @@ ChoiceRow::ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choi
 
 void ChoiceRow::refresh() {
   const Design& design = context_.document.design();
-  const bool wanted = !when_ || when_(design);
+  const bool wanted = matters(choice_, context_.document.draft().sizes.style);
   name_->setVisible(wanted);
   box_->setVisible(wanted);
   box_->setCurrentIndex(design.option(choice_));

@@ -10,14 +10,12 @@ namespace scye {
 class ChoiceRow : public QObject {
   Q_OBJECT
 public:
-  ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, When when,
-            QObject* parent);
+  ChoiceRow(const PanelContext& context, QGridLayout* grid, Choice choice, QObject* parent);
   void refresh();
 
 private:
   PanelContext context_;
   Choice choice_;
-  When when_;
   QLabel* name_;
   QComboBox* box_;
 };

@@ -39,7 +39,7 @@ QList<EaseMark> easeMarks(const Phrases& phrases, const Design& design, const Si
   add(filledIn(design, ease), "ease.mark.usual");
   if (ease == Field::EaseUpperArm) add(sizes[Field::LimitUpperArm], "ease.mark.least");
   if (ease == Field::EaseArmholeDepth) add(sizes[Field::LimitDepthEase], "ease.mark.most");
-  if (ease == Field::CapEase && design.as<CapTop>(Choice::CapTop) == CapTop::Smooth)
+  if (ease == Field::CapEase && design.as<CapTop>() == CapTop::Smooth)
     add(sizes[Field::LimitCapEase], "ease.mark.most");
   if (ease != Field::EaseUpperArm) add(0, "ease.mark.none");
   std::sort(marks.begin(), marks.end(),

@@ -38,7 +38,7 @@ EaseStrip::EaseStrip(const PanelContext& context, QWidget* parent)
 
 void EaseStrip::refresh() {
   const Design& design = context_.document.design();
-  const Field field = workedField(design.as<WorkedOut>(Choice::WorkedOut));
+  const Field field = workedField(design.as<WorkedOut>());
   const bool apart = !isInHand(field); // else its own slider says so
   const Sizes& sizes = context_.document.draft().sizes;
   worked_->setText(

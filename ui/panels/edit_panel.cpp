@@ -24,37 +24,6 @@ namespace {
 // Sections and their folds that fill the first view.
 constexpr std::size_t kFirstParts = 4;
 
-bool isJacket(const Design& d) {
-  return d.as<Garment>(Choice::Garment) == Garment::Jacket;
-}
-bool isPullover(const Design& d) {
-  return !isJacket(d);
-}
-bool isFlared(const Design& d) {
-  return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Flared;
-}
-bool isFull(const Design& d) {
-  return d.as<SleeveLine>(Choice::SleeveLine) == SleeveLine::Full;
-}
-bool setsCuff(const Design& d) {
-  return isFlared(d) || isFull(d);
-}
-bool hasHemDepth(const Design& d) {
-  return d.as<HemMade>(Choice::Hem) != HemMade::Plain;
-}
-bool isShaped(const Design& d) {
-  return d.as<Side>(Choice::Side) == Side::Shaped;
-}
-bool hasBustRows(const Design& d) {
-  return d.as<BustShaping>(Choice::BustShaping) == BustShaping::ShortRows;
-}
-bool isDrawnIn(const Design& d) {
-  return d.as<CapTop>(Choice::CapTop) != CapTop::Smooth;
-}
-bool isPleated(const Design& d) {
-  return d.as<CapTop>(Choice::CapTop) == CapTop::Pleated;
-}
-
 void fillBody(FieldTable& t) {
   t.addChoice(Choice::Neckline);
   t.addValue(Field::FrontNeckDrop);
@@ -62,18 +31,18 @@ void fillBody(FieldTable& t) {
   t.addValue(Field::BackNeckDrop);
   t.addValue(Field::NeckBand);
   t.addChoice(Choice::ShoulderWork);
-  t.addChoice(Choice::BandMade, isJacket);
-  t.addValue(Field::ButtonBand, isJacket);
-  t.addValue(Field::Buttons, isJacket);
-  t.addChoice(Choice::ButtonSide, isJacket);
+  t.addChoice(Choice::BandMade);
+  t.addValue(Field::ButtonBand);
+  t.addValue(Field::Buttons);
+  t.addChoice(Choice::ButtonSide);
   t.addChoice(Choice::BodyLength);
-  t.addChoice(Choice::Side);
-  t.addValue(Field::WaistHeight, isShaped);
+  t.addChoice(Choice::SideSeam);
+  t.addValue(Field::WaistHeight);
   t.addChoice(Choice::Hem);
-  t.addValue(Field::HemDepth, hasHemDepth);
+  t.addValue(Field::HemDepth);
   t.addChoice(Choice::BustShaping);
-  t.addValue(Field::BustDepth, hasBustRows);
-  t.addValue(Field::BustReach, hasBustRows);
+  t.addValue(Field::BustDepth);
+  t.addValue(Field::BustReach);
 }
 
 void fillBodyRarer(FieldTable& t) {
@@ -83,7 +52,7 @@ void fillBodyRarer(FieldTable& t) {
   t.addValue(Field::ScoopBack);
   t.addValue(Field::ScoopFront);
   t.addValue(Field::BackShare);
-  t.addValue(Field::BackOpening, isPullover);
+  t.addValue(Field::BackOpening);
 }
 
 void fillSleeve(FieldTable& t, const PanelContext& context) {
@@ -92,14 +61,14 @@ void fillSleeve(FieldTable& t, const PanelContext& context) {
   t.addNamed(SleeveReach::tr("The sleeve is"), new SleeveReach(context));
   t.addValue(Field::SleeveLength);
   t.addValue(Field::CuffDepth);
-  t.addValue(Field::CuffGirth, setsCuff);
-  t.addValue(Field::FlareFrom, isFlared);
-  t.addValue(Field::FullGirth, isFull);
+  t.addValue(Field::CuffGirth);
+  t.addValue(Field::FlareFrom);
+  t.addValue(Field::FullGirth);
   t.addChoice(Choice::CapRise);
   t.addChoice(Choice::CapTop);
   t.addValue(Field::CapEase);
-  t.addValue(Field::GatherWidth, isDrawnIn);
-  t.addValue(Field::Pleats, isPleated);
+  t.addValue(Field::GatherWidth);
+  t.addValue(Field::Pleats);
   t.addValue(Field::CapHeight);
   t.addValue(Field::CrownWidth);
   t.addChoice(Choice::WorkedOut);
@@ -112,15 +81,11 @@ void fillSleeveRarer(FieldTable& t, const PanelContext& context) {
   t.addChoice(Choice::CapLean);
 }
 
-bool isAdult(const Design& d) {
-  return !isChild(d);
-}
-
 // One choice for all measurements; a row may differ.
 QWidget* makeTakenOn(const PanelContext& context) {
   auto* box = new TakenOnBox(context.phrases());
   const auto refresh = [box, &document = context.document] {
-    box->setWhere(document.design().as<Source>(Choice::TakenOn));
+    box->setWhere(document.design().as<Source>());
   };
   QObject::connect(box, &TakenOnBox::chosen, box,
                    [&document = context.document, &phrases = context.phrases()](Source where) {
@@ -137,7 +102,7 @@ QWidget* makeTakenOn(const PanelContext& context) {
 
 void fillMeasurements(FieldTable& t, const PanelContext& context) {
   t.addNamed(choiceName(context.phrases(), Choice::TakenOn), makeTakenOn(context));
-  t.addChoice(Choice::FillFrom, isAdult);
+  t.addChoice(Choice::FillFrom);
   t.addWide(new EstimateNote(context));
   t.addHeads();
   t.addMeasurement(Field::Bust);

@@ -25,11 +25,10 @@ bool isDoubt(const Finding& finding) {
 } // namespace
 
 FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
-                   std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent)
+                   std::vector<CellSpec> cells, bool unitInHead, QObject* parent)
     : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
-      unitInHead_(unitInHead), when_(std::move(when)), nameArea_(new QWidget),
-      name_(new QLabel(name)), mark_(new QToolButton),
-      source_(new QuietButton(QuietButton::Looks::Aside)) {
+      unitInHead_(unitInHead), nameArea_(new QWidget), name_(new QLabel(name)),
+      mark_(new QToolButton), source_(new QuietButton(QuietButton::Looks::Aside)) {
   auto* line = new QHBoxLayout(nameArea_);
   line->setContentsMargins({});
   line->setSpacing(name_->fontMetrics().averageCharWidth());
@@ -211,7 +210,7 @@ void FieldRow::focus(Field field, bool finished) {
 void FieldRow::refresh() {
   const Design& design = context_.document.design();
   const Sizes& s = sizes();
-  const bool wanted = !when_ || when_(design);
+  const bool wanted = matters(cells_.front().spec.field, s.style);
   nameArea_->setVisible(wanted);
   source_->setVisible(wanted);
   const LengthUnit unit = context_.settings.unit();
@@ -258,8 +257,8 @@ QString FieldRow::sourceText(Field first, bool flat) const {
   if (flat)
     return phraseText(context_.phrases(), "garment.flatFilled",
                       {textParam("origin", origin.toStdString())});
-  const bool apart = design.as<Source>(Choice::TakenOn) == Source::Garment &&
-                     canTakeOn(first, Source::Garment) && s.origin(first) == Origin::GivenBody;
+  const bool apart = design.as<Source>() == Source::Garment && canTakeOn(first, Source::Garment) &&
+                     s.origin(first) == Origin::GivenBody;
   return apart ? phraseText(context_.phrases(), "origin.onBody") : origin;
 }
 

@@ -30,14 +30,12 @@ struct CellSpec {
   bool finished = false; // the finished size of a measurement; writes its ease
 };
 
-using When = std::function<bool(const Design&)>;
-
 class FieldRow : public QObject {
   Q_OBJECT
 public:
   // `cells`: the first is the field that the row is named for.
   FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
-           std::vector<CellSpec> cells, bool unitInHead, When when, QObject* parent);
+           std::vector<CellSpec> cells, bool unitInHead, QObject* parent);
 
   [[nodiscard]] bool has(Field field) const;
   // What it is the row of, if that can be measured.
@@ -80,7 +78,6 @@ private:
   QGridLayout* grid_;
   int line_;
   bool unitInHead_;
-  When when_;
   std::vector<Cell> cells_;
   QWidget* nameArea_;
   QLabel* name_;

@@ -58,9 +58,8 @@ void FieldTable::addHeads() {
   refresh();
 }
 
-void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when) {
-  auto* row =
-      new FieldRow(context_, grid_, name, std::move(cells), unitInHead, std::move(when), this);
+void FieldTable::add(const QString& name, std::vector<CellSpec> cells, bool unitInHead) {
+  auto* row = new FieldRow(context_, grid_, name, std::move(cells), unitInHead, this);
   connect(row, &FieldRow::inUse, this, &FieldTable::inUse);
   connect(row, &FieldRow::howWanted, this, &FieldTable::howWanted);
   connect(row, &FieldRow::wentDown, this, [this](FieldRow* from, int column) {
@@ -77,23 +76,23 @@ void FieldTable::addMeasurement(Field m) {
   std::vector<CellSpec> cells{{m, column::kFirst}};
   if (const auto ease = easeOf(m)) cells.push_back({*ease, column::kSecond});
   if (hasFinished(m)) cells.push_back({m, column::kThird, true});
-  add(fieldName(context_.phrases(), m), std::move(cells), true, {});
+  add(fieldName(context_.phrases(), m), std::move(cells), true);
 }
 
-void FieldTable::addValue(Field field, When when) {
-  add(fieldName(context_.phrases(), field), {{field, column::kThird}}, false, std::move(when));
+void FieldTable::addValue(Field field) {
+  add(fieldName(context_.phrases(), field), {{field, column::kThird}}, false);
 }
 
 void FieldTable::addCount(const QString& name, Field count, Field over) {
   const int line = grid_->rowCount();
-  add(name, {{count, column::kFirst}, {over, column::kThird}}, false, {});
+  add(name, {{count, column::kFirst}, {over, column::kThird}}, false);
   auto* word = new QLabel(tr("over"));
   word->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   grid_->addWidget(word, line, column::kSecond);
 }
 
-void FieldTable::addChoice(Choice choice, When when) {
-  choices_.push_back(new ChoiceRow(context_, grid_, choice, std::move(when), this));
+void FieldTable::addChoice(Choice choice) {
+  choices_.push_back(new ChoiceRow(context_, grid_, choice, this));
 }
 
 void FieldTable::addNamed(const QString& name, QWidget* editor) {
@@ -123,7 +122,7 @@ void FieldTable::refresh() {
 }
 
 void FieldTable::refreshHeads() {
-  const bool garment = context_.document.design().as<Source>(Choice::TakenOn) == Source::Garment;
+  const bool garment = context_.document.design().as<Source>() == Source::Garment;
   const QString unit =
       context_.settings.unit() == LengthUnit::Inch ? tr("in inches") : tr("in centimetres");
   unitHead_->setText(garment ? phraseText(context_.phrases(), "measure.unit.flat",

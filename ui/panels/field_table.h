@@ -15,10 +15,10 @@ public:
 
   void addHeads(); // body, ease, finished, source; figures below are then shown without units
   void addMeasurement(Field measurement);
-  void addValue(Field field, When when = {});
+  void addValue(Field field);
   // A count over a length, as read off a swatch.
   void addCount(const QString& name, Field count, Field over);
-  void addChoice(Choice choice, When when = {});
+  void addChoice(Choice choice);
   void addNamed(const QString& name, QWidget* editor);
   void addWide(QWidget* widget);
 
@@ -32,7 +32,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
-  void add(const QString& name, std::vector<CellSpec> cells, bool unitInHead, When when);
+  void add(const QString& name, std::vector<CellSpec> cells, bool unitInHead);
   void refresh();
   void refreshHeads();
 

@@ -56,7 +56,7 @@ QString originSign(const Sizes& sizes, Field field) {
 }
 
 bool isChild(const Design& design) {
-  const auto figure = design.as<Figure>(Choice::Figure);
+  const auto figure = design.as<Figure>();
   return figure == Figure::Child || figure == Figure::Baby;
 }
 
@@ -102,7 +102,7 @@ QString shownValue(const Phrases& phrases, Field field, double value, LengthUnit
 }
 
 bool isWorkedOut(const Design& design, Field field) {
-  return workedField(design.as<WorkedOut>(Choice::WorkedOut)) == field;
+  return workedField(design.as<WorkedOut>()) == field;
 }
 
 QString workedOutText(const Phrases& phrases) {

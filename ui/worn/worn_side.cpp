@@ -18,7 +18,7 @@ bool WornSide::take(const std::shared_ptr<const Derived>& garment, const Stopped
     return true;
   }
   const BodyMeasures measures =
-      bodyMeasures(garment->draft.sizes, garment->draft.design.as<Figure>(Choice::Figure));
+      bodyMeasures(garment->draft.sizes, garment->draft.sizes.style.figure);
   const bool sameBody = form_ && form_->measures() == measures;
   if (!sameBody) {
     form_.emplace(measures);

@@ -156,7 +156,7 @@ TEST(Doubt, TwoHalfGirthsAreBothOfThemAndWereMeasuredOnAGarmentOrAreDoubled) {
     EXPECT_EQ(garment.source(f), Source::Garment) << info(f).key;
     EXPECT_EQ(garment.given(f), design.given(f)) << "as typed";
   }
-  EXPECT_EQ(garment.as<Source>(Choice::TakenOn), Source::Garment);
+  EXPECT_EQ(garment.as<Source>(), Source::Garment);
   EXPECT_EQ(*applied(design, twice).given(Field::Bust), 96);
 }
 

@@ -11,7 +11,7 @@ namespace scye {
 namespace {
 
 Bodice bodiceOf(const Design& d) {
-  return draftBodice(d, complete(d));
+  return draftBodice(complete(d));
 }
 
 const Piece& pieceOf(const std::vector<Piece>& pieces, PieceId id) {
@@ -90,7 +90,7 @@ TEST(Bodice, bodyLengthsAreInTheirOrder) {
 
 TEST(Bodice, theWaistIsWorkedOutOrGiven) {
   Design d;
-  d.choose(Choice::Side, Side::Shaped);
+  d.choose(Choice::SideSeam, SideSeam::Shaped);
   const double workedOut = bodiceOf(d).at.waist;
   const Bodice b = bodiceOf(d.set(Field::WaistHeight, workedOut + 3));
   EXPECT_DOUBLE_EQ(b.at.waist, workedOut + 3);
@@ -156,11 +156,11 @@ TEST(Bodice, frontReachesHalfABandPastTheCentreOrStopsHalfABandShort) {
 
 TEST(Bodice, piecesAreThoseOfTheGarment) {
   Design d;
-  auto pieces = bodicePieces(d, bodiceOf(d));
+  auto pieces = bodicePieces(styleOf(d), bodiceOf(d));
   ASSERT_EQ(pieces.size(), 2u);
   EXPECT_EQ(pieces[1].id, PieceId::Front);
   d.choose(Choice::Garment, Garment::Jacket);
-  pieces = bodicePieces(d, bodiceOf(d));
+  pieces = bodicePieces(styleOf(d), bodiceOf(d));
   ASSERT_EQ(pieces.size(), 3u);
   EXPECT_EQ(pieces[1].id, PieceId::LeftFront);
   EXPECT_EQ(pieces[2].id, PieceId::RightFront);
@@ -170,7 +170,7 @@ TEST(Bodice, piecesAreThoseOfTheGarment) {
 TEST(Bodice, frontsAreMirrorImages) {
   Design d;
   d.choose(Choice::Garment, Garment::Jacket);
-  const auto pieces = bodicePieces(d, bodiceOf(d));
+  const auto pieces = bodicePieces(styleOf(d), bodiceOf(d));
   const Piece &left = pieceOf(pieces, PieceId::LeftFront),
               &right = pieceOf(pieces, PieceId::RightFront);
   ASSERT_EQ(left.edges.size(), right.edges.size());
@@ -190,7 +190,7 @@ TEST(Bodice, frontsAreMirrorImages) {
 
 TEST(Bodice, backIsItsOwnMirrorImage) {
   const Design d;
-  const Piece back = bodicePieces(d, bodiceOf(d)).front();
+  const Piece back = bodicePieces(styleOf(d), bodiceOf(d)).front();
   for (EdgeKind kind :
        {EdgeKind::Side, EdgeKind::Underarm, EdgeKind::Armhole, EdgeKind::Shoulder}) {
     const Path right = test::rightEdge(back, kind)->path;
@@ -211,7 +211,7 @@ TEST(Bodice, piecesAddUpToTheFinishedBust) {
     d.choose(Choice::Garment, garment).choose(Choice::BandMade, BandMade::PickedUp);
     const Sizes s = complete(d);
     double girth = garment == Garment::Jacket ? s[Field::ButtonBand] : 0;
-    for (const Piece& p : bodicePieces(d, draftBodice(d, s))) {
+    for (const Piece& p : bodicePieces(styleOf(d), draftBodice(s))) {
       Box box;
       for (const PieceEdge& e : p.edges)
         if (e.kind == EdgeKind::Underarm || e.kind == EdgeKind::Opening) box.add(e.path);
@@ -235,7 +235,7 @@ TEST(Bodice, outlinesAreClosedWhateverTheStyle) {
   test::RandomDesigns random(seed);
   for (int i = 0; i < 1500; ++i) {
     const Design d = random.plausible();
-    for (const Piece& p : bodicePieces(d, bodiceOf(d))) {
+    for (const Piece& p : bodicePieces(styleOf(d), bodiceOf(d))) {
       SCOPED_TRACE("design " + std::to_string(i) + " " + std::string(pieceKey(p.id)));
       ASSERT_TRUE(test::allFinite(p));
       ASSERT_LT(test::widestGap(p), 1e-9);

@@ -8,9 +8,9 @@ namespace scye {
 namespace {
 
 // A woman's pullover with hip, waist and bust widths that are easy to tell apart.
-Design aBody(Side side, double hemToUnderarm) {
+Design aBody(SideSeam side, double hemToUnderarm) {
   Design d;
-  d.choose(Choice::Side, side);
+  d.choose(Choice::SideSeam, side);
   for (Field ease : {Field::EaseBust, Field::EaseWaist, Field::EaseHip, Field::EaseArmholeDepth})
     d.set(ease, 0);
   return d.set(Field::Bust, 100)
@@ -25,7 +25,7 @@ Design aBody(Side side, double hemToUnderarm) {
 
 Path sideOf(const Design& d) {
   const Sizes s = complete(d);
-  return sideSeam(d, s, draftBodice(d, s).at, 0.5);
+  return sideSeam(s, draftBodice(s).at, 0.5);
 }
 
 double xAtHeight(const Path& path, double y) {
@@ -38,7 +38,8 @@ double xAtHeight(const Path& path, double y) {
 }
 
 TEST(SideSeam, shapedGoesInAtTheWaistAndOutAtTheHip) {
-  const Design d = aBody(Side::Shaped, 45); // waist at 45 + 20 + 2.5 - 2 - 42 = 23.5, hip 20 below
+  const Design d =
+      aBody(SideSeam::Shaped, 45); // waist at 45 + 20 + 2.5 - 2 - 42 = 23.5, hip 20 below
   const Path side = sideOf(d);
   EXPECT_EQ(side.start(), Vec2(28, 0));
   EXPECT_EQ(side.end(), Vec2(25, 45));
@@ -49,7 +50,7 @@ TEST(SideSeam, shapedGoesInAtTheWaistAndOutAtTheHip) {
 }
 
 TEST(SideSeam, straightGoesFromHipToBust) {
-  const Path side = sideOf(aBody(Side::Straight, 45));
+  const Path side = sideOf(aBody(SideSeam::Straight, 45));
   EXPECT_EQ(side.start(), Vec2(28, 0));
   EXPECT_EQ(side.end(), Vec2(25, 45));
   EXPECT_GT(xAtHeight(side, 23.5), 25);
@@ -58,12 +59,12 @@ TEST(SideSeam, straightGoesFromHipToBust) {
 
 TEST(SideSeam, aShortBodyIsCutOffAbove) {
   // The waist lies at 3.5: the hem falls between hip and waist.
-  const Path side = sideOf(aBody(Side::Shaped, 25).choose(Choice::Hem, HemMade::Plain));
+  const Path side = sideOf(aBody(SideSeam::Shaped, 25).choose(Choice::Hem, HemMade::Plain));
   EXPECT_EQ(side.start().y(), 0);
   EXPECT_LT(side.start().x(), 24);
   EXPECT_GT(side.start().x(), 20);
   // So short that only the part above the waist is left.
-  const Path cropped = sideOf(aBody(Side::Shaped, 18));
+  const Path cropped = sideOf(aBody(SideSeam::Shaped, 18));
   EXPECT_EQ(cropped.start().y(), 0);
   EXPECT_GE(cropped.start().x(), 20);
   EXPECT_LT(cropped.start().x(), 25);
@@ -72,7 +73,7 @@ TEST(SideSeam, aShortBodyIsCutOffAbove) {
 // Common practice: a rib that lies about the waist is as wide as the waist; nothing is shaped in
 // it.
 TEST(SideSeam, aRibAboutTheWaistHasItsWidth) {
-  const Path side = sideOf(aBody(Side::Shaped, 25).set(Field::HemDepth, 6));
+  const Path side = sideOf(aBody(SideSeam::Shaped, 25).set(Field::HemDepth, 6));
   EXPECT_EQ(side.start(), Vec2(20, 0));
   EXPECT_NEAR(xAtHeight(side, 6), 20, 1e-12);
   EXPECT_EQ(side.end(), Vec2(25, 25));
@@ -80,7 +81,7 @@ TEST(SideSeam, aRibAboutTheWaistHasItsWidth) {
 
 // What is folded in is as wide as the edge it is folded at.
 TEST(SideSeam, aFacingIsAsWideAsTheLowerEdge) {
-  const Design d = aBody(Side::Straight, 45);
+  const Design d = aBody(SideSeam::Straight, 45);
   const Path faced = sideOf(Design(d).choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
   EXPECT_DOUBLE_EQ(faced.start().x(), sideOf(d).start().x());
   EXPECT_NEAR(xAtHeight(faced, 2), faced.start().x(), 1e-12);
@@ -88,10 +89,10 @@ TEST(SideSeam, aFacingIsAsWideAsTheLowerEdge) {
 }
 
 TEST(SideSeam, takesTheShareOfThePiece) {
-  const Design d = aBody(Side::Straight, 45);
+  const Design d = aBody(SideSeam::Straight, 45);
   const Sizes s = complete(d);
-  const BodiceHeights at = draftBodice(d, s).at;
-  EXPECT_NEAR(sideSeam(d, s, at, 0.52).end().x() + sideSeam(d, s, at, 0.48).end().x(), 50, 1e-12);
+  const BodiceHeights at = draftBodice(s).at;
+  EXPECT_NEAR(sideSeam(s, at, 0.52).end().x() + sideSeam(s, at, 0.48).end().x(), 50, 1e-12);
 }
 
 Design aSleeve(SleeveLine line) {
@@ -109,7 +110,7 @@ Design aSleeve(SleeveLine line) {
 }
 
 SleeveBody bodyOf(const Design& d, double capHeight = 13) {
-  return sleeveBody(d, complete(d), capHeight);
+  return sleeveBody(complete(d), capHeight);
 }
 
 TEST(Sleeve, widthsAreThoseOfTheArm) {
@@ -134,7 +135,7 @@ TEST(Sleeve, aShorterOneEndsWhereTheLongOneIsThatWide) {
 
 TEST(Sleeve, fittedForearmIsAsWideAsTheElbowHalfway) {
   const Design d = aSleeve(SleeveLine::Fitted);
-  const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
+  const Path seam = sleeveSeam(complete(d), bodyOf(d));
   EXPECT_NEAR(xAtHeight(seam, 22), 14, 1e-12);
   EXPECT_NEAR(xAtHeight(seam, 5), 9, 1e-12) << "the cuff is even";
   EXPECT_EQ(seam.end(), Vec2(16, 44));
@@ -143,10 +144,10 @@ TEST(Sleeve, fittedForearmIsAsWideAsTheElbowHalfway) {
 // From the elbow say: tapered above, and only below as wide as its edge.
 TEST(Sleeve, aFlareBeginsWhereSheWantsIt) {
   Design d = aSleeve(SleeveLine::Flared);
-  const Path whole = sleeveSeam(d, complete(d), bodyOf(d));
+  const Path whole = sleeveSeam(complete(d), bodyOf(d));
   EXPECT_NEAR(xAtHeight(whole, 22), 25 - 9 * 22 / (44 - kUnderarmEven), 1e-12);
   d.set(Field::FlareFrom, 22);
-  const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
+  const Path seam = sleeveSeam(complete(d), bodyOf(d));
   EXPECT_EQ(seam.start(), Vec2(25, 0));
   EXPECT_NEAR(xAtHeight(seam, 22), 12.5, 1e-12)
       << "half way down the arm, between 32 and 18 around";
@@ -157,7 +158,7 @@ TEST(Sleeve, aFlareBeginsWhereSheWantsIt) {
 TEST(Sleeve, aFullOneStandsOutAboveItsCuff) {
   Design d = aSleeve(SleeveLine::Full);
   d.set(Field::CuffGirth, 20).set(Field::FullGirth, 48);
-  const Path seam = sleeveSeam(d, complete(d), bodyOf(d));
+  const Path seam = sleeveSeam(complete(d), bodyOf(d));
   EXPECT_EQ(seam.start(), Vec2(10, 0));
   EXPECT_EQ(seam.segments()[1].start(), Vec2(10, 5));
   EXPECT_EQ(seam.segments()[1].end(), Vec2(24, 5));

@@ -40,7 +40,7 @@ std::vector<Design> demos() {
 }
 
 bool isForAChild(const Design& design) {
-  const Figure figure = design.as<Figure>(Choice::Figure);
+  const Figure figure = design.as<Figure>();
   return figure == Figure::Child || figure == Figure::Baby;
 }
 
@@ -120,7 +120,7 @@ TEST(Demos, JacketIsMeasuredOnTheBodyPulloverOnAGarment) {
 TEST(Demos, ShowEveryStyleThatCanBeChosen) {
   const std::vector<Design> all = demos();
   for (const Choice choice :
-       {Choice::Figure, Choice::Garment, Choice::Neckline, Choice::Side, Choice::SleeveLine,
+       {Choice::Figure, Choice::Garment, Choice::Neckline, Choice::SideSeam, Choice::SleeveLine,
         Choice::CapTop, Choice::CapRise, Choice::CapLean, Choice::ShoulderWork, Choice::Hem,
         Choice::BodyLength, Choice::BackNeck, Choice::BustShaping, Choice::BandMade,
         Choice::ButtonSide})

@@ -41,7 +41,7 @@ TEST(Setting, AMeasurementKeepsItsSourceUnlessAnotherIsNamed) {
 TEST(Setting, ChoicesTakeTheirOptions) {
   Design design;
   EXPECT_EQ(apply(design, "garment=jacket"), std::nullopt);
-  EXPECT_EQ(design.as<Garment>(Choice::Garment), Garment::Jacket);
+  EXPECT_EQ(design.as<Garment>(), Garment::Jacket);
 }
 
 TEST(Setting, WhatMakesNoSenseIsToldAndChangesNothing) {

@@ -201,7 +201,7 @@ TEST(GarmentRows, shortRowsOverTheBustLengthenTheMiddle) {
     int waited = 0;
     for (const RowLine& line : piece.rows)
       waited += line.waiting > 0;
-    EXPECT_EQ(waited, d.as<Garment>(Choice::Garment) == Garment::Jacket ? 8 : 9)
+    EXPECT_EQ(waited, d.as<Garment>() == Garment::Jacket ? 8 : 9)
         << "the right edge follows a row later";
   }
 }
@@ -320,10 +320,11 @@ TEST(Buttonholes, areEvenWhereTheyFallBetweenRows) {
 
 TEST(Buttonholes, lieOnTheSideOfTheirWearer) {
   Design d = jacket();
-  EXPECT_EQ(buttonholePiece(d), PieceId::RightFront);
+  EXPECT_EQ(buttonholePiece(styleOf(d)), PieceId::RightFront);
   d.choose(Choice::Figure, Figure::Man);
-  EXPECT_EQ(buttonholePiece(d), PieceId::LeftFront);
-  EXPECT_EQ(buttonholePiece(d.choose(Choice::ButtonSide, ButtonSide::Right)), PieceId::RightFront);
+  EXPECT_EQ(buttonholePiece(styleOf(d)), PieceId::LeftFront);
+  EXPECT_EQ(buttonholePiece(styleOf(d.choose(Choice::ButtonSide, ButtonSide::Right))),
+            PieceId::RightFront);
 }
 
 // A row of buttons puts one at the bust, where a front gapes (common practice).

@@ -45,7 +45,7 @@ TEST(Design, keepsItsChoiceWhenTheOptionDoesNotExist) {
   design.choose(Choice::Neckline, Neckline::Vee);
   design.choose(Choice::Neckline, 17);
   design.choose(Choice::Neckline, -1);
-  EXPECT_EQ(design.as<Neckline>(Choice::Neckline), Neckline::Vee);
+  EXPECT_EQ(design.as<Neckline>(), Neckline::Vee);
 }
 
 TEST(Check, takesTheEndsOfARangeAndNothingBeyond) {

@@ -64,7 +64,7 @@ TEST(Choices, optionsStandInTheOrderOfTheirTypes) {
   EXPECT_EQ(optionByKey(Choice::Figure, "baby"), int(Figure::Baby));
   EXPECT_EQ(optionByKey(Choice::Garment, "jacket"), int(Garment::Jacket));
   EXPECT_EQ(optionByKey(Choice::Neckline, "square"), int(Neckline::Square));
-  EXPECT_EQ(optionByKey(Choice::Side, "shaped"), int(Side::Shaped));
+  EXPECT_EQ(optionByKey(Choice::SideSeam, "shaped"), int(SideSeam::Shaped));
   EXPECT_EQ(optionByKey(Choice::SleeveLine, "fitted"), int(SleeveLine::Fitted));
   EXPECT_EQ(optionByKey(Choice::SleeveFrom, "shoulder"), int(SleeveFrom::Shoulder));
   EXPECT_EQ(optionByKey(Choice::CapLean, "leaning"), int(CapLean::Leaning));

@@ -86,7 +86,9 @@ TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
 TEST(KnittedOutline, LeavesOutTheSelvedges) {
   for (const int selvedge : {0, 1, 2}) {
     Design design;
-    design.set(Field::Bust, 92).set(Field::Selvedge, selvedge).choose(Choice::Side, Side::Straight);
+    design.set(Field::Bust, 92)
+        .set(Field::Selvedge, selvedge)
+        .choose(Choice::SideSeam, SideSeam::Straight);
     const GarmentDraft draft = draftGarment(design);
     const KnitGarment k = knitGarment(draft);
     const KnitPiece& back = *k.piece(PieceId::Back);

@@ -18,7 +18,7 @@ std::vector<Design> shapes() {
         Design d;
         d.choose(Choice::Garment, garment).choose(Choice::Neckline, neck).set(Field::Bust, bust);
         if (bust < 50) d.choose(Choice::Figure, Figure::Baby);
-        if (bust > 100) d.choose(Choice::Side, Side::Shaped);
+        if (bust > 100) d.choose(Choice::SideSeam, SideSeam::Shaped);
         designs.push_back(d);
         d.set(Field::SleeveLength, 8);
         designs.push_back(d);

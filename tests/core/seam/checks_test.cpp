@@ -80,7 +80,7 @@ std::vector<Provoked> provoked() {
       {"sleeve.short", note, with(SleeveLength, 8)},
       {"sleeve.notFull", warning,
        with(FullGirth, 18).set(CuffGirth, 20).choose(Choice::SleeveLine, SleeveLine::Full)},
-      {"waist.outside", warning, with(WaistHeight, 90).choose(Choice::Side, Side::Shaped)},
+      {"waist.outside", warning, with(WaistHeight, 90).choose(Choice::SideSeam, SideSeam::Shaped)},
       {"bust.nothing", note,
        with(BustDepth, 0).choose(Choice::BustShaping, BustShaping::ShortRows)},
       {"neck.wide", blocking, with(NeckWidth, 36)},

@@ -12,7 +12,7 @@ namespace scye {
 namespace {
 
 Worked workedOut(const Design& d) {
-  return matchCap(d, complete(d));
+  return matchCap(complete(d));
 }
 
 Design aWoman() {
@@ -79,7 +79,7 @@ TEST(Match, movesNothingButTheUnknown) {
   for (int i = 0; i < 1000; ++i) {
     const Design d = random.plausible();
     const Sizes before = complete(d);
-    const Worked w = matchCap(d, before);
+    const Worked w = matchCap(before);
     int moved = 0;
     for (int f = 0; f < kFieldCount; ++f)
       moved += w.sizes.values[f] != before.values[f];
