@@ -19,7 +19,7 @@ std::optional<SwatchCount> countOf(const Design& design, Field count, Field leng
 
 } // namespace
 
-double Spread::reach() const {
+double UncertainSize::reach() const {
   return kNinetyReach * deviation;
 }
 

@@ -26,7 +26,7 @@ struct SwatchCount {
 };
 
 // The size of one stitch or row, or of a finished piece.
-struct Spread {
+struct UncertainSize {
   double value = 0, deviation = 0;
   [[nodiscard]] double reach() const; // 90 % lie within value +- reach
   [[nodiscard]] double low() const { return value - reach(); }
@@ -34,12 +34,12 @@ struct Spread {
 };
 
 struct SwatchGauge {
-  Spread size; // of one stitch or row
+  UncertainSize size; // of one stitch or row
   // Root mean square of the swatches' differences from their common gauge, in reading errors'
   // standard deviations; about 1 when only reading errs, 0 for a single swatch. Above 1 it widens
   // the deviation, for then the swatches themselves differ.
   double disagreement = 0;
-  [[nodiscard]] Spread over(double count) const {
+  [[nodiscard]] UncertainSize over(double count) const {
     return {count * size.value, count * size.deviation};
   }
 };

@@ -143,7 +143,7 @@ private:
       if (m.kind == NotchKind::Shoulder && m.cap.flat == Flat::Crown) continue;
       const std::string name = words_.sayPlain("mark." + std::string(notchKey(m.kind)));
       Params params{
-          textParam("Side", inner(side.side == BodySide::Back ? "mark.back" : "mark.front")),
+          textParam("Side", inner(side.half == ArmholeHalf::Back ? "mark.back" : "mark.front")),
           countParam("n", int(i) + 1),
           textParam("name", m.kind == NotchKind::Between
                                 ? ""
@@ -225,7 +225,7 @@ std::string seamRecipe(const Words& words, const std::vector<SeamLine>& lines) {
 }
 
 std::string markText(const Words& words, const SeamMark& mark, const SeamMarks& side) {
-  const std::string piece = side.side == BodySide::Back ? "side.back" : "side.front";
+  const std::string piece = side.half == ArmholeHalf::Back ? "side.back" : "side.front";
   const Params params{phraseParam("side", piece),
                       countParam("a", mark.armhole.up),
                       countParam("armholeRow", mark.armhole.row),

@@ -6,9 +6,9 @@
 namespace scye {
 namespace {
 
-class Checks {
+class KnitChecks {
 public:
-  Checks(const GarmentDraft& g, const KnitGarment& k, const PickUps& pickUps)
+  KnitChecks(const GarmentDraft& g, const KnitGarment& k, const PickUps& pickUps)
       : g_(g), k_(k), pickUps_(pickUps) {}
 
   Findings run() {
@@ -194,7 +194,7 @@ private:
 } // namespace
 
 Findings checkKnitting(const GarmentDraft& draft, const KnitGarment& knit, const PickUps& pickUps) {
-  return Checks(draft, knit, pickUps).run();
+  return KnitChecks(draft, knit, pickUps).run();
 }
 
 } // namespace scye

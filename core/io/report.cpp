@@ -140,7 +140,7 @@ Json seamsOf(const std::vector<SeamMarks>& seams) {
                        {"armhole", pinOf(m.armhole)},
                        {"cap", pinOf(m.cap)},
                        {"letIn", jsonNumber(m.letIn)}});
-    out.push_back({{"side", side.side == BodySide::Back ? "back" : "front"},
+    out.push_back({{"side", side.half == ArmholeHalf::Back ? "back" : "front"},
                    {"wearers", side.wearersLeft ? "left" : "right"},
                    {"marks", std::move(marks)}});
   }

@@ -21,7 +21,7 @@ std::optional<GaugeEffect> gaugeEffect(const GarmentDraft& draft, const KnitGarm
   if (!gauge.across) return std::nullopt;
   GaugeEffect out;
   const StitchSize size = draft.sizes.stitch;
-  const Spread stitch = gauge.across->size;
+  const UncertainSize stitch = gauge.across->size;
   const double bust = draft.sizes.finished(Field::Bust);
   out.bust = gauge.across->over(bust / stitch.value).reach();
   out.swatchForBust = swatchLengthFor(bust, stitch.value);

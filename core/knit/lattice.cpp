@@ -44,7 +44,7 @@ struct Widths {
   [[nodiscard]] double across(double halfCm) const { return 2 * (stitches(halfCm) + selvedge); }
 };
 
-BodiceLattice wholePiece(const ArmholeShape& a, const Sizes& s, const Widths& w) {
+BodiceLattice wholeCounts(const ArmholeShape& a, const Sizes& s, const Widths& w) {
   BodiceLattice b;
   b.drafted = a;
   const int bust = inPattern(w.across(a.halfBust), 2 * w.selvedge, s);
@@ -264,10 +264,10 @@ Lattice latticeOf(const GarmentDraft& g) {
   const auto stitches = [&](Field f) {
     return std::max(0, int(std::lround(g.sizes[f] / l.size.width)));
   };
-  l.back = wholePiece(g.bodice.back, g.sizes, w);
+  l.back = wholeCounts(g.bodice.back, g.sizes, w);
   const bool pullover = !g.sizes.style.jacket();
   const bool pickedUp = g.sizes.style.bandPickedUp();
-  l.front = pullover ? wholePiece(g.bodice.front, g.sizes, w)
+  l.front = pullover ? wholeCounts(g.bodice.front, g.sizes, w)
                      : halfFront(g.bodice, g.sizes, w, pickedUp, l.pickUp);
   l.back.underarm = stitches(Field::UnderarmBack),
   l.front.underarm = stitches(Field::UnderarmFront);

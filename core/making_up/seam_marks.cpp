@@ -60,7 +60,7 @@ Vec2 EdgeChain::pointAt(double s) const {
 namespace {
 
 // One side of one armhole while its marks are placed.
-struct Side {
+struct SewnEdges {
   const SeamWalk& walk;
   const EdgeChain &armhole, &cap;
   int armholeBegin, capBegin; // rows of the underarm bind-offs
@@ -82,7 +82,7 @@ struct Side {
   }
 };
 
-// See Side::stretch; of both sides of one armhole together.
+// See SewnEdges::stretch; of both sides of one armhole together.
 double stretchOf(const KnitGarment& knit, const ArmholeFit& fit) {
   const double w = knit.lattice.size.width;
   const double flats =
@@ -92,18 +92,18 @@ double stretchOf(const KnitGarment& knit, const ArmholeFit& fit) {
   return told > 0 ? (fit.cap.chord - flats) / told : 1;
 }
 
-bool onUnderarm(const Side& side, double s) {
+bool onUnderarm(const SewnEdges& side, double s) {
   return side.underarm.value() > 0 && s <= side.letIn.from + 1e-9;
 }
 
-PinPlace onArmhole(const Side& side, double s) {
+PinPlace onArmhole(const SewnEdges& side, double s) {
   PinPlace place{s, int(std::lround(side.armhole.rowAt(s))), 0, Flat::None, 0};
   place.up = place.row - side.armholeBegin;
   if (onUnderarm(side, s)) place.flat = Flat::Underarm, place.stitches = side.underarm.value();
   return place;
 }
 
-PinPlace onCap(const Side& side, double s) {
+PinPlace onCap(const SewnEdges& side, double s) {
   const double at = side.onChain(s);
   PinPlace place{s, int(std::lround(side.cap.rowAt(at))), 0, Flat::None, 0};
   place.up = place.row - side.capBegin;
@@ -118,7 +118,7 @@ PinPlace onCap(const Side& side, double s) {
 }
 
 // Where the drafted seam has its notches, measured along the knitted edges.
-std::vector<SeamMark> marksOf(const Side& side) {
+std::vector<SeamMark> marksOf(const SewnEdges& side) {
   std::vector<SeamMark> marks;
   // The flat underarm is known in stitches; the rest of the drafted way is stretched to the knitted
   // one.
@@ -141,11 +141,11 @@ std::vector<SeamMark> marksOf(const Side& side) {
   return marks;
 }
 
-SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide bodySide,
+SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, ArmholeHalf half,
                     bool left) {
   const Lattice& l = knit.lattice;
   const ArmholeFit& fit = left ? knit.left : knit.right;
-  const bool back = bodySide == BodySide::Back;
+  const bool back = half == ArmholeHalf::Back;
   // The back's left edge is the wearer's left; a front's is the wearer's right.
   const EdgeSide bodyEdge = back == left ? EdgeSide::Left : EdgeSide::Right;
   // The left sleeve has the front at its left edge, the right sleeve at its right.
@@ -157,16 +157,16 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, BodySide
   const KnittedEdge a = knittedEdge(armhole, bodyEdge, underarmRow);
   const KnittedEdge c = knittedEdge(cap, capEdge, l.sleeveUnderarmRow, selvedge);
   const EdgeChain armholeChain(a, l.size), capChain(c, l.size);
-  const SeamWalk walk(draft, bodySide);
+  const SeamWalk walk(draft, half);
   // Each side gets its share of what the whole cap is longer, as the shoulder mark is set.
   const double capEase = (fit.cap - fit.armhole).mean();
   const double ease = armholeChain.length() * capEase / fit.armhole.chord;
   const double underarm = armhole.underarm.value() * l.size.width;
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
-  const Side side{walk,    armholeChain,        capChain, a.begin,
-                  c.begin, armhole.underarm,    selvedge, l.size.width,
-                  let,     stretchOf(knit, fit)};
-  return {bodySide, left, let, side.crownFrom(), marksOf(side)};
+  const SewnEdges side{walk,    armholeChain,        capChain, a.begin,
+                       c.begin, armhole.underarm,    selvedge, l.size.width,
+                       let,     stretchOf(knit, fit)};
+  return {half, left, let, side.crownFrom(), marksOf(side)};
 }
 
 // The shoulder lies in one place: what the back's side has of the crown, the front's has not.
@@ -188,8 +188,8 @@ std::vector<SeamMarks> seamMarks(const GarmentDraft& draft, const KnitGarment& k
   std::vector<SeamMarks> out;
   if (!knit.capKnitted) return out;
   for (const bool left : {false, true}) {
-    SeamMarks back = sideMarks(draft, knit, BodySide::Back, left);
-    SeamMarks front = sideMarks(draft, knit, BodySide::Front, left);
+    SeamMarks back = sideMarks(draft, knit, ArmholeHalf::Back, left);
+    SeamMarks front = sideMarks(draft, knit, ArmholeHalf::Front, left);
     shareCrown(back.marks.back(), front.marks.back(),
                (left ? knit.left : knit.right).capRight.crown.value());
     out.push_back(std::move(back));

@@ -54,7 +54,7 @@ struct SeamMark {
 
 // One side of one armhole.
 struct SeamMarks {
-  BodySide side = BodySide::Back;
+  ArmholeHalf half = ArmholeHalf::Back;
   bool wearersLeft = false;
   LetIn letIn;          // along the knitted edges
   double crownFrom = 0; // cm along the cap where its crown begins

@@ -14,11 +14,11 @@ namespace {
 // colours: the armhole's ink, the cap's, and what is too long or too short.
 class SideDrawer {
 public:
-  SideDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases,
+  SideDrawer(const GarmentDraft& g, ArmholeHalf side, const Phrases& phrases,
              const SchematicOptions& o)
       : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
         fit_(sideFit(g, walk_)), words_(group_, o.textHeight) {
-    group_.id = side == BodySide::Back ? "back" : "front";
+    group_.id = side == ArmholeHalf::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
 
@@ -44,7 +44,7 @@ private:
   // The wearer's right side: back's right edge, front's left one; so the sleeve's left and right
   // edges.
   void knitted(const KnitGarment& k) {
-    const bool back = side_ == BodySide::Back;
+    const bool back = side_ == ArmholeHalf::Back;
     const EdgeSide onBody = back ? EdgeSide::Right : EdgeSide::Left;
     const KnitPiece* front =
         k.piece(PieceId::RightFront) ? k.piece(PieceId::RightFront) : k.piece(PieceId::Front);
@@ -234,7 +234,7 @@ private:
   }
 
   const GarmentDraft& g_;
-  BodySide side_;
+  ArmholeHalf side_;
   SeamWalk walk_;
   const Phrases& phrases_;
   const SchematicOptions& o_;
@@ -263,7 +263,7 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
-  for (const BodySide side : {BodySide::Back, BodySide::Front})
+  for (const ArmholeHalf side : {ArmholeHalf::Back, ArmholeHalf::Front})
     picture.groups.push_back(SideDrawer(g, side, phrases, o).draw());
   layOut(picture, o.perRow == 1);
   return picture;

@@ -52,7 +52,7 @@ SideFit sideFit(const GarmentDraft& draft, const SeamWalk& walk) {
 
 std::string comparisonText(const GarmentDraft& draft, const Phrases& phrases, LengthUnit unit) {
   std::string all;
-  for (const BodySide side : {BodySide::Back, BodySide::Front}) {
+  for (const ArmholeHalf side : {ArmholeHalf::Back, ArmholeHalf::Front}) {
     const SeamWalk walk(draft, side);
     const SideFit fit = sideFit(draft, walk);
     const int mark = fit == SideFit::LetIn && walk.ease() > 0.05 ? markBelowEase(walk) : 0;
@@ -63,7 +63,7 @@ std::string comparisonText(const GarmentDraft& draft, const Phrases& phrases, Le
                                                 : "fit.told.easeIn";
     if (!all.empty()) all += "; ";
     all += phrases.say(key,
-                       {phraseParam("side", side == BodySide::Back ? "side.back" : "side.front"),
+                       {phraseParam("side", side == ArmholeHalf::Back ? "side.back" : "side.front"),
                         lengthParam("ease", std::abs(walk.ease())), numberParam("mark", mark)},
                        unit);
   }

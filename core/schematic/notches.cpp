@@ -30,12 +30,14 @@ std::vector<PieceNotch> pieceNotches(const GarmentDraft& draft, PieceId piece) {
   std::vector<PieceNotch> out;
   const SleeveBody& sleeve = draft.sleeve;
   if (piece == PieceId::Sleeve) { // the front half lies on the right
-    add(out, SeamWalk(draft, BodySide::Back), true, {draft.cap.back.halfWidth, sleeve.length, -1});
-    add(out, SeamWalk(draft, BodySide::Front), true, {draft.cap.front.halfWidth, sleeve.length, 1});
+    add(out, SeamWalk(draft, ArmholeHalf::Back), true,
+        {draft.cap.back.halfWidth, sleeve.length, -1});
+    add(out, SeamWalk(draft, ArmholeHalf::Front), true,
+        {draft.cap.front.halfWidth, sleeve.length, 1});
     return out;
   }
   const bool back = piece == PieceId::Back;
-  const SeamWalk walk(draft, back ? BodySide::Back : BodySide::Front);
+  const SeamWalk walk(draft, back ? ArmholeHalf::Back : ArmholeHalf::Front);
   const double halfBust = (back ? draft.bodice.back : draft.bodice.front).halfBust;
   const double up = (back ? draft.bodice.at : draft.bodice.frontAt).underarm;
   if (piece != PieceId::RightFront) add(out, walk, false, {halfBust, up, 1});

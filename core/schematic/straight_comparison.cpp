@@ -12,11 +12,11 @@ namespace {
 
 class StraightDrawer {
 public:
-  StraightDrawer(const GarmentDraft& g, BodySide side, const Phrases& phrases,
+  StraightDrawer(const GarmentDraft& g, ArmholeHalf side, const Phrases& phrases,
                  const SchematicOptions& o)
       : walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight), high_(4.2 * o.textHeight),
         fit_(sideFit(g, walk_)), words_(group_, o.textHeight) {
-    group_.id = side == BodySide::Back ? "back" : "front";
+    group_.id = side == ArmholeHalf::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
 
@@ -82,7 +82,7 @@ Picture straightComparison(const GarmentDraft& g, const Phrases& phrases,
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
-  for (const BodySide side : {BodySide::Back, BodySide::Front})
+  for (const ArmholeHalf side : {ArmholeHalf::Back, ArmholeHalf::Front})
     picture.groups.push_back(StraightDrawer(g, side, phrases, o).draw());
   layOut(picture, o.perRow == 1);
   return picture;

@@ -44,9 +44,9 @@ double narrowestStrip(const std::vector<PieceEdge>& half) {
   return strip;
 }
 
-class Checks {
+class DraftChecks {
 public:
-  explicit Checks(const GarmentDraft& g) : g_(g), s_(g.sizes) {}
+  explicit DraftChecks(const GarmentDraft& g) : g_(g), s_(g.sizes) {}
 
   Findings run() {
     vanished();
@@ -359,7 +359,7 @@ private:
 } // namespace
 
 Findings checkDraft(const GarmentDraft& draft) {
-  return Checks(draft).run();
+  return DraftChecks(draft).run();
 }
 
 } // namespace scye

@@ -8,29 +8,36 @@
 namespace scye {
 namespace {
 
-std::vector<PieceEdge> halfSleeve(const Path& seam, const CapShape& shape, double height) {
+// Half a sleeve's edges, x >= 0, from the middle of its lower edge round to the middle of its
+// crown.
+struct HalfSleeve {
+  Path castOn, seam, underarm, cap;
+};
+
+HalfSleeve halfSleeve(const Path& seam, const CapShape& shape, double height) {
   const Vec2 up(0, seam.end().y());
   const Cubic curve = capCurve(shape, height);
   Path cap(curve.start() + up);
   cap.cubicTo(curve.p[1] + up, curve.p[2] + up, curve.p[3] + up);
-  return {{EdgeKind::CastOn, Path(Vec2(0, 0)).lineTo(seam.start())},
-          {EdgeKind::SleeveSeam, seam},
-          {EdgeKind::Underarm, Path(seam.end()).lineTo(cap.start())},
-          {EdgeKind::Cap, cap},
-          {EdgeKind::Crown, Path(cap.end()).lineTo(Vec2(-shape.lean, cap.end().y()))}};
+  return {Path(Vec2(0, 0)).lineTo(seam.start()), seam, Path(seam.end()).lineTo(cap.start()), cap};
 }
 
 // The front half lies on the right: seen from its right side this is the sleeve of the right arm,
 // and the left one is its mirror image.
-Piece sleevePiece(const Path& seam, const CapMatch& m) {
-  const auto front = halfSleeve(seam, m.front, m.height), back = halfSleeve(seam, m.back, m.height);
-  Piece piece = mirrored(PieceId::Sleeve, front);
-  const std::size_t n = front.size(); // cast-on, seam, underarm, cap, crown, cap, underarm, seam
-  for (std::size_t k = 2; k < n - 1; ++k)
-    piece.edges[2 * n - 2 - k].path = back[k].path.mirroredX().reversed();
-  piece.edges[n - 1].path =
-      Path(front[n - 2].path.end()).lineTo(back[n - 2].path.mirroredX().end());
-  return piece;
+Piece draftedSleeve(const Path& seam, const CapMatch& m) {
+  const HalfSleeve front = halfSleeve(seam, m.front, m.height);
+  const HalfSleeve back = halfSleeve(seam, m.back, m.height);
+  const auto onTheLeft = [](const Path& path) { return path.mirroredX().reversed(); };
+  const Path backCap = onTheLeft(back.cap);
+  return {PieceId::Sleeve,
+          {{EdgeKind::CastOn, onTheLeft(back.castOn).append(front.castOn)},
+           {EdgeKind::SleeveSeam, front.seam},
+           {EdgeKind::Underarm, front.underarm},
+           {EdgeKind::Cap, front.cap},
+           {EdgeKind::Crown, Path(front.cap.end()).lineTo(backCap.start())},
+           {EdgeKind::Cap, backCap},
+           {EdgeKind::Underarm, onTheLeft(back.underarm)},
+           {EdgeKind::SleeveSeam, onTheLeft(back.seam)}}};
 }
 
 } // namespace
@@ -54,7 +61,7 @@ GarmentDraft draftGarment(const Design& design, const Sizes& completed) {
   g.bodice = draftBodice(g.sizes);
   g.pieces = bodicePieces(g.sizes.style, g.bodice);
   g.sleeve = sleeveBody(g.sizes, g.cap.height);
-  g.pieces.push_back(sleevePiece(sleeveSeam(g.sizes, g.sleeve), g.cap));
+  g.pieces.push_back(draftedSleeve(sleeveSeam(g.sizes, g.sleeve), g.cap));
   g.findings = checkDraft(g);
   return g;
 }

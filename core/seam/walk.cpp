@@ -19,16 +19,16 @@ Path armholePath(const ArmholeShape& a) {
   return inward(path.append(armholeCurve(a)), a.halfBust);
 }
 
-Path capPath(const CapMatch& m, BodySide side) {
-  const CapShape& shape = side == BodySide::Back ? m.back : m.front;
+Path capPath(const CapMatch& m, ArmholeHalf half) {
+  const CapShape& shape = half == ArmholeHalf::Back ? m.back : m.front;
   const Cubic c = capCurve(shape, m.height);
   Path path(Vec2(shape.halfWidth, 0));
   path.lineTo(c.start()).cubicTo(c.p[1], c.p[2], c.p[3]);
   // To the shoulder mark: on an upright cap it has moved along the crown, on a leaning one the
   // crown has.
-  const double mark = m.lean != 0              ? -shape.lean
-                      : side == BodySide::Back ? -m.crownMark
-                                               : m.crownMark;
+  const double mark = m.lean != 0                 ? -shape.lean
+                      : half == ArmholeHalf::Back ? -m.crownMark
+                                                  : m.crownMark;
   path.lineTo(Vec2(mark, m.height));
   return inward(path, shape.halfWidth);
 }
@@ -79,10 +79,10 @@ std::string_view notchKey(NotchKind kind) {
   return kKeys[kind];
 }
 
-SeamWalk::SeamWalk(const GarmentDraft& draft, BodySide side)
-    : armhole_(armholePath(side == BodySide::Back ? draft.bodice.back : draft.bodice.front)),
-      cap_(capPath(draft.cap, side)) {
-  const ArmholeShape& a = side == BodySide::Back ? draft.bodice.back : draft.bodice.front;
+SeamWalk::SeamWalk(const GarmentDraft& draft, ArmholeHalf half)
+    : armhole_(armholePath(half == ArmholeHalf::Back ? draft.bodice.back : draft.bodice.front)),
+      cap_(capPath(draft.cap, half)) {
+  const ArmholeShape& a = half == ArmholeHalf::Back ? draft.bodice.back : draft.bodice.front;
   const double underarm = a.halfBust - a.curveStart();
   curveEnd_ = armhole_.endOf(underarm > 0 ? 1 : 0);
   letIn_ = scye::letIn(draft, underarm, armhole_.length(), ease(), draft.cap.ease());

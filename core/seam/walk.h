@@ -15,7 +15,7 @@ namespace scye {
 // to the shoulder: 0 up to a third, rising smoothly to 1.
 [[nodiscard]] double easeShare(double t);
 
-enum class BodySide : std::uint8_t { Back, Front };
+enum class ArmholeHalf : std::uint8_t { Back, Front };
 
 // How the ease of one side lies along its armhole (common practice): what is eased in smoothly by
 // ds'/ds = 1 + e g(t) / integral of g, t the fraction of the way to the shoulder, g = 0 below a
@@ -49,7 +49,7 @@ struct Notch {
 
 class SeamWalk {
 public:
-  SeamWalk(const GarmentDraft& draft, BodySide side);
+  SeamWalk(const GarmentDraft& draft, ArmholeHalf half);
 
   // Both edges run from the underarm seam upward; x inward from the seam, y up from the underarm
   // line.

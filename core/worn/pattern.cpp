@@ -234,7 +234,7 @@ SleevePattern Reader::sleeve(const KnitPiece& piece) const {
 }
 
 // The drafted notches on the knitted edge: the flat keeps its length, the rest is stretched to it.
-Sewn sewnSide(const GarmentDraft& draft, BodySide side, const Line& armhole, double flat,
+Sewn sewnSide(const GarmentDraft& draft, ArmholeHalf side, const Line& armhole, double flat,
               double ease, double capEase) {
   const SeamWalk walk(draft, side);
   Sewn out;
@@ -318,13 +318,14 @@ std::optional<WornPattern> wornPattern(const Derived& d) {
   p.neckPointY = p.back.neck.front().y();
   const double armholes = lengthOf(p.back.armhole) + lengthOf(p.front.armhole);
   const double capEase = lengthOf(p.sleeve.cap) - armholes;
-  const auto side = [&](BodySide which, const BodicePattern& piece, const BodiceLattice& counts) {
+  const auto side = [&](ArmholeHalf which, const BodicePattern& piece,
+                        const BodiceLattice& counts) {
     const double length = lengthOf(piece.armhole);
     return sewnSide(d.draft, which, piece.armhole, counts.underarm * p.stitch.width,
                     capEase * length / armholes, capEase);
   };
-  p.backSeam = side(BodySide::Back, p.back, d.knit.lattice.back);
-  p.frontSeam = side(BodySide::Front, p.front, d.knit.lattice.front);
+  p.backSeam = side(ArmholeHalf::Back, p.back, d.knit.lattice.back);
+  p.frontSeam = side(ArmholeHalf::Front, p.front, d.knit.lattice.front);
   p.neck = neckOf(d);
   p.fronts = frontsOf(d, p.front);
   return p;

@@ -11,7 +11,7 @@ namespace scye {
 namespace {
 
 QString sideName(const SeamMarks& side) {
-  const bool back = side.side == BodySide::Back;
+  const bool back = side.half == ArmholeHalf::Back;
   if (side.wearersLeft)
     return back ? EaseBetween::tr("Left armhole, back") : EaseBetween::tr("Left armhole, front");
   return back ? EaseBetween::tr("Right armhole, back") : EaseBetween::tr("Right armhole, front");

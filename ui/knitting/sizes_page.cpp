@@ -152,7 +152,7 @@ void SizesPage::fillMarks(const Derived& derived) {
       derived.draft.cap.found ? finishing.makingUp.marks : std::vector<SeamMarks>();
   QList<FigureRow> rows[2];
   for (const SeamMarks& side : marks) {
-    const QString name = side.side == BodySide::Back ? tr("Back") : tr("Front");
+    const QString name = side.half == ArmholeHalf::Back ? tr("Back") : tr("Front");
     int number = 0;
     for (const SeamMark& mark : side.marks) {
       const QString what = phraseOf("mark." + std::string(notchKey(mark.kind)));

@@ -22,7 +22,7 @@ std::string plainCount(const Phrases& phrases, double count) {
 }
 
 // How many stitches or rows the count may be off, 90 of 100 readings.
-std::string countReach(const Phrases& phrases, const Spread& size, double over) {
+std::string countReach(const Phrases& phrases, const UncertainSize& size, double over) {
   const double reach = over * size.reach() / (size.value * size.value);
   return phrases.number(reach, reach < 0.1 ? 2 : 1);
 }

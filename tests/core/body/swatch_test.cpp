@@ -21,7 +21,7 @@ TEST(Swatch, OneSwatchGivesItsOwnGaugeWithHalfAStitchInDoubt) {
 
 TEST(Swatch, ItsDoubtGrowsWithTheStitchesOfThePiece) {
   const SwatchCount swatch{22, 10};
-  const Spread bust = gaugeOf({&swatch, 1})->over(220);
+  const UncertainSize bust = gaugeOf({&swatch, 1})->over(220);
   EXPECT_NEAR(bust.value, 100, 1e-12);
   EXPECT_NEAR(bust.reach(), 100 * 0.5 / 22,
               1e-9); // 2.3 cm for a metre: why a 10 cm swatch is short

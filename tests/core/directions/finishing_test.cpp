@@ -47,7 +47,7 @@ TEST(Finishing, pinsAreToldInRowsOfBothPieces) {
   const Made m = made(woman());
   const std::vector<std::string> told = m.sentences();
   const SeamMarks& back = m.directions.finishing.makingUp.marks[0];
-  ASSERT_EQ(back.side, BodySide::Back);
+  ASSERT_EQ(back.half, ArmholeHalf::Back);
   for (std::size_t i = 1; i + 1 < back.marks.size(); ++i) {
     const SeamMark& mark = back.marks[i];
     if (mark.cap.flat != Flat::None) continue;

@@ -65,7 +65,7 @@ TEST(SeamMarks, rowsAreThoseOfThePieceItself) {
       ASSERT_EQ(m.knit.lattice.front.longer > 0, bust == BustShaping::ShortRows);
       ASSERT_EQ(m.sides.size(), 4u);
       for (const SeamMarks& side : m.sides) {
-        const bool back = side.side == BodySide::Back;
+        const bool back = side.half == ArmholeHalf::Back;
         const KnitPiece& piece = *m.knit.piece(back ? PieceId::Back : PieceId::Front);
         const int later = back == side.wearersLeft ? 1 : 0; // at a left edge
         EXPECT_EQ(side.marks.front().armhole.row, piece.underarmRow + later);
@@ -85,7 +85,7 @@ TEST(SeamMarks, aMarkOnABindOffIsToldInItsStitches) {
   for (const SeamMarks& side : m.sides) {
     const SeamMark& underarm = side.marks.front();
     const int bound =
-        (side.side == BodySide::Back ? m.knit.lattice.back : m.knit.lattice.front).underarm;
+        (side.half == ArmholeHalf::Back ? m.knit.lattice.back : m.knit.lattice.front).underarm;
     EXPECT_EQ(underarm.armhole.flat, Flat::Underarm);
     EXPECT_EQ(underarm.cap.flat, Flat::Underarm);
     EXPECT_EQ(underarm.armhole.stitches, bound);

@@ -12,14 +12,14 @@ Design puffed() {
   return Design().set(Field::Bust, 90).choose(Choice::CapTop, CapTop::Gathered);
 }
 
-constexpr BodySide kSides[] = {BodySide::Back, BodySide::Front};
+constexpr ArmholeHalf kSides[] = {ArmholeHalf::Back, ArmholeHalf::Front};
 
 TEST(SeamWalk, theWholeEaseIsLetInBetweenUnderarmAndShoulder) {
   test::RandomDesigns random(test::propertySeed(71));
   for (int i = 0; i < 500; ++i) {
     const GarmentDraft g = draftGarment(random.plausible());
     if (!g.cap.found) continue;
-    for (const BodySide side : kSides) {
+    for (const ArmholeHalf side : kSides) {
       const SeamWalk walk(g, side);
       const LetIn& let = walk.letIn();
       ASSERT_NEAR(let.ease(), walk.ease(), 1e-9);
@@ -34,7 +34,7 @@ TEST(SeamWalk, theWholeEaseIsLetInBetweenUnderarmAndShoulder) {
 TEST(SeamWalk, gathersTakeWhatIsNotEasedIn) {
   const GarmentDraft g = draftGarment(puffed());
   double smooth = 0, drawn = 0;
-  for (const BodySide side : kSides) {
+  for (const ArmholeHalf side : kSides) {
     const LetIn let = SeamWalk(g, side).letIn();
     smooth += let.smooth, drawn += let.drawn;
     EXPECT_NEAR(let.to - let.gathersFrom, 0.5 * g.sizes[Field::GatherWidth], 1e-9);
@@ -58,7 +58,7 @@ TEST(SeamWalk, aPointOfTheCapIsFoundOnTheArmhole) {
   for (int i = 0; i < 300; ++i) {
     const GarmentDraft g = draftGarment(random.plausible());
     if (!g.cap.found || g.cap.ease() < 0) continue;
-    for (const BodySide side : kSides) {
+    for (const ArmholeHalf side : kSides) {
       const LetIn let = SeamWalk(g, side).letIn();
       for (const double share : {0.1, 0.5, 0.9, 1.0}) {
         const double s = share * let.to;
@@ -74,20 +74,20 @@ TEST(SeamWalk, nothingIsDrawnInWhereTheCapIsSmoothOrShort) {
   for (const double ease : {0.0, 2.0}) {
     const GarmentDraft g =
         draftGarment(puffed().choose(Choice::CapTop, CapTop::Smooth).set(Field::CapEase, ease));
-    const SeamWalk walk(g, BodySide::Back);
+    const SeamWalk walk(g, ArmholeHalf::Back);
     EXPECT_FALSE(walk.letIn().gathers());
     for (const Notch& n : walk.notches())
       EXPECT_NE(n.kind, NotchKind::GathersBegin);
   }
   const GarmentDraft little = draftGarment(puffed().set(Field::CapEase, kSmoothEase));
-  EXPECT_FALSE(SeamWalk(little, BodySide::Front).letIn().gathers());
+  EXPECT_FALSE(SeamWalk(little, ArmholeHalf::Front).letIn().gathers());
 }
 
 TEST(SeamWalk, notchesRiseFromTheUnderarmToTheShoulder) {
   test::RandomDesigns random(test::propertySeed(73));
   for (int i = 0; i < 500; ++i) {
     const GarmentDraft g = draftGarment(random.plausible());
-    for (const BodySide side : kSides) {
+    for (const ArmholeHalf side : kSides) {
       const SeamWalk walk(g, side);
       const std::vector<Notch> notches = walk.notches();
       ASSERT_GE(notches.size(), 2u);
