@@ -27,7 +27,7 @@ std::string designToJson(const Design& design) {
     const std::string key(info(field).key);
     if (isMeasurement(field))
       measurements[key] = {{"value", jsonNumber(*value)},
-                           {"source", kSourceKeys[std::size_t(design.source(field))]}};
+                           {"source", kSourceKeys[design.source(field)]}};
     else
       values[key] = jsonNumber(*value);
   }
@@ -35,7 +35,7 @@ std::string designToJson(const Design& design) {
   file["measurements"] = std::move(measurements);
   file["values"] = std::move(values);
   for (const SwatchReading& swatch : design.swatches) {
-    Json entry = {{"label", swatch.label}, {"use", kSwatchUseKeys[std::size_t(swatch.use)]}};
+    Json entry = {{"label", swatch.label}, {"use", kSwatchUseKeys[swatch.use]}};
     for (const SwatchNumber& number : swatchNumbers())
       entry[std::string(number.key)] = jsonNumber(swatch.*number.value);
     file["swatches"].push_back(std::move(entry));
@@ -44,16 +44,7 @@ std::string designToJson(const Design& design) {
 }
 
 DesignRead designFromJson(std::string_view text, const Phrases& phrases) {
-  // The parser takes a zero byte for the end and would not look at what follows.
-  const auto zero = text.find('\0');
-  DesignReader reader(text, phrases);
-  if (text.size() > kLargestDesign)
-    reader.refuseSize();
-  else if (zero == std::string_view::npos)
-    nlohmann::json::sax_parse(reader.begin(), reader.end(), &reader);
-  else
-    reader.refuseSyntax(text.data() + zero, "file.notJson");
-  return reader.result();
+  return DesignReader(text, phrases).read();
 }
 
 } // namespace scye

@@ -5,7 +5,6 @@
 #include "model/plain_text.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 namespace scye {
@@ -55,7 +54,36 @@ const std::array<SwatchNumber, 5>& swatchNumbers() {
 }
 
 DesignReader::DesignReader(std::string_view text, const Phrases& phrases)
-    : text_(text), at_(text.data()), phrases_(phrases) {}
+    : text_(text), memory_(text.data(), text.size()), phrases_(phrases) {}
+
+DesignRead DesignReader::read() {
+  using namespace rapidjson;
+  if (text_.size() > kLargestDesign) {
+    refuseSize();
+    return result();
+  }
+  // The parser takes a zero byte for the end and would not look at what follows.
+  if (const auto zero = text_.find('\0'); zero != std::string_view::npos) {
+    refuseSyntax(text_.data() + zero, "file.notJson");
+    return result();
+  }
+  Reader parser;
+  const ParseResult parsed =
+      parser.Parse<kParseIterativeFlag | kParseFullPrecisionFlag | kParseValidateEncodingFlag>(
+          stream_, *this);
+  if (parsed.IsError() && parsed.Code() != kParseErrorTermination) refuse(parsed);
+  return result();
+}
+
+void DesignReader::refuse(const rapidjson::ParseResult& problem) {
+  const char* at = text_.data() + problem.Offset();
+  if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
+    refuseSyntax(text_.data(), "file.empty");
+  else
+    refuseSyntax(at, problem.Code() == rapidjson::kParseErrorNumberTooBig ? "file.tooLarge"
+                     : problem.Offset() >= text_.size()                   ? "file.truncated"
+                                                                          : "file.notJson");
+}
 
 int DesignReader::line(const char* at) const {
   return 1 + int(std::count(text_.data(), at, '\n'));
@@ -107,13 +135,6 @@ bool DesignReader::wrongType() {
   return true;
 }
 
-bool DesignReader::null() {
-  return wrongType();
-}
-bool DesignReader::boolean(bool) {
-  return wrongType();
-}
-
 bool DesignReader::accepted(Field field, double value) {
   // A flat girth is half of a girth; which of the two it is may stand after its value.
   if (isMeasurement(field) && !check(field, value, Source::Garment)) return true;
@@ -128,15 +149,24 @@ bool DesignReader::accepted(Field field, double value, Source where) {
   return !refusal;
 }
 
+bool DesignReader::whole(std::string_view words) {
+  // The parser takes half of a surrogate pair ("\\ude00" alone) for a character.
+  for (std::size_t at = words.find('\xED'); at != std::string_view::npos;
+       at = words.find('\xED', at + 1))
+    if (at + 1 < words.size() && static_cast<unsigned char>(words[at + 1]) >= 0xA0) {
+      refuseSyntax(here(), "file.notJson");
+      return false;
+    }
+  return true;
+}
+
 bool DesignReader::number(double n) {
-  // The parser has read one character beyond a number, which may be the end of its line. Where
-  // there is none the number may be cut off, and the parser is about to say that the file is.
-  if (std::isdigit(static_cast<unsigned char>(at_[-1]))) return true;
-  --at_;
+  // A number at the very end may be cut off, and the parser is about to say that the file is.
+  if (stream_.Tell() >= text_.size()) return true;
   if (at(Place::Root) && key_ == "version") {
     constexpr double kLargestVersion = 1e9;
     if (n >= 1 && n <= kLargestVersion && n == std::floor(n))
-      version_ = n, versionLine_ = line(at_);
+      version_ = n, versionLine_ = line(here());
     else
       refuse("file.noVersion");
   } else if (at(Place::Values)) {
@@ -159,7 +189,7 @@ bool DesignReader::number(double n) {
   return true;
 }
 
-bool DesignReader::string(string_t& text) {
+bool DesignReader::string(const std::string& text) {
   if (at(Place::Root)) {
     if (key_ == "format") return format_ = text, true;
     if (const auto member = textOf(key_)) return design_.*member = text, true;
@@ -174,20 +204,18 @@ bool DesignReader::string(string_t& text) {
       refuse("file.refused", {textParam("reason", noOptionText(*choice, quoted(text), phrases_))});
     return true;
   } else if (at(Place::Measurement) && key_ == "source") {
-    const auto source = std::find(kSourceKeys.begin(), kSourceKeys.end(), text);
-    if (source == kSourceKeys.end())
-      refuse("file.noSource", {textParam("source", quoted(text))});
+    if (const auto source = kSourceKeys.find(text))
+      source_ = *source;
     else
-      source_ = Source(source - kSourceKeys.begin());
+      refuse("file.noSource", {textParam("source", quoted(text))});
     return true;
   }
   if (at(Place::Swatch) && key_ == "label") return design_.swatches.back().label = text, true;
   if (at(Place::Swatch) && key_ == "use") {
-    const auto use = std::find(kSwatchUseKeys.begin(), kSwatchUseKeys.end(), text);
-    if (use == kSwatchUseKeys.end())
-      refuse("file.noSwatchUse", {textParam("use", quoted(text))});
+    if (const auto use = kSwatchUseKeys.find(text))
+      design_.swatches.back().use = *use;
     else
-      design_.swatches.back().use = SwatchReading::Use(use - kSwatchUseKeys.begin());
+      refuse("file.noSwatchUse", {textParam("use", quoted(text))});
     return true;
   }
   return wrongType();
@@ -231,7 +259,7 @@ bool DesignReader::open(Place next) {
   // Twice what a design has: a newer one may go a little deeper and be called newer.
   constexpr std::size_t kDeepest = 8;
   if (places_.size() == kDeepest) {
-    refuseSyntax(at_, "file.tooDeep");
+    refuseSyntax(here(), "file.tooDeep");
     return false;
   }
   places_.push_back(next);
@@ -239,7 +267,7 @@ bool DesignReader::open(Place next) {
   return true;
 }
 
-bool DesignReader::start_object(std::size_t) {
+bool DesignReader::StartObject() {
   Place next = Place::Unknown;
   if (places_.empty()) {
     next = Place::Root;
@@ -263,7 +291,7 @@ bool DesignReader::start_object(std::size_t) {
   return open(next);
 }
 
-bool DesignReader::key(string_t& key) {
+bool DesignReader::key(const std::string& key) {
   key_ = key;
   if (!known(places_.back(), key_))
     refuse("file.unknownKey", {textParam("key", quoted(key_))});
@@ -272,7 +300,7 @@ bool DesignReader::key(string_t& key) {
   return true;
 }
 
-bool DesignReader::end_object() {
+bool DesignReader::EndObject(rapidjson::SizeType) {
   if (at(Place::Measurement)) {
     if (!measured_)
       refuse("file.noValue", {textParam("key", measurement_)});
@@ -284,30 +312,16 @@ bool DesignReader::end_object() {
   return true;
 }
 
-bool DesignReader::start_array(std::size_t) {
+bool DesignReader::StartArray() {
   const bool swatches = at(Place::Root) && placeOf(key_) == Place::Swatches;
   if (!swatches) wrongType();
   return open(swatches ? Place::Swatches : Place::Unknown);
 }
 
-bool DesignReader::end_array() {
+bool DesignReader::EndArray(rapidjson::SizeType) {
   places_.pop_back();
   seen_.pop_back();
   return true;
-}
-
-bool DesignReader::parse_error(std::size_t position, const std::string&,
-                               const nlohmann::detail::exception& e) {
-  constexpr int kNumberTooLarge = 406; // nlohmann's out_of_range.406
-  // The parser counts the end itself as a character read.
-  const bool ended = position > text_.size();
-  if (text_.find_first_not_of(" \t\r\n") == std::string_view::npos)
-    refuseSyntax(text_.data(), "file.empty");
-  else
-    refuseSyntax(at_, e.id == kNumberTooLarge ? "file.tooLarge"
-                      : ended                 ? "file.truncated"
-                                              : "file.notJson");
-  return false;
 }
 
 } // namespace scye

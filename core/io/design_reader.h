@@ -1,13 +1,15 @@
-// The reader of design files: takes the parser's events one by one, so that every refusal knows its
-// line. After the first problem it only looks for "format" and "version" any more: a file from a
-// newer version is called that, whatever else is strange in it.
+// The reader of design files: takes the parser's events one by one and asks the parser where it is,
+// so that every refusal knows its line. After the first problem it only looks for "format" and
+// "version" any more: a file from a newer version is called that, whatever else is strange in it.
 #pragma once
 
 #include "io/design_file.h"
+#include "model/enum_keys.h"
 
 #include <array>
-#include <iterator>
-#include <nlohmann/json.hpp>
+#include <rapidjson/encodedstream.h>
+#include <rapidjson/memorystream.h>
+#include <rapidjson/reader.h>
 #include <set>
 #include <vector>
 
@@ -15,9 +17,13 @@ namespace scye {
 
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
 inline constexpr int kDesignVersion = 2; // 1 is read too, see design_v1.h
-inline constexpr std::array<std::string_view, 2> kSourceKeys{"body", "garment"};
-inline constexpr std::array<std::string_view, 3> kSwatchUseKeys{"same", "beforeWashing",
-                                                                "otherPattern"};
+inline constexpr EnumKeys<Source, Source::Garment> kSourceKeys{
+    {{Source::Body, "body"}, {Source::Garment, "garment"}}};
+inline constexpr EnumKeys<SwatchReading::Use, SwatchReading::Use::OtherPattern> kSwatchUseKeys{{
+    {SwatchReading::Use::Same, "same"},
+    {SwatchReading::Use::BeforeWashing, "beforeWashing"},
+    {SwatchReading::Use::OtherPattern, "otherPattern"},
+}};
 
 // A number of a further swatch: its key, where it stands, and the field by whose rules it is
 // checked.
@@ -29,51 +35,31 @@ struct SwatchNumber {
 };
 [[nodiscard]] const std::array<SwatchNumber, 5>& swatchNumbers();
 
-// Reads characters and leaves its place behind for the handler of events.
-class TracedIterator {
-public:
-  using iterator_category = std::input_iterator_tag;
-  using value_type = char;
-  using difference_type = std::ptrdiff_t;
-  using pointer = const char*;
-  using reference = const char&;
-
-  TracedIterator(const char* at, const char** trace) : at_(at), trace_(trace) {}
-  reference operator*() const { return *at_; }
-  TracedIterator& operator++() { return *trace_ = ++at_, *this; }
-  bool operator==(const TracedIterator& other) const { return at_ == other.at_; }
-
-private:
-  const char* at_;
-  const char** trace_;
-};
-
-class DesignReader : public nlohmann::json_sax<nlohmann::json> {
+class DesignReader {
 public:
   DesignReader(std::string_view text, const Phrases& phrases);
 
-  [[nodiscard]] TracedIterator begin() { return {text_.data(), &at_}; }
-  [[nodiscard]] TracedIterator end() { return {text_.data() + text_.size(), &at_}; }
-  // What stands at `at` is not JSON.
-  void refuseSyntax(const char* at, std::string_view phrase);
-  // The text is larger than any design.
-  void refuseSize();
-  [[nodiscard]] DesignRead result();
+  [[nodiscard]] DesignRead read();
 
-  bool null() override;
-  bool boolean(bool) override;
-  bool number_integer(number_integer_t n) override { return number(double(n)); }
-  bool number_unsigned(number_unsigned_t n) override { return number(double(n)); }
-  bool number_float(number_float_t n, const string_t&) override { return number(n); }
-  bool string(string_t& text) override;
-  bool binary(binary_t&) override { return false; } // not in JSON
-  bool start_object(std::size_t) override;
-  bool key(string_t& key) override;
-  bool end_object() override;
-  bool start_array(std::size_t) override;
-  bool end_array() override;
-  bool parse_error(std::size_t position, const std::string&,
-                   const nlohmann::detail::exception& e) override;
+  // The parser's events; false ends the reading.
+  bool Null() { return wrongType(); }
+  bool Bool(bool) { return wrongType(); }
+  bool Int(int n) { return number(n); }
+  bool Uint(unsigned n) { return number(n); }
+  bool Int64(std::int64_t n) { return number(double(n)); }
+  bool Uint64(std::uint64_t n) { return number(double(n)); }
+  bool Double(double n) { return number(n); }
+  bool RawNumber(const char*, rapidjson::SizeType, bool) { return false; } // not asked for
+  bool String(const char* text, rapidjson::SizeType length, bool) {
+    return whole({text, length}) && string(std::string(text, length));
+  }
+  bool StartObject();
+  bool Key(const char* text, rapidjson::SizeType length, bool) {
+    return whole({text, length}) && key(std::string(text, length));
+  }
+  bool EndObject(rapidjson::SizeType);
+  bool StartArray();
+  bool EndArray(rapidjson::SizeType);
 
 private:
   enum class Place : std::uint8_t {
@@ -87,7 +73,17 @@ private:
     Unknown
   };
 
+  // What stands at `at` is not JSON.
+  void refuseSyntax(const char* at, std::string_view phrase);
+  // The text is larger than any design.
+  void refuseSize();
+  void refuse(const rapidjson::ParseResult& problem);
+  [[nodiscard]] DesignRead result();
+  // Whether it is UTF-8 to the end; what is not ends the reading.
+  bool whole(std::string_view words);
   bool number(double n);
+  bool string(const std::string& text);
+  bool key(const std::string& key);
   [[nodiscard]] bool at(Place p) const { return !places_.empty() && places_.back() == p; }
   [[nodiscard]] bool known(Place p, const std::string& key) const;
   [[nodiscard]] Place placeOf(const std::string& key) const;
@@ -97,10 +93,14 @@ private:
   bool accepted(Field field, double value, Source where);
   [[nodiscard]] int line(const char* at) const;
   void refuseAt(const char* at, std::string_view phrase, const Params& params = {});
-  void refuse(std::string_view phrase, const Params& params = {}) { refuseAt(at_, phrase, params); }
+  void refuse(std::string_view phrase, const Params& params = {}) {
+    refuseAt(here(), phrase, params);
+  }
+  [[nodiscard]] const char* here() const { return text_.data() + stream_.Tell(); }
 
   std::string_view text_;
-  const char* at_;
+  rapidjson::MemoryStream memory_;
+  rapidjson::EncodedInputStream<rapidjson::UTF8<>, rapidjson::MemoryStream> stream_{memory_};
   const Phrases& phrases_;
 
   std::vector<Place> places_;

@@ -39,7 +39,7 @@ struct OutputInfo {
   std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
   std::optional<Image> (*image)(const OutputJob& job) = nullptr;
   bool toScale = true; // of pages: false fills a sheet
-  bool inMenu = true;  // phrases "output.<key>.menu", ".export", ".name"
+  bool inMenu = true;  // phrases "output.<key>.export"; ".menu", ".name" but for the schematic
   // Whether this garment has it (all have, where there is none); else the phrase `none` says why.
   bool (*has)(const Derived& derived) = nullptr;
   std::string_view none{};

@@ -1,5 +1,7 @@
 #include "io/refusal_text.h"
 
+#include "model/enum_keys.h"
+
 namespace scye {
 namespace {
 
@@ -14,11 +16,15 @@ Param bound(Field field, std::string name, double value) {
 
 std::string refusalText(Field field, Refusal refusal, const Phrases& phrases, LengthUnit unit,
                         Source where) {
-  static constexpr std::string_view kKeys[] = {"refusal.notANumber", "refusal.tooSmall",
-                                               "refusal.tooLarge", "refusal.notWhole"};
+  static constexpr EnumKeys<Refusal, Refusal::NotWhole> kPhrases{{
+      {Refusal::NotANumber, "refusal.notANumber"},
+      {Refusal::TooSmall, "refusal.tooSmall"},
+      {Refusal::TooLarge, "refusal.tooLarge"},
+      {Refusal::NotWhole, "refusal.notWhole"},
+  }};
   const FieldInfo& i = info(field);
   const ValueRange range = rangeOf(field, where);
-  return phrases.say(kKeys[int(refusal)],
+  return phrases.say(kPhrases[refusal],
                      {phraseParam("what", "field." + std::string(i.key)),
                       bound(field, "low", range.low), bound(field, "high", range.high)},
                      unit);

@@ -1,5 +1,7 @@
 #include "model/locale_rules.h"
 
+#include "model/enum_keys.h"
+
 #include <unicode/coll.h>
 #include <unicode/dcfmtsym.h>
 #include <unicode/listformatter.h>
@@ -16,7 +18,14 @@
 namespace scye {
 namespace {
 
-constexpr std::array<std::string_view, 6> kForms{"zero", "one", "two", "few", "many", "other"};
+constexpr EnumKeys<PluralForm, PluralForm::Other> kForms{{
+    {PluralForm::Zero, "zero"},
+    {PluralForm::One, "one"},
+    {PluralForm::Two, "two"},
+    {PluralForm::Few, "few"},
+    {PluralForm::Many, "many"},
+    {PluralForm::Other, "other"},
+}};
 
 std::string utf8(const icu::UnicodeString& text) {
   std::string out;
@@ -52,9 +61,7 @@ PluralForm formOf(const icu::UnicodeString& keyword) {
 } // namespace
 
 PluralForm pluralForm(std::string_view name) {
-  for (std::size_t i = 0; i < kForms.size(); ++i)
-    if (kForms[i] == name) return PluralForm(i);
-  return PluralForm::Other;
+  return kForms.find(name).value_or(PluralForm::Other);
 }
 
 std::string numberText(double value, int decimals) {

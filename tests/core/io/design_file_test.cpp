@@ -89,6 +89,9 @@ const std::vector<BadFile>& badFiles() {
       {"a zero byte", fileWith("\"title\": \"a\"") + std::string(1, '\0') + "{", 4,
        "is wrong here"},
       {"text that is not UTF-8", fileWith("\"title\": \"\xff\""), 2, "is wrong here"},
+      {"half of a pair of surrogates", fileWith("\"title\": \"a\\uddf6\""), 2, "is wrong here"},
+      {"the other half", fileWith("\"title\": \"a\\ud83e!\""), 2, "is wrong here"},
+      {"half of a pair in a key", fileWith("\"a\\uddf6\": 1"), 2, "is wrong here"},
       {"deeper than any design", "\n" + std::string(200'000, '['), 2, "brackets stand in brackets"},
       {"deeper than any design, in groups",
        [] {
