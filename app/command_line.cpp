@@ -1,7 +1,6 @@
 #include "command_line.h"
 
 #include "draft_command.h"
-#include "environment_phrases.h"
 #include "model/design.h"
 #include "model/phrases.h"
 #include "terminal.h"

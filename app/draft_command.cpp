@@ -1,8 +1,6 @@
 #include "draft_command.h"
 
 #include "command_line.h"
-#include "environment_phrases.h"
-#include "garment/cpu_clock.h"
 #include "garment/verdict.h"
 #include "io/design_file.h"
 #include "io/files.h"

@@ -1,7 +1,7 @@
 #include "terminal.h"
 
 #include "command_line.h"
-#include "environment_phrases.h"
+#include "model/languages.h"
 #include "model/plain_text.h"
 
 #include <cerrno>
@@ -29,6 +29,17 @@ int failedFor(std::string_view phrase, std::string reason) {
 }
 
 } // namespace
+
+const Phrases& environmentPhrases() {
+  static const Phrases phrases = [] {
+    std::vector<std::string> problems;
+    Phrases read = phrasesIn(pickLanguage(environmentLanguages(), languagesThere()), &problems);
+    for (const std::string& problem : problems)
+      std::fprintf(stderr, "scyewright: %s\n", problem.c_str());
+    return read;
+  }();
+  return phrases;
+}
 
 void guardTheEnd() {
   // Opened the other way round, so that using it fails.

@@ -2,10 +2,16 @@
 // or an exception that nobody caught, so that there are no exit codes but those of ExitCode.
 #pragma once
 
+#include "model/phrases.h"
+
 #include <string>
 #include <string_view>
 
 namespace scye {
+
+// The words of what is told without a window, in the language that LC_ALL, LC_MESSAGES or LANG
+// wish. Read when first asked for.
+[[nodiscard]] const Phrases& environmentPhrases();
 
 // To be called first: a reader of the output who has gone away, a file too large for its limit, an
 // exception on its way out of the program are errors like any other (kFileFailed); a standard file

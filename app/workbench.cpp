@@ -1,7 +1,6 @@
 #include "workbench.h"
 
 #include "command_line.h"
-#include "environment_phrases.h"
 #include "export/export.h"
 #include "shell/main_window.h"
 #include "shell/start_up.h"

@@ -2,10 +2,11 @@
 
 #include "draft/complete.h"
 #include "garment/recipes.h"
-#include "garment/trials.h"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <optional>
 
 namespace scye {
 namespace {
@@ -16,6 +17,63 @@ enum class Verdict {
   Good,
   GivenUp,
 };
+
+// Trial designs, each put through the chain once however many recipes ask for it.
+class Trials {
+public:
+  Trials(const Design& design, const Chain& chain) : design_(design), chain_(chain) {}
+
+  [[nodiscard]] const Findings& drafted(const Remedy& remedy);
+  [[nodiscard]] const Outcome& whole(const Remedy& remedy);
+  [[nodiscard]] int wholeCount() const { return wholes_; } // trials of the whole chain so far
+
+private:
+  // What a remedy changes, in the order of the fields and choices.
+  struct Key {
+    std::vector<std::pair<Field, double>> values;
+    std::vector<std::pair<Choice, int>> options;
+    std::vector<Field> onGarment;
+    auto operator<=>(const Key&) const = default;
+  };
+  struct Trial {
+    std::optional<Findings> drafted;
+    std::optional<Outcome> whole;
+  };
+  [[nodiscard]] static Key keyOf(const Remedy& remedy);
+
+  const Design& design_;
+  const Chain& chain_;
+  std::map<Key, Trial> trials_;
+  int wholes_ = 0;
+};
+
+Trials::Key Trials::keyOf(const Remedy& remedy) {
+  Key key;
+  for (const auto& [field, value] : remedy.changes)
+    key.values.emplace_back(field, value);
+  for (const auto& [choice, option] : remedy.picks)
+    key.options.emplace_back(choice, option);
+  key.onGarment = remedy.onGarment;
+  std::sort(key.values.begin(), key.values.end());
+  std::sort(key.options.begin(), key.options.end());
+  std::sort(key.onGarment.begin(), key.onGarment.end());
+  return key;
+}
+
+const Findings& Trials::drafted(const Remedy& remedy) {
+  Trial& trial = trials_[keyOf(remedy)];
+  if (!trial.drafted) trial.drafted = chain_.drafted(applied(design_, remedy));
+  return *trial.drafted;
+}
+
+const Outcome& Trials::whole(const Remedy& remedy) {
+  Trial& trial = trials_[keyOf(remedy)];
+  if (!trial.whole) {
+    trial.whole = chain_.whole(applied(design_, remedy));
+    ++wholes_;
+  }
+  return *trial.whole;
+}
 
 constexpr int kFarthest = 512; // steps: 51 cm
 

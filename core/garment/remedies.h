@@ -17,6 +17,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <ctime>
 #include <functional>
 #include <limits>
 #include <stop_token>
@@ -53,6 +54,14 @@ struct RemedyWatch {
   // A remedy of the finding of this index, in its place in order; the list is that finding's.
   std::function<void(std::size_t finding, const std::vector<Remedy>& remedies)> found{};
 };
+
+// Processor time of the calling thread, for those who give up after a while: the same work is done
+// before that on a busy machine as on an idle one.
+[[nodiscard]] inline double cpuSeconds() {
+  timespec now{};
+  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
+  return double(now.tv_sec) + 1e-9 * double(now.tv_nsec);
+}
 
 // Fills in the remedies of `findings`, which are those of the whole chain for `design`. `sizes` are
 // its completed values. Returns whether all was tried; false: stopped or given up, and what was

@@ -1,7 +1,5 @@
 #include "model/design.h"
 
-#include "model/retaken.h"
-
 #include <cmath>
 
 namespace scye {

@@ -87,4 +87,8 @@ struct ValueRange {
 enum class Refusal : std::uint8_t { NotANumber, TooSmall, TooLarge, NotWhole };
 [[nodiscard]] std::optional<Refusal> check(Field f, double value, Source where = Source::Body);
 
+// A measurement told as taken elsewhere than before: an ease that was set beside it meant another
+// thing where it was taken before, and goes.
+[[nodiscard]] Design retaken(const Design& design, Field measurement, double value, Source where);
+
 } // namespace scye

@@ -1,7 +1,6 @@
 #include "model/finding.h"
 
 #include "model/enum_keys.h"
-#include "model/retaken.h"
 
 #include <algorithm>
 

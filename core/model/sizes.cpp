@@ -1,7 +1,5 @@
 #include "model/sizes.h"
 
-#include "model/retaken.h"
-
 #include <algorithm>
 
 namespace scye {

@@ -1,7 +1,6 @@
 #include "document/document.h"
 
 #include "document/design_command.h"
-#include "garment/cpu_clock.h"
 #include "model/plain_text.h"
 
 #include <QFileInfo>

@@ -2,8 +2,8 @@
 // core, as a table of shares. Designs that somebody might want, at 10 to 40 stitches in 10 cm; and
 // any that the fields allow.
 //   scye_speed_survey [designs] [seed]
-#include "garment/cpu_clock.h"
 #include "garment/derived.h"
+#include "garment/remedies.h"
 #include "reference/shaping_survey.h"
 #include "support/random_designs.h"
 
