@@ -114,7 +114,12 @@ private:
   void shape(const ShapingStyle& style) {
     Lattice& l = k_.lattice;
     ScyeRequest request{.oneSchedule = l.oneArmhole};
+    // Within so many stitches of the drafted bind-off: neighbouring designs then differ by 2 at
+    // most.
+    constexpr double kUnderarmWithin = 1.25;
     for (const int moved : {0, 1, -1}) {
+      const double drafted = g_.sizes[Field::UnderarmBack] / l.size.width;
+      if (moved != 0 && std::abs(l.back.underarm + moved - drafted) > kUnderarmWithin) continue;
       Lattice other = l;
       moveUnderarm(other, moved);
       const int least = std::min(l.back.underarm, l.front.underarm);

@@ -98,10 +98,10 @@ std::optional<RunsFound> searchFalling(const ArmholeRequest& request,
   FallingGoal goal(ShapingPrices::at(request.style.fidelity));
   constexpr struct {
     double limit;
-    int widened;
-  } kLooks[] = {{1.5, 1}, {1.5, 2}, {4, 2}, {1e6, 2}};
+    int wider, more;
+  } kLooks[] = {{1.5, 1, 1}, {1.5, 1, 2}, {1.5, 2, 2}, {4, 2, 2}, {1e6, 2, 2}};
   for (const auto& look : kLooks) {
-    const ShapingStyle style = request.style.widened(look.widened);
+    const ShapingStyle style = request.style.widened(look.wider, look.more);
     const std::vector<StepKind> kinds = fallingKinds(style, request.size, kSparsest);
     const EdgePieces pieces(kinds, request.size, false);
     const Corridor corridor(bands, look.limit, taken);
@@ -219,7 +219,11 @@ private:
 
   void beyond() {
     const int room = request_.grown > Stitches(0) ? narrowest_ : request_.rows.value() - 1;
-    const std::optional<RunsFound> found = searchFalling(request_, bands_, room);
+    // Where the curves slope out again the increases answer for it.
+    std::vector<StepBand> falling = bands_;
+    if (request_.grown > Stitches(0))
+      falling.resize(std::min(falling.size(), std::size_t(room / 2 + 1)));
+    const std::optional<RunsFound> found = searchFalling(request_, falling, room);
     if (!found || found->deviation >= nearest()) return;
     const std::size_t before = found_.size();
     consider(found->runs, ShapingPrices::kFurtherBindOff);

@@ -16,7 +16,7 @@ constexpr int kSparsestAtAll = 12;
 struct EdgeTools {
   EdgeTools(const CapRequest& request, const CapShape& half, double height, const CapLook& look,
             int steps, int mostTaken)
-      : style(request.style.widened(look.widened)),
+      : style(request.style.widened(look.widened, look.widened)),
         bands(stepBands(capReference(half, height), request.size, steps)),
         kinds(capKinds(style, request.size, sparsest())),
         pieces(kinds, request.size, half.underarm > 0), corridor(bands, look.limit, mostTaken),
@@ -144,7 +144,7 @@ public:
   std::vector<RunsFound> kept;
 
 private:
-  static constexpr int kKept = 24;
+  static constexpr int kKept = 64;
   // Right and left edge together, so twice the half; a half may give way to the whole.
   [[nodiscard]] static double price(double cm) {
     constexpr double kEach = 0.1, kFree = 1, kMore = 0.5, kFar = 4; // mm

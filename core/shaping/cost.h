@@ -36,12 +36,12 @@ struct ShapingPrices {
 
   // clang-format off
   //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    4,    8,    1.5,   16};  // stitches, beside `off`
-  static constexpr Steps kArmholeOff {0,    1,    2,    4,    1.5,   8};   // stitches, beside `off`
-  static constexpr Steps kCrown      {0.5,  1,    4,    4,    2,     16};  // stitches from the wanted
+  static constexpr Steps kCapOff     {0,    1,    10,   8,    1.5,   16};  // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    9,    8,    1.5,   16};  // stitches, beside `off`
+  static constexpr Steps kCrown      {0.5,  1,    8,    4,    2,     16};  // stitches from the wanted
   static constexpr Steps kHeight     {0.2,  2,    4,    2,    4,     16};  // rows from the curve's
-  static constexpr Steps kSeam       {0.15, 2,    4,    2,    4,     16};  // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    0.5,  5,     4};   // mm between the measures
+  static constexpr Steps kSeam       {0.1,  2,    4,    2,    4,     16};  // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     8};   // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 4;         // a run of bind-offs over the style's maxStep
   static constexpr double kWideStepCoarse = 0.25; // where that is three stitches at most
@@ -50,7 +50,7 @@ struct ShapingPrices {
   static constexpr double kUnderarmMoved = 1;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 8;   // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 3;      // past capLines()
+  static constexpr double kFurtherLine = 6;      // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.

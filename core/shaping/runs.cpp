@@ -86,10 +86,10 @@ int ShapingStyle::widestBindOff(const StitchSize& size) const {
   return std::max(2, int(std::floor(widestStep / size.width + 1e-9)));
 }
 
-ShapingStyle ShapingStyle::widened(int times) const {
-  ShapingStyle wider = *this;
-  wider.widestStep *= times, wider.maxSteps *= times;
-  return wider;
+ShapingStyle ShapingStyle::widened(int wider, int more) const {
+  ShapingStyle style = *this;
+  style.widestStep *= wider, style.maxSteps *= more;
+  return style;
 }
 
 } // namespace scye

@@ -74,7 +74,8 @@ struct ShapingStyle {
   bool operator==(const ShapingStyle&) const = default;
 
   [[nodiscard]] int widestBindOff(const StitchSize& size) const; // in stitches, at least 2
-  [[nodiscard]] ShapingStyle widened(int times) const; // steps so many times as wide and as many
+  [[nodiscard]] ShapingStyle widened(int wider,
+                                     int more) const; // steps so many times as wide, and as many
 };
 
 } // namespace scye

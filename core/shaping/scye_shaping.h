@@ -2,17 +2,15 @@
 // common, and a cap that is hard to shape may ask for another armhole.
 //
 // For every underarm bind-off offered the cheapest armholes are listed (armhole_shaping.h); where
-// the printed way can be had with it no other is. They are tried in order of cost,
-// each with its best cap (cap_shaping.h), until one meets every bar of cap and armhole or
-// kMostTried have been tried; of those tried the cheapest is taken.
+// the printed way can be had with it no other is. They are tried in order of cost, each with its
+// best cap (cap_shaping.h), until one meets every bar of cap and armhole or thirty have been tried;
+// of those tried the cheapest is taken.
 #pragma once
 
 #include "shaping/armhole_shaping.h"
 #include "shaping/cap_shaping.h"
 
 namespace scye {
-
-inline constexpr int kMostTried = 10;
 
 // One underarm bind-off, and the armholes that it leaves to be shaped.
 struct UnderarmOption {

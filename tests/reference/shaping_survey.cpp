@@ -1,6 +1,6 @@
 // The bars of armhole and cap over the survey's bodies, from the row tables of whole garments. A
-// thinned sample, held to what is reached (wanted are 95 % for cap, armhole and measures, 100 %
-// within 1.5 stitches, and U within 2 from a design to the next); the whole survey is
+// thinned sample, held to the bars, or to what is reached of the three that bodies with shallow
+// armholes do not meet (wanted are 95 % for cap, armhole and measures); the whole survey is
 // tests/bench/shaping, whose table stands in DEVELOPERS.md.
 #include "reference/shaping_survey.h"
 
@@ -58,21 +58,21 @@ TEST(ShapingSurvey, barsAreKept) {
   share(
       "has a cap", 99.9, [](const Seen& s) { return s.f.knitted; }, every);
   share(
-      "crown within 1 stitch", 99,
+      "crown within 1 stitch", 100,
       [](const Seen& s) { return std::abs(s.f.crownOff) <= 1 + kRounding; }, every);
   share(
       "crown within 1 cm (1.5 at 12)", 100,
       [](const Seen& s) { return std::abs(s.f.crownOffCm) <= (s.gauge.stitches <= 12 ? 1.5 : 1); },
       every);
   share(
-      "height within 2 rows", 99, [](const Seen& s) { return std::abs(s.f.heightOff) <= 2 + 0.01; },
-      every);
+      "height within 2 rows", 99.5,
+      [](const Seen& s) { return std::abs(s.f.heightOff) <= 2 + 0.01; }, every);
   share(
-      "cap within 1 stitch", 91, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
+      "cap within 1 stitch", 93, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
   share(
-      "cap within 1.5 stitches", 99.5, [](const Seen& s) { return s.f.capOff <= 1.501; }, usual);
+      "cap within 1.5 stitches", 100, [](const Seen& s) { return s.f.capOff <= 1.501; }, usual);
   share(
-      "armhole within 1 stitch", 88, [](const Seen& s) { return s.f.armholeOff <= 1.001; }, every);
+      "armhole within 1 stitch", 94, [](const Seen& s) { return s.f.armholeOff <= 1.001; }, every);
   share(
       "armhole in 3 lines", 97, [](const Seen& s) { return s.f.armholeLines <= 3; }, every);
   share(
@@ -90,14 +90,14 @@ TEST(ShapingSurvey, barsAreKept) {
       },
       every);
   share(
-      "steps within 1.9 cm", 97, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
+      "steps within 1.9 cm", 98, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
       fine);
   share(
       "seam within 2 mm", 97, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
   share(
       "seam within 4 mm", 100, [](const Seen& s) { return std::abs(s.f.seam) <= 0.4; }, every);
   share(
-      "measures within 5 mm", 82, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
+      "measures within 5 mm", 86, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
   share(
       "armholes alike within a row", 100, [](const Seen& s) { return s.f.sidesRows <= 1; }, every);
   share(
@@ -125,7 +125,7 @@ TEST(ShapingSurvey, neighboursDoNotJump) {
                                std::to_string(80 + i) + ", garment " + std::to_string(int(garment));
         EXPECT_LE(std::abs(row[i].crown - row[i - 1].crown), 2) << at;
         EXPECT_LE(std::abs(row[i].capRows - row[i - 1].capRows), 4) << at;
-        EXPECT_LE(std::abs(row[i].underarm - row[i - 1].underarm), 3) << at;
+        EXPECT_LE(std::abs(row[i].underarm - row[i - 1].underarm), 2) << at;
       }
     }
 }

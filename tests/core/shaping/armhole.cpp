@@ -116,7 +116,7 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
       if (!isPlain(s, false)) return;
       const double off = slowDeviation(request, s);
       double cost = prices.line * (double(runs.size()) - 1) + prices.off * off +
-                    (off > 1 ? 2 + 4 * (off - 1) : 0) + (off > 1.5 ? 8 : 0);
+                    (off > 1 ? 9 + 8 * (off - 1) : 0) + (off > 1.5 ? 16 : 0);
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
         if (run.stitches > Stitches(2) && run.stitches.value() * w > 1.5 + 1e-9)

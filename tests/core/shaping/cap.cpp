@@ -98,9 +98,8 @@ TEST(CapShaping, figuresAreThoseOfTheRowTable) {
     EXPECT_NEAR(cap.cost, slowCost(r, cap), 1e-6) << i;
     fitted += std::abs(cap.seam) <= 0.2 && cap.deviation <= 1;
   }
-  EXPECT_GE(
-      fitted,
-      240); // with no other armhole to try; of garments see tests/reference/shaping_survey.cpp
+  // With no other armhole to try; of garments see tests/reference/shaping_survey.cpp.
+  EXPECT_GE(fitted, 260);
 }
 
 TEST(CapShaping, goesFromSteepToSparseToSteep) {
@@ -240,7 +239,7 @@ TEST(CapHalves, endTogetherAndFitTheWhole) {
     EXPECT_NEAR(std::abs(cap.seam), worst, 1e-9);
     fits += worst <= 0.2;
   }
-  EXPECT_GE(fits, 48);
+  EXPECT_GE(fits, 50);
 }
 
 } // namespace
