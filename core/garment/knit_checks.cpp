@@ -32,6 +32,7 @@ public:
     sleeve();
     gatheredCuff();
     rounding();
+    parts();
     return std::move(out_);
   }
 
@@ -159,6 +160,29 @@ private:
     }
   }
 
+  // By itself or by the measurement that it is added to.
+  [[nodiscard]] bool wasSet(Field f) const {
+    const auto measurement = measurementOf(f);
+    return g_.design.has(f) || (measurement && g_.design.has(*measurement));
+  }
+
+  // What is no size of the garment, but may have been set.
+  void parts() {
+    const Lattice& l = k_.lattice;
+    const double w = l.size.width, h = l.size.height;
+    const auto part = [&](Field f, double knitted, double grain) {
+      const double wanted = g_.sizes[f];
+      if (!g_.design.has(f) || std::abs(knitted - wanted) <= grain + 1e-6) return;
+      say(Severity::Note, "knit.rounded", {f},
+          {phraseParam("what", "field." + std::string(info(f).key)), lengthParam("wanted", wanted),
+           lengthParam("knitted", knitted)});
+    };
+    if (l.foldRow < 0) part(Field::HemDepth, l.hemRows * h, h);
+    part(Field::CuffDepth, l.cuffRows * h, h);
+    part(Field::ShoulderDrop, 2 * l.shoulderSteps * h, h);
+    if (l.band > 0) part(Field::ButtonBand, l.band * w, w);
+  }
+
   // Knitted against wanted: a note where something that was set is off by more than a stitch or a
   // row, a warning where anything is by more than rounding asks for.
   void rounding() {
@@ -175,9 +199,9 @@ private:
                              : byPattern       ? w * std::max(1.0, 0.5 * multiple)
                              : r.grain == h    ? 2 * h // right-side rows are every other
                                                : r.grain;
-      const bool set = g_.design.has(r.field);
+      const double once = r.grain == h ? h : w; // a row or a stitch
       constexpr double kRounding = 1e-6;
-      if (off <= (set ? std::min(allowed, r.grain) : allowed) + kRounding) continue;
+      if (off <= (wasSet(r.field) ? std::min(allowed, once) : allowed) + kRounding) continue;
       say(off > allowed + kRounding ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},
           {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
            lengthParam("knitted", r.knitted)});

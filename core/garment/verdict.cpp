@@ -14,6 +14,20 @@ std::optional<std::string> blockingText(const Findings& findings, const Phrases&
   return std::nullopt;
 }
 
+// The side of the wearer where cap and armhole are worse.
+const ArmholeFit& worseSide(const KnitGarment& k) {
+  return k.mismatch() == k.left.mismatch(k.easeWanted) ? k.left : k.right;
+}
+
+// What is knitted, and beside it what was wanted where they are further apart than `tolerated`.
+Param knittedParam(const char* name, double knitted, double wanted, double tolerated,
+                   const Phrases& phrases, LengthUnit unit) {
+  if (std::abs(knitted - wanted) <= tolerated + 1e-9) return lengthParam(name, knitted);
+  return textParam(
+      name, phrases.say("fit.verdict.wanted",
+                        {lengthParam("knitted", knitted), lengthParam("wanted", wanted)}, unit));
+}
+
 KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit unit) {
   KnittedFit fit{k.left.armhole.mean(), k.right.armhole.mean(), k.left.cap.mean(),
                  k.right.cap.mean(),    k.mismatch(),           {}};
@@ -21,8 +35,8 @@ KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit u
   const bool one = std::abs(fit.armholeLeft - fit.armholeRight) < kAlike &&
                    std::abs(fit.capLeft - fit.capRight) < kAlike;
   // The side where it is worse is told.
-  const bool left = fit.mismatch == k.left.mismatch(k.easeWanted);
-  const ArmholeFit& side = left ? k.left : k.right;
+  const ArmholeFit& side = worseSide(k);
+  const bool left = &side == &k.left;
   fit.sentence =
       phrases.say(one    ? "fit.knitted"
                   : left ? "fit.knitted.left"
@@ -47,12 +61,23 @@ FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit
   const bool gathers = v.ease > 0 && g.sizes.style.capDrawnIn();
   const bool smooth = v.ease >= 0 && v.ease <= g.sizes[Field::LimitCapEase];
   v.fits = g.cap.found && (smooth || gathers);
-  v.sentence = phrases.say(
-      smooth       ? "fit.verdict.fits"
-      : v.ease < 0 ? "fit.verdict.short"
-      : gathers    ? g.sizes.style.pleated() ? "fit.verdict.pleats" : "fit.verdict.gathers"
-                   : "fit.verdict.long",
-      {lengthParam("ease", std::abs(v.ease)), lengthParam("height", g.cap.height)}, unit);
+  Param ease = lengthParam("ease", std::abs(v.ease)), height = lengthParam("height", g.cap.height);
+  if (derived.knit.capKnitted && g.cap.found) {
+    const KnitGarment& k = derived.knit;
+    const ArmholeFit& side = worseSide(k);
+    constexpr double kSeam = 0.2; // cm
+    const double rowHeight = k.lattice.size.height, knitted = (side.cap - side.armhole).mean();
+    if (knitted * v.ease > 0)
+      ease = knittedParam("ease", std::abs(knitted), std::abs(k.easeWanted), kSeam, phrases, unit);
+    height = knittedParam("height", k.cap.front.rows.value() * rowHeight, g.cap.height, rowHeight,
+                          phrases, unit);
+  }
+  v.sentence =
+      phrases.say(smooth       ? "fit.verdict.fits"
+                  : v.ease < 0 ? "fit.verdict.short"
+                  : gathers ? g.sizes.style.pleated() ? "fit.verdict.pleats" : "fit.verdict.gathers"
+                            : "fit.verdict.long",
+                  {ease, height}, unit);
   return v;
 }
 

@@ -14,8 +14,9 @@ struct KnittedFit {
 };
 
 // "It fits" or what to do, in one sentence, and the three numbers; where a cap is knitted also
-// its own. It fits when the draft does and, where it is knitted, nothing about the knitting forbids
-// it.
+// its own; the sentence then tells the knitted height and ease, and beside them the drafted ones
+// where they are more than a row or 2 mm apart. It fits when the draft does and, where it is
+// knitted, nothing about the knitting forbids it.
 struct FitVerdict {
   bool fits = false;
   std::string sentence;

@@ -64,9 +64,12 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   if (g.design.has(Field::NeckWidth))
     add("neckWidth", Field::NeckWidth, g.sizes[Field::NeckWidth],
         (l.back.neck(true) + 2 * l.pickUp) * w - 2 * band, w);
-  if (pullover && g.design.has(Field::CrossFront))
-    add("crossFront", Field::CrossFront, 2 * b.front.halfCross,
-        (l.front.bust() - 2 * l.front.away - seams) * w, w);
+  if (g.design.has(Field::CrossFront)) {
+    // Of a jacket both fronts, as they lie closed.
+    const double knitted = pullover ? l.front.bust() - 2 * l.front.away - seams
+                                    : 2 * (l.front.right - l.front.away - l.selvedge);
+    add("crossFront", Field::CrossFront, 2 * b.front.halfCross, knitted * w, w);
+  }
   if (g.design.has(Field::UnderarmBack))
     add("underarmBack", Field::UnderarmBack, g.sizes[Field::UnderarmBack], l.back.underarm * w, w);
   if (g.design.has(Field::UnderarmFront))
