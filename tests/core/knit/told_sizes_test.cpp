@@ -72,7 +72,8 @@ TEST(PatternRepeats, liePlainlyBetweenBandAndSelvedge) {
       const KnitPiece& piece = k.pieces[p];
       const bool right = piece.id == PieceId::RightFront, left = piece.id == PieceId::LeftFront;
       if (piece.id != PieceId::Back && !right && !left) continue;
-      if (piece.neckRow >= 0 && piece.neckRow < piece.underarmRow) continue; // narrower by then
+      const auto begun = [&](int row) { return row >= 0 && row < piece.underarmRow; };
+      if (begun(piece.neckRow) || begun(piece.splitRow)) continue; // narrower by then
       const auto below = std::find_if(piece.rows.begin(), piece.rows.end(), [&](const RowLine& r) {
         return r.row == piece.underarmRow - 1;
       });
