@@ -23,11 +23,12 @@ constexpr EnumTable<FileFormat, FileFormat::Json, FormatInfo> kFormats{{
 }};
 
 std::vector<PictureMaker> schematicPage(const OutputJob& job, bool) {
-  return {[&draft = job.derived.draft, words = job.wording](double textHeight) {
+  return {[&derived = job.derived, words = job.wording](double textHeight) {
     SchematicOptions options;
     options.unit = words.unit;
     options.textHeight = textHeight;
-    return pieceSchematic(draft, words.phrases, options);
+    options.curves = &derived.knit;
+    return pieceSchematic(derived.draft, words.phrases, options);
   }};
 }
 

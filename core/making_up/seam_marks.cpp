@@ -1,5 +1,7 @@
 #include "making_up/seam_marks.h"
 
+#include "knit/on_stitches.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -187,9 +189,10 @@ void shareCrown(SeamMark& back, SeamMark& front, int crown) {
 std::vector<SeamMarks> seamMarks(const GarmentDraft& draft, const KnitGarment& knit) {
   std::vector<SeamMarks> out;
   if (!knit.capKnitted) return out;
+  const GarmentDraft drawn = onStitches(draft, knit); // the pictures' notches
   for (const bool left : {false, true}) {
-    SeamMarks back = sideMarks(draft, knit, ArmholeHalf::Back, left);
-    SeamMarks front = sideMarks(draft, knit, ArmholeHalf::Front, left);
+    SeamMarks back = sideMarks(drawn, knit, ArmholeHalf::Back, left);
+    SeamMarks front = sideMarks(drawn, knit, ArmholeHalf::Front, left);
     shareCrown(back.marks.back(), front.marks.back(),
                (left ? knit.left : knit.right).capRight.crown.value());
     out.push_back(std::move(back));

@@ -1,3 +1,4 @@
+#include "knit/on_stitches.h"
 #include "schematic/comparison_text.h"
 #include "schematic/dimension.h"
 #include "schematic/knitted.h"
@@ -14,10 +15,11 @@ namespace {
 // colours: the armhole's ink, the cap's, and what is too long or too short.
 class SideDrawer {
 public:
-  SideDrawer(const GarmentDraft& g, ArmholeHalf side, const Phrases& phrases,
+  // `g` as it is drawn; what of it is too long or too short to be sewn is seen in the draft.
+  SideDrawer(const GarmentDraft& g, ArmholeHalf side, SideFit fit, const Phrases& phrases,
              const SchematicOptions& o)
-      : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
-        fit_(sideFit(g, walk_)), words_(group_, o.textHeight) {
+      : g_(g), side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight), fit_(fit),
+        words_(group_, o.textHeight) {
     group_.id = side == ArmholeHalf::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
@@ -172,7 +174,7 @@ private:
   // Where gathers or pleats begin stands a line.
   void strip(double top) {
     const double high = 2.5 * h_, zero = top - high, length = walk_.armhole().length();
-    words_.label({{}, sideCaption(walk_, phrases_, o_.unit), Role::Note, h_, Anchor::Start, 0},
+    words_.label({{}, sideCaption(walk_, side_, o_, phrases_), Role::Note, h_, Anchor::Start, 0},
                  {{0, top + 0.5 * h_}});
     std::vector<Vec2> line{{0, zero}};
     constexpr int kSteps = 96;
@@ -263,8 +265,10 @@ Picture fitComparison(const GarmentDraft& g, const Phrases& phrases, const Schem
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
+  const GarmentDraft drawn = o.curves ? onStitches(g, *o.curves) : g;
   for (const ArmholeHalf side : {ArmholeHalf::Back, ArmholeHalf::Front})
-    picture.groups.push_back(SideDrawer(g, side, phrases, o).draw());
+    picture.groups.push_back(
+        SideDrawer(drawn, side, sideFit(g, SeamWalk(g, side)), phrases, o).draw());
   layOut(picture, o.perRow == 1);
   return picture;
 }

@@ -35,12 +35,24 @@ int markBelowEase(const SeamWalk& walk) {
 
 } // namespace
 
-std::string sideCaption(const SeamWalk& walk, const Phrases& phrases, LengthUnit unit) {
+std::string sideCaption(const SeamWalk& walk, ArmholeHalf side, const SchematicOptions& o,
+                        const Phrases& phrases) {
+  double armhole = walk.armhole().length(), cap = walk.cap().length();
+  if (o.curves && o.curves->capKnitted) {
+    // To the shoulder mark the knitted cap goes as far along the crown as the drawn one.
+    const KnitGarment& k = *o.curves;
+    const bool back = side == ArmholeHalf::Back;
+    const double drawnCap = cap, half = capEdge(back ? k.cap.referenceBack : k.cap.referenceFront,
+                                                k.cap.referenceHeight)
+                                            .first;
+    armhole = (back ? k.backArmhole.right : k.frontArmhole.left).mean();
+    cap = (back ? k.cap.backLeft : k.cap.frontRight).mean() + drawnCap - half;
+  }
   return phrases.say("fit.caption",
-                     {textParam("armhole", figure(walk.armhole().length(), phrases, unit, false)),
-                      textParam("cap", figure(walk.cap().length(), phrases, unit, false)),
-                      textParam("ease", figure(walk.ease(), phrases, unit, true))},
-                     unit);
+                     {textParam("armhole", figure(armhole, phrases, o.unit, false)),
+                      textParam("cap", figure(cap, phrases, o.unit, false)),
+                      textParam("ease", figure(cap - armhole, phrases, o.unit, true))},
+                     o.unit);
 }
 
 SideFit sideFit(const GarmentDraft& draft, const SeamWalk& walk) {

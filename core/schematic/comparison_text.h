@@ -2,16 +2,17 @@
 // cannot see them.
 #pragma once
 
-#include "model/phrases.h"
+#include "schematic/schematic.h"
 #include "seam/walk.h"
 
 #include <string>
 
 namespace scye {
 
-// "armhole 26.0, cap 26.5, +0.5": tenths of a centimetre, or inches to the nearest quarter.
-[[nodiscard]] std::string sideCaption(const SeamWalk& walk, const Phrases& phrases,
-                                      LengthUnit unit);
+// "armhole 26.0, cap 26.5, +0.5": tenths of a centimetre, or inches to the nearest quarter. With
+// options.curves as they are knitted, on the wearer's right, else as they are drawn.
+[[nodiscard]] std::string sideCaption(const SeamWalk& walk, ArmholeHalf side,
+                                      const SchematicOptions& options, const Phrases& phrases);
 // "back: 0.5 cm to ease in, all above mark 2; front: ..."
 [[nodiscard]] std::string comparisonText(const GarmentDraft& draft, const Phrases& phrases,
                                          LengthUnit unit);

@@ -1,3 +1,4 @@
+#include "knit/on_stitches.h"
 #include "model/plain_text.h"
 #include "schematic/dimension.h"
 #include "schematic/edges_shaped.h"
@@ -63,7 +64,7 @@ private:
 
   // `lines`: where the dimension line may run, as y, x, or distance from the edge.
   void dim(Way way, const Vec2& from, const Vec2& to, const std::vector<double>& lines,
-           std::optional<Field> field, Rank rank) {
+           std::optional<Field> field, Rank rank, const char* told = nullptr) {
     const Vec2 d = to - from;
     const double size = way == Way::Level     ? std::abs(d.x())
                         : way == Way::Upright ? std::abs(d.y())
@@ -73,10 +74,24 @@ private:
     if (lit) rank = Rank::Main; // what is in hand is always told
     if (int(rank) > o_.detail) return;
     wanted_.push_back({way,
-                       {from, to, phrases_.length(size, o_.unit), field,
-                        lit ? Role::Lit : Role::Measure, o_.leaveOut && rank != Rank::Main},
+                       {from, to, textOf(size, told), field, lit ? Role::Lit : Role::Measure,
+                        o_.leaveOut && rank != Rank::Main},
                        lines,
                        rank});
+  }
+  // A length as it is knitted where it is told as `told` (Rounded::key), else as it is drawn.
+  [[nodiscard]] std::string textOf(double size, const char* told) const {
+    const std::string drawn = phrases_.length(size, o_.unit);
+    if (!o_.curves || !told) return drawn;
+    for (const Rounded& r : o_.curves->rounded) {
+      if (r.key != told) continue;
+      const std::string knitted = phrases_.length(r.knitted, o_.unit);
+      if (std::abs(r.knitted - r.wanted) <= r.grain + 1e-6) return knitted;
+      return phrases_.say("dimension.wanted",
+                          {textParam("knitted", knitted), lengthParam("wanted", r.wanted)},
+                          o_.unit);
+    }
+    return drawn;
   }
   // The weightier first, so that they have the places.
   void placeWanted() {
@@ -187,9 +202,10 @@ private:
     const auto [left, right] = across(y);
     return {Vec2(left, y), Vec2(right, y)};
   }
-  void dimAcross(double y, const std::vector<double>& lines, Field field, Rank rank) {
+  void dimAcross(double y, const std::vector<double>& lines, Field field, Rank rank,
+                 const char* told = nullptr) {
     const auto [left, right] = ends(y);
-    dim(Way::Level, left, right, lines, field, rank);
+    dim(Way::Level, left, right, lines, field, rank, told);
   }
 
   void bodice() {
@@ -215,9 +231,12 @@ private:
 
     dimAcross(0, lanes(0, -1, 1), at.hip >= 0 ? Field::Hip : Field::EaseHip, Rank::Shape);
     dim(Way::Level, {whole ? -underarm.x() : s * b.openingX, at.underarm}, underarm,
-        {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust, main);
+        {at.underarm - 1.2 * h_, at.underarm - 2.6 * h_, at.underarm}, Field::Bust, main,
+        back    ? "backWidth"
+        : whole ? "frontWidth"
+                : nullptr);
     if (g_.sizes.style.waisted() && at.waist > at.hem + 3 * h_ && at.waist < at.underarm - 5 * h_)
-      dimAcross(at.waist, {at.waist}, Field::Waist, Rank::Shape);
+      dimAcross(at.waist, {at.waist}, Field::Waist, Rank::Shape, back ? "waist" : nullptr);
     neckDrop(back, whole, s, neck);
     if (whole) crossWidth(armhole, back);
 
@@ -236,10 +255,12 @@ private:
     if (at.hem > 0)
       dim(Way::Upright, corner, edgeAt(at.hem), lanes(side, out, 0.7), Field::HemDepth, Rank::Rest);
     if (back || b.bust.depth == 0)
-      dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm, main);
+      dim(Way::Upright, lower, underarm, lanes(side, out, 1.6), Field::HemToUnderarm, main,
+          "hemToUnderarm");
     else
       bustWedge(side, s);
-    dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth, main);
+    dim(Way::Upright, underarm, tip, lanes(side, out, 1.6), Field::ArmholeDepth, main,
+        "armholeDepth");
     if (whole) {
       const Vec2 otherTip(-tip.x(), tip.y()), otherNeck(-neck.x(), neck.y());
       dim(Way::Upright, otherTip, otherNeck, lanes(right, 1, 0.7), Field::ShoulderDrop, Rank::Rest);
@@ -271,7 +292,8 @@ private:
     const double x = armhole.halfCross;
     dim(Way::Level, {-x, y}, {x, y},
         {y, y - 1.5 * h_, y - 3 * h_, y + 1.5 * h_, y - 4.5 * h_, y - 6 * h_},
-        back ? Field::CrossBack : Field::CrossFront, Rank::Shape);
+        back ? Field::CrossBack : Field::CrossFront, Rank::Shape,
+        back ? "crossBack" : "crossFront");
   }
 
   // In the opening of a whole piece; beside the front edge of a half.
@@ -308,21 +330,22 @@ private:
 
     const SleeveTraits& line = g_.sizes.style.sleeve();
     dim(Way::Level, {-sl.halfCuff, 0}, {sl.halfCuff, 0}, lanes(0, -1, 1),
-        line.ownCuff ? Field::CuffGirth : Field::Wrist, Rank::Main);
+        line.ownCuff ? Field::CuffGirth : Field::Wrist, Rank::Main, "cuff");
     if (line.gathered)
       dim(Way::Level, {-sl.halfFull, sl.cuff}, {sl.halfFull, sl.cuff},
           {sl.cuff + 0.8 * h_, sl.cuff + 2.2 * h_, sl.cuff + 3.6 * h_}, Field::FullGirth,
-          Rank::Shape);
-    dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm, Rank::Main);
+          Rank::Shape, "fullness");
+    dim(Way::Level, {-W, L}, {W, L}, {L - 1.2 * h_, L - 2.6 * h_, L}, Field::UpperArm, Rank::Main,
+        "upperArm");
     dim(Way::Level, {m.lean - T, top}, {m.lean + T, top}, lanes(top, 1, 0.8), Field::CrownWidth,
-        Rank::Rest);
+        Rank::Rest, "crown");
     if (sl.cuff > 0)
       dim(Way::Upright, {-sl.halfCuff, 0}, cuffLeft, lanes(left, -1, 0.7), Field::CuffDepth,
           Rank::Rest);
     dim(Way::Upright, {-sl.halfCuff, 0}, {-W, L}, lanes(left, -1, 1.6), Field::SleeveLength,
-        Rank::Main);
+        Rank::Main, "sleeveLength");
     dim(Way::Upright, {-W, L}, {m.lean - T, top}, lanes(left, -1, 1.6), Field::CapHeight,
-        Rank::Main);
+        Rank::Main, "capHeight");
     dim(Way::Upright, {sl.halfCuff, 0}, {m.lean + T, top}, lanes(right, 1, 0.8),
         Field::SleeveToShoulder, Rank::Rest);
     caption(sl.cuff, L, top);
@@ -367,8 +390,9 @@ std::vector<Group> finished(std::deque<PieceDrawer>& row) {
 
 } // namespace
 
-Picture pieceSchematic(const GarmentDraft& draft, const Phrases& phrases,
+Picture pieceSchematic(const GarmentDraft& asked, const Phrases& phrases,
                        const SchematicOptions& o) {
+  const GarmentDraft draft = o.curves ? onStitches(asked, *o.curves) : asked;
   Picture picture;
   picture.title = plainLine(draft.design.title);
   picture.textHeight = o.textHeight;

@@ -22,8 +22,11 @@ struct SchematicOptions {
   bool notches = true;   // numbered along armholes and cap; of pieces only beside their dimensions
   std::optional<Field> lit;            // light what this value changes
   const GarmentDraft* ghost = nullptr; // another state, drawn pale behind
-  const KnitGarment* knitted =
-      nullptr; // of the same draft: whole stitches and rows over the curves
+  // Of the same draft: the curves are those that are knitted against (knit/on_stitches.h), and
+  // dimensions tell what is knitted, beside it what was wanted where a stitch or row parts them.
+  const KnitGarment* curves = nullptr;
+  // Of the same draft: whole stitches and rows over the curves.
+  const KnitGarment* knitted = nullptr;
 };
 
 // A group a piece (id and title), with outline, guides and dimensions. Figures do not cross one

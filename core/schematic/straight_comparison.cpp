@@ -1,4 +1,5 @@
 // Both edges of one side straightened, the cap's above the armhole's, with the pins between them.
+#include "knit/on_stitches.h"
 #include "schematic/comparison_text.h"
 #include "schematic/dimension.h"
 #include "schematic/schematic.h"
@@ -12,10 +13,10 @@ namespace {
 
 class StraightDrawer {
 public:
-  StraightDrawer(const GarmentDraft& g, ArmholeHalf side, const Phrases& phrases,
+  StraightDrawer(const GarmentDraft& g, ArmholeHalf side, SideFit fit, const Phrases& phrases,
                  const SchematicOptions& o)
-      : walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight), high_(4.2 * o.textHeight),
-        fit_(sideFit(g, walk_)), words_(group_, o.textHeight) {
+      : side_(side), walk_(g, side), phrases_(phrases), o_(o), h_(o.textHeight),
+        high_(4.2 * o.textHeight), fit_(fit), words_(group_, o.textHeight) {
     group_.id = side == ArmholeHalf::Back ? "back" : "front";
     group_.title = phrases.say("side." + group_.id);
   }
@@ -26,7 +27,7 @@ public:
     line(0, armhole, Role::Armhole);
     line(high_, cap, Role::Cap);
     word({0, high_ + 3.4 * h_}, group_.title, Role::Caption, 1.2 * h_);
-    word({0, high_ + 2.0 * h_}, sideCaption(walk_, phrases_, o_.unit), Role::Note, h_);
+    word({0, high_ + 2.0 * h_}, sideCaption(walk_, side_, o_, phrases_), Role::Note, h_);
     word({0, high_ - 1.1 * h_}, phrases_.say("fit.line.cap"), Role::Cap, h_);
     word({0, 0.4 * h_}, phrases_.say("fit.line.armhole"), Role::Armhole, h_);
     return std::move(group_);
@@ -66,6 +67,7 @@ private:
     return (cm < 0 ? "\u2212" : "+") + text;
   }
 
+  ArmholeHalf side_;
   SeamWalk walk_;
   const Phrases& phrases_;
   const SchematicOptions& o_;
@@ -82,8 +84,10 @@ Picture straightComparison(const GarmentDraft& g, const Phrases& phrases,
   Picture picture;
   picture.title = phrases.say("fit.title");
   picture.textHeight = o.textHeight;
+  const GarmentDraft drawn = o.curves ? onStitches(g, *o.curves) : g;
   for (const ArmholeHalf side : {ArmholeHalf::Back, ArmholeHalf::Front})
-    picture.groups.push_back(StraightDrawer(g, side, phrases, o).draw());
+    picture.groups.push_back(
+        StraightDrawer(drawn, side, sideFit(g, SeamWalk(g, side)), phrases, o).draw());
   layOut(picture, o.perRow == 1);
   return picture;
 }

@@ -84,6 +84,7 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   auto* self = const_cast<DrawingTable*>(this);
   options.ghost = self->ghost();
   const Derived& derived = self->document_.derived();
+  options.curves = &derived.knit;
   if (settings_.stitchesShown()) options.knitted = &derived.knit;
   return pieceSchematic(derived.draft, settings_.phrases(), options);
 }

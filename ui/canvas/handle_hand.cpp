@@ -1,5 +1,6 @@
 #include "canvas/handle_hand.h"
 
+#include "knit/on_stitches.h"
 #include "values/value_text.h"
 
 #include <QKeyEvent>
@@ -31,7 +32,11 @@ void HandleHand::setPicture(const Picture& picture) {
   };
   const auto hot = keyOf(hot_), chosen = keyOf(chosen_);
   spots_.clear();
-  const GarmentDraft& draft = document_.draft();
+  // On the curves as they are drawn, once what is in hand has come to stitches.
+  const Derived& derived = document_.derived();
+  const GarmentDraft draft = derived.draft.design == document_.draft().design
+                                 ? onStitches(derived.draft, derived.knit)
+                                 : document_.draft();
   for (const Group& group : picture.groups)
     if (group.piece)
       for (Handle& handle : pieceHandles(draft, *group.piece)) {

@@ -93,6 +93,7 @@ Picture FitPanel::comparison(double textHeight, int perRow) const {
   options.textHeight = textHeight;
   options.perRow = perRow;
   const Derived& derived = document_.derived();
+  options.curves = &derived.knit;
   if (straight_->isChecked())
     return straightComparison(derived.draft, settings_.phrases(), options);
   if (derived.draft.cap.found && asKnitted_->isChecked()) options.knitted = &derived.knit;
