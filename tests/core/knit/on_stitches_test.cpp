@@ -10,7 +10,7 @@
 namespace scye {
 namespace {
 
-double told(const KnitGarment& k, const std::string& key) {
+double knittedSize(const KnitGarment& k, const std::string& key) {
   for (const Rounded& r : k.rounded)
     if (r.key == key) return r.knitted;
   ADD_FAILURE() << key;
@@ -36,13 +36,15 @@ TEST(OnStitches, drawsWhatIsKnittedAgainst) {
         EXPECT_LT((edges[n].path.end() - edges[(n + 1) % edges.size()].path.start()).norm(), 1e-9)
             << i << " " << pieceKey(piece.id) << " " << n;
     }
-    EXPECT_NEAR(2 * drawn.bodice.back.halfBust, told(k, "backWidth"), 1e-9);
+    EXPECT_NEAR(2 * drawn.bodice.back.halfBust, knittedSize(k, "backWidth"), 1e-9);
     const Piece& back = *drawn.piece(PieceId::Back);
-    EXPECT_NEAR(edge(back, EdgeKind::Underarm).path.start().x(), 0.5 * told(k, "backWidth"), 1e-9);
+    EXPECT_NEAR(edge(back, EdgeKind::Underarm).path.start().x(), 0.5 * knittedSize(k, "backWidth"),
+                1e-9);
     if (!k.capKnitted) continue;
     ++caps;
     const Piece& sleeve = *drawn.piece(PieceId::Sleeve);
-    EXPECT_NEAR(2 * edge(sleeve, EdgeKind::Underarm).path.start().x(), told(k, "upperArm"), 1e-9);
+    EXPECT_NEAR(2 * edge(sleeve, EdgeKind::Underarm).path.start().x(), knittedSize(k, "upperArm"),
+                1e-9);
     // The cap is drawn as long as the armhole is knitted, ease and all, with the crown as wanted.
     const double cap = SeamWalk(drawn, ArmholeHalf::Back).cap().length() +
                        SeamWalk(drawn, ArmholeHalf::Front).cap().length();
