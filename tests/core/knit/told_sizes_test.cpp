@@ -32,7 +32,7 @@ TEST(ToldSizes, areReadWhereThePartLies) {
   int waists = 0, elbows = 0;
   for (int i = 0; i < 150; ++i) {
     Design d = random.plausible();
-    d.choose(Choice::Side, Side::Shaped).choose(Choice::SleeveLine, SleeveLine::Fitted);
+    d.choose(Choice::SideSeam, SideSeam::Shaped).choose(Choice::SleeveLine, SleeveLine::Fitted);
     const GarmentDraft g = draftGarment(d);
     const KnitGarment k = knitGarment(g);
     const auto among = [&](const Rounded& size, const KnitPiece& piece, double height) {
