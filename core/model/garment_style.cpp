@@ -1,53 +1,72 @@
 #include "model/garment_style.h"
 
-#include "model/enum_keys.h"
-
 namespace scye {
-namespace {
 
-constexpr EnumTable<Neckline, Neckline::High, NecklineTraits> kNecklines{{
-    {Neckline::Round, {.dropShare = {0.35, 0}, .drop = {0, 7.5}, .band = {2, 2.5}}},
-    {Neckline::Vee,
-     {.straight = true, .withFronts = true, .dropShare = {0.85, 0.85}, .band = {2, 2.5}}},
-    {Neckline::Square,
-     {.corner = true, .dropShare = {0.35, 0}, .drop = {0, 7.5}, .band = {2, 2.5}}},
-    // Wide, but a small shoulder keeps its seam.
-    {Neckline::Boat,
-     {.ofCrossSmall = {0.5, 0.5}, .ofCrossGrown = 0.62, .drop = {2, 3}, .band = {2, 2.5}}},
-    // Wide enough for the head, as its band stands up.
-    {Neckline::High,
-     {.stands = true,
-      .ofGirth = {0.42, 0.42},
-      .ofCrossSmall = {0.4, 0.4},
-      .dropShare = {0.35, 0},
-      .drop = {0, 7.5},
-      .band = {4, 6}}},
-}};
-
-constexpr EnumTable<HemMade, HemMade::Faced, EdgeTraits> kEdges{{
-    {HemMade::Ribbed, {.ribbed = true, .depth = {3.5, 5}}},
-    {HemMade::Plain, {.depth = {3.5, 5}}},
-    {HemMade::Faced, {.folded = true, .depth = {2, 3}}},
-}};
-
-constexpr EnumTable<SleeveLine, SleeveLine::Full, SleeveTraits> kSleeves{{
-    {SleeveLine::Tapered, {}},
-    {SleeveLine::Straight, {}},
-    {SleeveLine::Flared, {.ownCuff = true, .flares = true}},
-    {SleeveLine::Fitted, {.atElbow = true}},
-    {SleeveLine::Full, {.ownCuff = true, .gathered = true}},
-}};
-
-} // namespace
-
+// Switches, so that an option without its entry does not compile.
 const NecklineTraits& traitsOf(Neckline neckline) {
-  return kNecklines[neckline];
+  static constexpr NecklineTraits kRound{
+      .dropShare = {0.35, 0}, .drop = {0, 7.5}, .band = {2, 2.5}};
+  static constexpr NecklineTraits kVee{
+      .straight = true, .withFronts = true, .dropShare = {0.85, 0.85}, .band = {2, 2.5}};
+  static constexpr NecklineTraits kSquare{
+      .corner = true, .dropShare = {0.35, 0}, .drop = {0, 7.5}, .band = {2, 2.5}};
+  // Wide, but a small shoulder keeps its seam.
+  static constexpr NecklineTraits kBoat{
+      .ofCrossSmall = {0.5, 0.5}, .ofCrossGrown = 0.62, .drop = {2, 3}, .band = {2, 2.5}};
+  // Wide enough for the head, as its band stands up.
+  static constexpr NecklineTraits kHigh{.stands = true,
+                                        .ofGirth = {0.42, 0.42},
+                                        .ofCrossSmall = {0.4, 0.4},
+                                        .dropShare = {0.35, 0},
+                                        .drop = {0, 7.5},
+                                        .band = {4, 6}};
+  switch (neckline) {
+  case Neckline::Round:
+    return kRound;
+  case Neckline::Vee:
+    return kVee;
+  case Neckline::Square:
+    return kSquare;
+  case Neckline::Boat:
+    return kBoat;
+  case Neckline::High:
+    return kHigh;
+  }
+  return kRound;
 }
+
 const EdgeTraits& traitsOf(HemMade edge) {
-  return kEdges[edge];
+  static constexpr EdgeTraits kRibbed{.ribbed = true, .depth = {3.5, 5}};
+  static constexpr EdgeTraits kPlain{.depth = {3.5, 5}};
+  static constexpr EdgeTraits kFaced{.folded = true, .depth = {2, 3}};
+  switch (edge) {
+  case HemMade::Ribbed:
+    return kRibbed;
+  case HemMade::Plain:
+    return kPlain;
+  case HemMade::Faced:
+    return kFaced;
+  }
+  return kRibbed;
 }
+
 const SleeveTraits& traitsOf(SleeveLine line) {
-  return kSleeves[line];
+  static constexpr SleeveTraits kEven{};
+  static constexpr SleeveTraits kFlared{.ownCuff = true, .flares = true};
+  static constexpr SleeveTraits kFitted{.atElbow = true};
+  static constexpr SleeveTraits kFull{.ownCuff = true, .gathered = true};
+  switch (line) {
+  case SleeveLine::Tapered:
+  case SleeveLine::Straight:
+    return kEven;
+  case SleeveLine::Flared:
+    return kFlared;
+  case SleeveLine::Fitted:
+    return kFitted;
+  case SleeveLine::Full:
+    return kFull;
+  }
+  return kEven;
 }
 
 GarmentStyle styleOf(const Design& d) {

@@ -1,6 +1,6 @@
 // The choices of a design as types, resolved once, and what each means for the garment: traits that
 // draft, knitting, making up and words ask for, instead of asking which option it was. An option of
-// neckline, edge or sleeve is one entry of a table in garment_style.cpp; its outline is drawn in
+// neckline, edge or sleeve is one entry of traitsOf() in garment_style.cpp; its outline is drawn in
 // draft/ (neckline.h, side.h).
 #pragma once
 
