@@ -27,10 +27,13 @@ std::string rangeText(const FieldInfo& f, const Phrases& phrases) {
                      {numberParam("low", f.low), numberParam("high", f.high)});
 }
 
+std::size_t letters(std::string_view utf8) {
+  return std::size_t(
+      std::count_if(utf8.begin(), utf8.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
 std::string padded(std::string_view words, std::size_t width) {
-  const auto letters = std::size_t(
-      std::count_if(words.begin(), words.end(), [](char c) { return (c & 0xC0) != 0x80; }));
-  return std::string(words) + std::string(std::max(width, letters) - letters, ' ');
+  return std::string(words) + std::string(std::max(width, letters(words)) - letters(words), ' ');
 }
 
 int listNames() {
@@ -56,8 +59,8 @@ std::string wrapped(const std::string& words, std::size_t column) {
   std::string out;
   std::size_t at = column;
   std::istringstream in(words);
-  for (std::string word; in >> word; at += word.size() + 1) {
-    if (at > column && at + word.size() > kWidth) {
+  for (std::string word; in >> word; at += letters(word) + 1) {
+    if (at > column && at + letters(word) > kWidth) {
       out += "\n" + std::string(column, ' ');
       at = column;
     }

@@ -33,8 +33,10 @@ std::vector<PictureMaker> schematicPage(const OutputJob& job, bool) {
 }
 
 // The design's title stands before what it is a picture of.
-Picture titled(const std::string& title, Picture picture) {
-  if (!title.empty()) picture.title = plainLine(title) + ": " + picture.title;
+Picture titled(const std::string& title, Picture picture, const Phrases& phrases) {
+  if (!title.empty())
+    picture.title = phrases.say("chart.titled", {textParam("design", plainLine(title)),
+                                                 textParam("picture", picture.title)});
   return picture;
 }
 
@@ -43,13 +45,13 @@ std::vector<PictureMaker> chartPages(const OutputJob& job, bool oneEach) {
   const Phrases& phrases = job.wording.phrases;
   const std::string& title = job.derived.draft.design.title;
   if (!oneEach)
-    return {[all = titled(title, garmentCharts(knit, phrases))](double) { return all; }};
+    return {[all = titled(title, garmentCharts(knit, phrases), phrases)](double) { return all; }};
   std::vector<PictureMaker> pages;
   for (const KnitPiece& piece : knit.pieces)
     pages.push_back([&knit, &phrases, &title, &piece](double textHeight) {
       ChartOptions options;
       options.textHeight = textHeight;
-      return titled(title, chartPicture(piece, knit.lattice.size, phrases, options));
+      return titled(title, chartPicture(piece, knit.lattice.size, phrases, options), phrases);
     });
   return pages;
 }

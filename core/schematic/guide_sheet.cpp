@@ -41,11 +41,15 @@ std::vector<std::string> broken(const std::string& text, double width, double he
 }
 
 // Returns the baseline below the last line.
+double lines(Group& group, double x, double y, const std::vector<std::string>& texts, Role role,
+             double spacing = kLine) {
+  for (const std::string& line : texts)
+    write(group, x, y, line, role), y -= spacing;
+  return y;
+}
 double paragraph(Group& group, double x, double y, double width, const std::string& text,
                  Role role) {
-  for (const std::string& line : broken(text, width, kText))
-    write(group, x, y, line, role), y -= kLine;
-  return y;
+  return lines(group, x, y, broken(text, width, kText), role);
 }
 
 // "Wearer ______": words and a line to write on.
@@ -91,8 +95,11 @@ private:
     if (young())
       y = paragraph(head, kBox.left, y, kBox.right - kBox.left, say("guide.child"), Role::Caption);
 
-    const double control = kBox.bottom + 1.05;
-    addCheck(check, control);
+    const std::vector<std::string> advice =
+        broken(say(unit_ == LengthUnit::Inch ? "guide.sheet.check.inch" : "guide.sheet.check.cm"),
+               kBox.right - kBox.left, kText);
+    const double control = kBox.bottom + 1.05 + kLine * std::max(double(advice.size()) - 2, 0.0);
+    addCheck(check, control, advice);
     const std::size_t rows = (fields_.size() + 1) / 2;
     const double tableTop = control + 1.2 + double(rows) * kRow;
     page.groups = {head};
@@ -143,14 +150,17 @@ private:
                    y = top - double(i % rows + 1) * kRow;
       const bool half = where_ == Source::Garment && info(fields_[i]).kind == FieldKind::Girth;
       write(table, x + 0.6, y, std::to_string(i + 1), Role::Lit, kText, Anchor::End);
-      write(table, x + 0.85, y, say("field." + keyOf(fields_[i])) + (half ? " *" : ""),
-            Role::Caption);
+      // A long name takes two close lines about the middle of its row.
+      const auto name = broken(say("field." + keyOf(fields_[i])) + (half ? " *" : ""),
+                               kNames - kIndent - 0.1, kText);
+      lines(table, x + kIndent, y + 0.5 * kClose * double(name.size() - 1), name, Role::Caption,
+            kClose);
       rule(table, x + kNames, x + column - 0.7, y - 0.08);
       write(table, x + column, y, unit, Role::Note, kText, Anchor::End);
     }
   }
 
-  void addCheck(Group& check, double y) const {
+  void addCheck(Group& check, double y, const std::vector<std::string>& advice) const {
     const double x = kBox.left;
     check.strokes.push_back(
         {Path::polyline({{x, y}, {x + kCheckLength, y}}), Role::Outline, false});
@@ -164,16 +174,13 @@ private:
           Role::Note, kText, Anchor::End);
     if (where_ == Source::Garment)
       write(check, kBox.right, y + 0.45, say("guide.sheet.flat"), Role::Note, kText, Anchor::End);
-    paragraph(check, x, y - 0.5, kBox.right - x,
-              say(unit_ == LengthUnit::Inch ? "guide.sheet.check.inch" : "guide.sheet.check.cm"),
-              Role::Note);
+    lines(check, x, y - 0.5, advice, Role::Note);
   }
 
   // Where each tape goes, in two columns, on as many pages as it takes. What spoils it is told of
   // the body only: with a garment it is the same for all, and stands at the head of the first page.
   void texts(std::vector<Picture>& pages) const {
-    const double column = (kBox.right - kBox.left - kGap) / 2, indent = 0.85,
-                 width = column - indent;
+    const double column = (kBox.right - kBox.left - kGap) / 2, width = column - kIndent;
     double x = 0, y = 0;
     for (std::size_t i = 0; i < fields_.size(); ++i) {
       const std::string key = "guide." + keyOf(fields_[i]), text = say(key + placeKey());
@@ -191,9 +198,9 @@ private:
       }
       Group& group = pages.back().groups.back();
       write(group, x + 0.6, y, std::to_string(i + 1), Role::Lit, kText, Anchor::End);
-      write(group, x + indent, y, say("field." + keyOf(fields_[i])), Role::Caption);
-      y = paragraph(group, x + indent, y - kLine, width, text, Role::Measure);
-      y = paragraph(group, x + indent, y, width, spoils, Role::Note) - 0.3;
+      write(group, x + kIndent, y, say("field." + keyOf(fields_[i])), Role::Caption);
+      y = paragraph(group, x + kIndent, y - kLine, width, text, Role::Measure);
+      y = paragraph(group, x + kIndent, y, width, spoils, Role::Note) - 0.3;
     }
   }
 
@@ -209,7 +216,7 @@ private:
     return page;
   }
 
-  static constexpr double kRow = 0.72, kNames = 5.9;
+  static constexpr double kRow = 0.72, kNames = 5.9, kIndent = 0.85, kClose = 0.35;
 
   const Phrases& phrases_;
   Source where_;

@@ -12,6 +12,33 @@
     </message>
 </context>
 <context>
+    <name>scye::SizesPage</name>
+    <message numerus="yes">
+        <source>underarm, %n sts</source>
+        <translation>
+            <numerusform>underarm, %n st</numerusform>
+            <numerusform>underarm, %n sts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>crown, %n sts</source>
+        <translation>
+            <numerusform>crown, %n st</numerusform>
+            <numerusform>crown, %n sts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>scye::VerdictLine</name>
+    <message numerus="yes">
+        <source>%n findings</source>
+        <translation>
+            <numerusform>%n finding</numerusform>
+            <numerusform>%n findings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>scye::WearerRow</name>
     <message numerus="yes">
         <source>%1 and %n more</source>

@@ -21,7 +21,7 @@ std::variant<Design, ReadRefusal> designOf(const FileText& file, const Phrases& 
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};
-  return ReadRefusal{StoreText::tr("line %1: %2").arg(read.problem.line).arg(reason)};
+  return ReadRefusal{StoreText::tr("line %L1: %2").arg(read.problem.line).arg(reason)};
 }
 
 FileText readDesignText(const QString& path) {

@@ -71,8 +71,8 @@ FileBytes asPng(const Page& page, const ExportOptions& options) {
   const int height = int(std::ceil(page.size.height() * perMm));
   const qint64 megabytes = qint64(width) * height * 4 / 1000000;
   const QString tooLarge =
-      ExportText::tr("A picture of %1 x %2 dots is too large: it would take %3 MB of memory and "
-                     "%4 MB are allowed. Choose fewer dots per inch.")
+      ExportText::tr("A picture of %L1 x %L2 dots is too large: it would take %L3 MB of memory and "
+                     "%L4 MB are allowed. Choose fewer dots per inch.")
           .arg(width)
           .arg(height)
           .arg(megabytes)

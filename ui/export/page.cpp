@@ -85,7 +85,7 @@ void paintPage(QPainter& painter, const Page& page, double unitsPerMm) {
   painter.drawText(QPointF(kMarginMm * unitsPerMm, base),
                    QString::fromStdString(page.picture.title));
   if (!page.scaleTold) return;
-  const QString scale = QCoreApplication::translate("Export", "Scale 1 : %1").arg(page.oneTo);
+  const QString scale = QCoreApplication::translate("Export", "Scale 1 : %L1").arg(page.oneTo);
   const double right = (page.size.width() - kMarginMm) * unitsPerMm;
   const QFontMetricsF metrics(font, painter.device());
   painter.drawText(QPointF(right - metrics.horizontalAdvance(scale), base), scale);

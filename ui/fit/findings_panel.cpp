@@ -126,8 +126,8 @@ void FindingsPanel::tellSearch() {
     looking_.start();
   if (over) lookingTold_ = false;
   head_->setVisible(count > 0);
-  head_->setText(lookingTold_ ? tr("Findings (%1), looking for remedies").arg(count)
-                              : tr("Findings (%1)").arg(count));
+  head_->setText(lookingTold_ ? tr("Findings (%L1), looking for remedies").arg(count)
+                              : tr("Findings (%L1)").arg(count));
   givenUp_->setVisible(document_.remediesGivenUp());
 }
 

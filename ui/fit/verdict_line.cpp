@@ -34,9 +34,7 @@ void VerdictLine::refresh() {
   fits_ = verdict.fits;
   sign_ = fits_ ? scye::icon("fits", accent(isDark(palette()))) : severityIcon(Severity::Blocking);
   const int findings = int(derived.findings.size());
-  count_ = findings == 0   ? tr("no findings")
-           : findings == 1 ? tr("1 finding")
-                           : tr("%1 findings").arg(findings);
+  count_ = findings == 0 ? tr("no findings") : tr("%n findings", nullptr, findings);
   setText(sentence_);
   setToolTip(tr("Fit and findings: show them, or hide them"));
   setAccessibleName(tr("Does the sleeve fit? %1 %2.").arg(sentence_, count_));

@@ -55,6 +55,7 @@ QWidget* GuideWindow::makeSide() {
   for (const char* key : {"guide.title.body", "guide.title.garment"})
     where_->addItem(phraseText(settings_.phrases(), key));
   where_->setAccessibleName(tr("Body or garment"));
+  where_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   list_->setAccessibleName(tr("Measurements"));
   column->addWidget(where_);
   column->addWidget(list_, 1);
@@ -64,7 +65,8 @@ QWidget* GuideWindow::makeSide() {
   column->addWidget(print_);
   connect(save, &QPushButton::clicked, this, &GuideWindow::askWhereToSave);
   connect(print_, &QPushButton::clicked, this, &GuideWindow::print);
-  side->setFixedWidth(std::max(where_->sizeHint().width(), 34 * fontMetrics().averageCharWidth()));
+  side->setFixedWidth(
+      std::max(column->minimumSize().width(), 34 * fontMetrics().averageCharWidth()));
   return side;
 }
 
@@ -109,7 +111,8 @@ void GuideWindow::fillList() {
   list_->addItem(tr("All of them"));
   for (const Field f : measuredOn(where())) {
     auto* item = new QListWidgetItem(
-        QStringLiteral("%1  %2").arg(list_->count()).arg(fieldName(settings_.phrases(), f)), list_);
+        QStringLiteral("%L1  %2").arg(list_->count()).arg(fieldName(settings_.phrases(), f)),
+        list_);
     item->setData(Qt::UserRole, int(f));
   }
 }

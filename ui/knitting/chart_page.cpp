@@ -26,6 +26,7 @@ ChartPage::ChartPage(Document& document, Attention& attention, Settings& setting
   row_->setContentsMargins(gap, gap / 2, gap, gap / 2);
   row_->setAccessibleName(tr("Row"));
   row_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  row_->setWordWrap(true);
   column->addWidget(row_);
   beside_->addLayout(column, 1);
 
@@ -62,15 +63,22 @@ void ChartPage::light() {
 
 void ChartPage::name() {
   const auto& place = view_->place();
-  QString text = tr("Point at a row, or go through them with the up and down keys.");
+  QString text = tr("Point at a row, or use the up and down keys.");
   if (place) {
     text = QString::fromStdString(placeText(*place, settings_.phrases()));
     text[0] = text[0].toUpper();
-    if (place->stitch > 0) text += tr("; stitch %1").arg(place->stitch);
+    if (place->stitch > 0) text += tr("; stitch %L1").arg(place->stitch);
   }
   row_->setText(text);
+  makeRoomForRow();
   view_->setAccessibleDescription(text);
   row_->setForegroundRole(place ? QPalette::WindowText : QPalette::PlaceholderText);
+}
+
+// What needed more lines once keeps them, so that the chart stays still under the pointer.
+void ChartPage::makeRoomForRow() {
+  row_->setMinimumHeight(
+      std::max(row_->minimumHeight(), row_->heightForWidth(std::max(1, view_->width()))));
 }
 
 void ChartPage::refresh() {
@@ -105,6 +113,8 @@ void ChartPage::resizeEvent(QResizeEvent* event) {
   beside_->setDirection(across ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
   pieces_->setAcross(across, width() - 2 * em);
   KnitPage::resizeEvent(event);
+  row_->setMinimumHeight(0);
+  makeRoomForRow();
 }
 
 void ChartPage::hideEvent(QHideEvent* event) {

@@ -34,6 +34,7 @@ protected:
 private:
   void light();
   void name();
+  void makeRoomForRow();
 
   Attention& attention_;
   QBoxLayout* beside_;

@@ -29,6 +29,8 @@ void refill(QComboBox* box, const QStringList& names, int at) {
 EaseBetween::EaseBetween(const Phrases& phrases, QWidget* parent)
     : AnswerBox(tr("Ease between the marks"), parent), phrases_(phrases),
       side_(new ChoiceBox(this)), from_(new ChoiceBox(this)), to_(new ChoiceBox(this)) {
+  for (ChoiceBox* box : {side_, from_, to_})
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   side_->setAccessibleName(tr("Side of the armhole"));
   column().insertWidget(0, side_, 0, Qt::AlignLeft);
   ask(tr("&from"), tr("From mark"), from_);
@@ -52,7 +54,7 @@ void EaseBetween::fillMarks() {
   QStringList names;
   if (side >= 0)
     for (const SeamMark& mark : marks_[std::size_t(side)].marks)
-      names.append(tr("%1 %2")
+      names.append(tr("%L1 %2")
                        .arg(names.size() + 1)
                        .arg(QString::fromStdString(
                            phrases_.say("mark." + std::string(notchKey(mark.kind))))));

@@ -8,6 +8,7 @@
 
 #include <QEvent>
 #include <QLabel>
+#include <QLocale>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -129,7 +130,7 @@ void SizesPage::fillEdges(const KnitGarment& knit) {
     }
   }
   const auto line = [&](const QString& name, const Schedule& schedule) {
-    lines.append({name, {QString::number(schedule.lines())}});
+    lines.append({name, {QLocale().toString(schedule.lines())}});
   };
   if (!knit.pieces.empty()) {
     line(tr("Back armhole"), knit.backArmhole.schedule);
@@ -156,7 +157,7 @@ void SizesPage::fillMarks(const Derived& derived) {
     int number = 0;
     for (const SeamMark& mark : side.marks) {
       const QString what = phraseOf("mark." + std::string(notchKey(mark.kind)));
-      const QString pin = tr("%1 %2").arg(name).arg(++number);
+      const QString pin = tr("%1 %L2").arg(name).arg(++number);
       rows[side.wearersLeft].append(
           {mark.kind == NotchKind::Between ? pin : tr("%1, %2").arg(pin, what), markFigures(mark)});
     }
@@ -173,13 +174,13 @@ QStringList SizesPage::markFigures(const SeamMark& mark) const {
   const auto place = [&](const PinPlace& p) {
     switch (p.flat) {
     case Flat::Underarm:
-      return (p.stitches == 1 ? tr("underarm, %1 st") : tr("underarm, %1 sts")).arg(p.stitches);
+      return tr("underarm, %n sts", nullptr, p.stitches);
     case Flat::Crown:
-      return (p.stitches == 1 ? tr("crown, %1 st") : tr("crown, %1 sts")).arg(p.stitches);
+      return tr("crown, %n sts", nullptr, p.stitches);
     case Flat::None:
       break;
     }
-    return tr("%1 (%2)").arg(p.up).arg(p.row);
+    return tr("%L1 (%L2)").arg(p.up).arg(p.row);
   };
   return {place(mark.armhole), place(mark.cap), length(mark.ease)};
 }

@@ -9,6 +9,7 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QToolButton>
 
 namespace scye {
@@ -22,7 +23,7 @@ SwatchCard::SwatchCard(const PanelContext& context, std::size_t at, QWidget* par
   grid_->setHorizontalSpacing(gap);
   grid_->setVerticalSpacing(gap / 2);
   grid_->setColumnStretch(0, 1);
-  const QString number = QString::number(at + 2);
+  const QString number = QLocale().toString(at + 2);
 
   label_->setPlaceholderText(tr("Swatch %1: what it is").arg(number));
   label_->setAccessibleName(tr("Swatch %1, what it is").arg(number));

@@ -76,7 +76,7 @@ void fillAppearanceMenu(QMenu& menu, Settings& settings) {
   }
   auto* sizes = new QActionGroup(&menu);
   for (const int percent : {100, 125, 150, 200}) {
-    QAction* action = sizes->addAction(AppearanceText::tr("Text %1 %").arg(percent));
+    QAction* action = sizes->addAction(AppearanceText::tr("Text %L1 %").arg(percent));
     action->setCheckable(true);
     action->setData(percent);
     QObject::connect(action, &QAction::triggered, &settings,

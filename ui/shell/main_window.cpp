@@ -94,7 +94,7 @@ void MainWindow::tellOf(ExportQueue& exports) {
           [this](const QString& what) { banner_->say(Severity::Note, tr("Given up."), what); });
   connect(&exports, &ExportQueue::progressed, this,
           [this, &exports](const QString& what, double share) {
-            banner_->sayWorking(tr("Exporting (%1 %).").arg(qRound(100 * share)), what,
+            banner_->sayWorking(tr("Exporting (%L1 %).").arg(qRound(100 * share)), what,
                                 {tr("Cancel"), [&exports] { exports.cancel(); }});
           });
 }

@@ -146,6 +146,7 @@ QWidget* StartPage::makeQuestions() {
   complaint->setWordWrap(true);
   auto* taken = new QLabel(tr("&Measured"), area);
   taken->setBuddy(takenOn_);
+  takenOn_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   grid->addWidget(taken, 2, 0);
   grid->addWidget(takenOn_, 2, 1, 1, 2, Qt::AlignLeft);
   connect(takenOn_, &TakenOnBox::chosen, this, &StartPage::refreshHow);

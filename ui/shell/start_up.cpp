@@ -109,7 +109,8 @@ Phrases takeLanguage(const AppPaths& paths) {
   // The desktop's own way with dates, where it speaks that language.
   const QString tag = QString::fromStdString(language);
   const QLocale plain(tag), system = QLocale::system();
-  const QLocale locale = plain.language() == system.language() ? system : plain;
+  QLocale locale = plain.language() == system.language() ? system : plain;
+  locale.setNumberOptions(QLocale::OmitGroupSeparator); // as the core writes numbers
   QLocale::setDefault(locale);
   layTranslations(locale, tag);
   std::vector<std::string> problems;

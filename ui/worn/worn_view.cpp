@@ -3,6 +3,7 @@
 #include "paint/picture_colours.h"
 
 #include <QKeyEvent>
+#include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
 
@@ -144,7 +145,7 @@ void WornView::paintFrame(QPainter& painter, const WornFrame& frame, const QRect
     painter.setFont(small);
     const QFontMetricsF metrics(small);
     for (const SeenNumber& n : frame.numbers) {
-      const QString text = QString::number(n.number);
+      const QString text = QLocale().toString(n.number);
       QRectF box = metrics.boundingRect(text).adjusted(-3, -1, 3, 1);
       box.moveCenter(QPointF(place.x() + n.x * scale, place.y() + n.y * scale));
       painter.setPen(Qt::NoPen);

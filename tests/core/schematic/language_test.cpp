@@ -39,11 +39,17 @@ TEST(LongWords, stayApartInTheMeasuringGuide) {
     }
 }
 
-TEST(LongWords, areAllOnTheSheetToFillIn) {
+TEST(LongWords, stayApartAndOnTheSheetToFillIn) {
   for (const Source where : {Source::Body, Source::Garment})
     for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch})
-      for (const Picture& page : measuringSheet(trialPhrases(), where, Figure::Child, unit))
+      for (const Picture& page : measuringSheet(trialPhrases(), where, Figure::Child, unit)) {
         expectTranslated(page);
+        test::expectWordsApart(page, page.title);
+        const Box box = page.box();
+        EXPECT_GE(box.low.x(), kSheetBox.left - 1e-9);
+        EXPECT_LE(box.high.x(), kSheetBox.right + 1e-9);
+        EXPECT_GE(box.low.y(), kSheetBox.bottom - 1e-9);
+      }
 }
 
 TEST(LongWords, stayApartOnPiecesComparisonAndCharts) {
