@@ -1,5 +1,6 @@
 #include "trial_window.h"
 
+#include "look/quiet_button.h"
 #include "settings/settings.h"
 #include "shell/start_up.h"
 #include "support/trial_language.h"
@@ -20,6 +21,7 @@
 #include <QStyle>
 #include <QStyleOptionComboBox>
 #include <QTabBar>
+#include <QTableView>
 #include <QTextDocument>
 #include <QToolBar>
 #include <QTranslator>
@@ -195,9 +197,13 @@ std::vector<SpokenText> clippedIn(QWidget& in) {
       else
         ask(label->text(), label->sizeHint().width(), w->width(), "wide");
     }
+    // A quiet button shows its sign, where it has one, as soon as the text has no room.
     if (const auto* button = qobject_cast<const QAbstractButton*>(w);
         button && !button->text().isEmpty())
-      ask(button->text(), button->sizeHint().width(), w->width(), "wide");
+      ask(button->text(),
+          (qobject_cast<const QuietButton*>(w) ? button->minimumSizeHint() : button->sizeHint())
+              .width(),
+          w->width(), "wide");
     if (const auto* edit = qobject_cast<const QLineEdit*>(w);
         edit && edit->isReadOnly() == false && qobject_cast<QAbstractSpinBox*>(w->parentWidget()))
       ask(edit->text(), edit->fontMetrics().horizontalAdvance(edit->text()), w->width(), "wide");
@@ -213,6 +219,14 @@ std::vector<SpokenText> clippedIn(QWidget& in) {
       for (int i = 0; i < tabs->count(); ++i)
         ask(tabs->tabText(i), tabs->fontMetrics().horizontalAdvance(tabs->tabText(i)),
             tabs->tabRect(i).width(), "wide");
+    if (const auto* table = qobject_cast<const QTableView*>(w); table && table->model()) {
+      for (int row = 0; row < table->model()->rowCount(); ++row)
+        for (int column = 0; column < table->model()->columnCount(); ++column) {
+          const QModelIndex at = table->model()->index(row, column);
+          ask(at.data().toString(), table->sizeHintForIndex(at).width(), table->columnWidth(column),
+              "wide");
+        }
+    }
     if (const auto* header = qobject_cast<const QHeaderView*>(w);
         header && header->orientation() == Qt::Horizontal && header->model())
       for (int i = 0; i < header->count(); ++i)
