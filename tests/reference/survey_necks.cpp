@@ -60,11 +60,16 @@ TEST(NeckRemedies, theFirstLeavesNothingToFind) {
         }
       if (head.remedies.empty()) continue;
       const Findings left = derive(applied(d, head.remedies.front())).findings;
-      const bool none = std::none_of(left.begin(), left.end(), isFault);
+      // The cap's seam may be out by more than 2 mm before and after: no neck mends that.
+      const bool seamWasOut = findCode(now.findings, "knit.mismatch") != nullptr;
+      const auto isLeft = [&](const Finding& f) {
+        return isFault(f) && !(seamWasOut && f.code == "knit.mismatch");
+      };
+      const bool none = std::none_of(left.begin(), left.end(), isLeft);
       clean += none;
       if (!none)
         for (const Finding& f : left)
-          if (isFault(f))
+          if (isLeft(f))
             std::printf("  %zu: %s leaves %s\n", i, head.remedies.front().key.c_str(),
                         f.code.c_str());
     }
