@@ -56,5 +56,20 @@ TEST(GatheredCuff, thatItsRowsCannotReachIsSaidWithItsCure) {
   EXPECT_THAT(sentence, testing::StartsWith("This sleeve cannot be made"));
 }
 
+// A sleeve fits where its cap is as long as the armhole or up to a smooth ease longer.
+TEST(Verdict, saysWhetherTheCapCanBeSewnIn) {
+  const auto verdict = [](double ease) {
+    return fitVerdict(
+        derive(Design().set(Field::Bust, 94).set(Field::UpperArm, 29.5).set(Field::CapEase, ease)),
+        builtinPhrases(), LengthUnit::Centimetre);
+  };
+  EXPECT_TRUE(verdict(1).fits);
+  EXPECT_TRUE(verdict(0).fits);
+  EXPECT_NEAR(verdict(1).cap - verdict(1).armhole, 1, 1e-6);
+  EXPECT_FALSE(verdict(-1).fits) << "the cap is too short";
+  EXPECT_FALSE(verdict(4).fits) << "too much to ease in";
+  EXPECT_NE(verdict(-1).sentence, verdict(4).sentence);
+}
+
 } // namespace
 } // namespace scye

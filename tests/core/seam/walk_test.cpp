@@ -14,6 +14,22 @@ Design puffed() {
 
 constexpr ArmholeHalf kSides[] = {ArmholeHalf::Back, ArmholeHalf::Front};
 
+// The closed form of what is told of it: nothing up to a third of the way, from there the integral
+// of smoothstep, 3 v^2 - 2 v^3, over the whole of it (one half), by Simpson's rule.
+TEST(SeamWalk, theEaseIsSharedBySmoothstepsIntegral) {
+  const auto smoothstep = [](double v) { return 3 * v * v - 2 * v * v * v; };
+  for (int i = 0; i <= 60; ++i) {
+    const double t = i / 60.0, u = std::max(0.0, 1.5 * (t - 1.0 / 3));
+    // Exact for a cubic.
+    const double integral = u / 6 * (smoothstep(0) + 4 * smoothstep(u / 2) + smoothstep(u));
+    EXPECT_NEAR(easeShare(t), 2 * integral, 1e-12) << t;
+  }
+  EXPECT_EQ(easeShare(0.2), 0);
+  EXPECT_EQ(easeShare(1.0 / 3), 0);
+  EXPECT_DOUBLE_EQ(easeShare(2.0 / 3), 3.0 / 16); // u = 1/2: 2/8 - 1/16
+  EXPECT_DOUBLE_EQ(easeShare(1), 1);
+}
+
 TEST(SeamWalk, theWholeEaseIsLetInBetweenUnderarmAndShoulder) {
   test::RandomDesigns random(test::propertySeed(71));
   for (int i = 0; i < 500; ++i) {
