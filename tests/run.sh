@@ -73,6 +73,7 @@ ASAN_OPTIONS=detect_leaks=0:abort_on_error=0 UBSAN_OPTIONS=halt_on_error=1:print
 export ASAN_OPTIONS UBSAN_OPTIONS
 step "tests under sanitizers" tests_in build-san -LE '^(slow|long|monkey)$'
 step "monkey under sanitizers" tests_in build-san -L '^monkey$'
+step "deliberate faults" python3 tests/faults/run.py
 step "fuzzing, 5 min a target" sh tests/fuzz/run.sh 300
 printf '\n| %-34s | %-6s | %7s |\n| --- | --- | --- |\n%s' step result time "$table"
 sed -n 's/^stat::number_of_executed_units: */fuzzed texts: /p' build-fuzz/found/*.log 2>/dev/null
