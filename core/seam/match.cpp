@@ -105,6 +105,7 @@ bool solveLeaning(CapMatch& m) {
       back.lean = lean, front.lean = -lean;
       m.back = back, m.front = front, m.height = height, m.lean = lean;
       m.crownMark = lean;
+      if (m.unknown == WorkedOut::CapHeight) m.value = m.high = height;
       return true;
     }
   }

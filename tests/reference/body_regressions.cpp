@@ -47,7 +47,7 @@ LikelyBody byLines(Figure figure, const Body& known) {
 }
 
 // At both ends of what the survey holds, cm. The lines are printed to three digits and more.
-constexpr double kPrinted = 0.04;
+constexpr double kPrinted = 0.05;
 
 TEST(BodyRegressions, elbowWristAndNeckAreTheSurveysLines) {
   for (const Figure figure : {Figure::Woman, Figure::Man}) {
@@ -96,7 +96,7 @@ TEST(BodyRegressions, theGirthRoundTheArmholeIsTheSurveysPlane) {
                                                    {Field::CrossShoulder, shoulder}});
           const double expected =
               plane[0] + plane[1] * bust + plane[2] * arm + plane[3] * shoulder + plane[4] * depth;
-          EXPECT_NEAR(body[Field::ScyeGirth], expected, 0.1) << bust << ' ' << arm << ' ' << depth;
+          EXPECT_NEAR(body[Field::ScyeGirth], expected, 0.15) << bust << ' ' << arm << ' ' << depth;
         }
   }
 }
