@@ -199,7 +199,8 @@ private:
                              : byPattern       ? w * std::max(1.0, 0.5 * multiple)
                              : r.grain == h    ? 2 * h // right-side rows are every other
                                                : r.grain;
-      const double once = r.grain == h ? h : w; // a row or a stitch
+      // A row or a stitch; across two fronts one of each.
+      const double once = r.field == Field::CrossFront || r.grain == h ? r.grain : w;
       constexpr double kRounding = 1e-6;
       if (off <= (wasSet(r.field) ? std::min(allowed, once) : allowed) + kRounding) continue;
       say(off > allowed + kRounding ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},

@@ -135,17 +135,17 @@ int patternedCuff(const Lattice& l, const GarmentDraft& g) {
 
 // How far a piece's cross and shoulder widths would be off the drafted ones, in stitches, if its
 // armholes took away `away` and added `grown`.
-double widthsOff(const Lattice& l, const BodiceLattice& b, int away, int grown) {
+double widthsOff(const Lattice& l, const BodiceLattice& b, bool whole, int away, int grown) {
   const auto off = [&](double half, int taken) {
     const double drafted = half / l.size.width + l.selvedge, knitted = b.right - taken;
-    return 2 * std::abs(knitted - drafted); // across both halves, or both fronts
+    return (whole ? 2 : 1) * std::abs(knitted - drafted);
   };
   return std::max(off(b.drafted.halfCross, away), off(b.drafted.halfShoulder, away - grown));
 }
 
 // One schedule for back and front wherever their curves lie within a stitch: then both take away
 // the same, if that leaves every width within a stitch of the drafted one.
-void shareArmhole(Lattice& l) {
+void shareArmhole(Lattice& l, bool wholeFront) {
   BodiceLattice &back = l.back, &front = l.front;
   if (back.underarm != front.underarm) return;
   const auto bands = [&](const BodiceLattice& b) {
@@ -160,10 +160,10 @@ void shareArmhole(Lattice& l) {
   std::pair<int, int> best{-1, 0};
   for (const auto& [away, grown] :
        {std::pair(back.away, back.grown), std::pair(front.away, front.grown)}) {
-    const double off =
-        back.away == front.away && back.grown == front.grown
-            ? 0
-            : std::max(widthsOff(l, back, away, grown), widthsOff(l, front, away, grown));
+    const double off = back.away == front.away && back.grown == front.grown
+                           ? 0
+                           : std::max(widthsOff(l, back, true, away, grown),
+                                      widthsOff(l, front, wholeFront, away, grown));
     if (off < least) least = off, best = {away, grown};
   }
   if (best.first < 0) return;
@@ -271,7 +271,7 @@ Lattice latticeOf(const GarmentDraft& g) {
                      : halfFront(g.bodice, g.sizes, w, pickedUp, l.pickUp);
   l.back.underarm = stitches(Field::UnderarmBack),
   l.front.underarm = stitches(Field::UnderarmFront);
-  shareArmhole(l);
+  shareArmhole(l, pullover);
   moveUnderarm(l, 0);
   if (g.sizes.style.bandKnittedOn())
     l.band = bandStitches(g.bodice.bandInner / l.size.width, l.front.left);

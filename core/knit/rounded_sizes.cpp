@@ -68,7 +68,8 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
     // Of a jacket both fronts, as they lie closed.
     const double knitted = pullover ? l.front.bust() - 2 * l.front.away - seams
                                     : 2 * (l.front.right - l.front.away - l.selvedge);
-    add("crossFront", Field::CrossFront, 2 * b.front.halfCross, knitted * w, w);
+    // Of two fronts each is rounded for itself.
+    add("crossFront", Field::CrossFront, 2 * b.front.halfCross, knitted * w, pullover ? w : 2 * w);
   }
   if (g.design.has(Field::UnderarmBack))
     add("underarmBack", Field::UnderarmBack, g.sizes[Field::UnderarmBack], l.back.underarm * w, w);

