@@ -46,8 +46,8 @@ TEST_F(MeasureDoubt, halfAGirthIsQuestionedInItsRowAndAClickCorrectsIt) {
   const double true_ = *document().design().given(Field::UpperArm);
   typeUpperArm("14.75"); // half of the demo's 29.5
   ASSERT_DOUBLE_EQ(*document().design().given(Field::UpperArm), true_ / 2);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return cardInPanel() != nullptr; }));
   FindingCard* card = cardInPanel();
-  ASSERT_TRUE(card);
   EXPECT_TRUE(card->accessibleName().contains(QStringLiteral("half a girth")));
   EXPECT_TRUE(mark());
   // The slip makes the body strange; that is not said of her beside it.

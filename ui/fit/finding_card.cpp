@@ -14,6 +14,25 @@
 #include <utility>
 
 namespace scye {
+namespace {
+
+constexpr int kButton = 34; // letters: a card has room for so many in the narrowest panel
+
+// A button's text in as many lines as it needs.
+QString inLines(const QString& text, const QFontMetrics& metrics) {
+  const int most = kButton * metrics.averageCharWidth();
+  QStringList lines;
+  for (const QString& word : text.split(u' ')) {
+    const QString longer = lines.isEmpty() ? word : lines.last() + u' ' + word;
+    if (lines.isEmpty() || metrics.horizontalAdvance(longer) > most)
+      lines.append(word);
+    else
+      lines.last() = longer;
+  }
+  return lines.join(u'\n');
+}
+
+} // namespace
 
 FindingCard::FindingCard(Document& document, Attention& attention, const Phrases& phrases,
                          QWidget* parent)
@@ -94,7 +113,9 @@ void FindingCard::fitButtons() {
     remedies_.append(button);
   }
   for (qsizetype i = 0; i < count; ++i) {
-    remedies_[i]->setText(remedyText(phrases_, offers_[std::size_t(i)].remedy, unit_));
+    const QString text = remedyText(phrases_, offers_[std::size_t(i)].remedy, unit_);
+    remedies_[i]->setText(inLines(text, remedies_[i]->fontMetrics()));
+    remedies_[i]->setAccessibleName(text);
     remedies_[i]->setEnabled(offers_[std::size_t(i)].fresh);
   }
 }
