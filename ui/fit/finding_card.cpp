@@ -131,8 +131,11 @@ void FindingCard::apply(int remedy) {
 }
 
 bool FindingCard::eventFilter(QObject* watched, QEvent* event) {
-  const auto at = remedies_.indexOf(static_cast<QPushButton*>(watched));
-  if (at >= 0) {
+  // Compared as what it still is: a button that is being destroyed sends events too.
+  const auto found = std::find_if(remedies_.cbegin(), remedies_.cend(),
+                                  [&](const QObject* button) { return button == watched; });
+  const auto at = found - remedies_.cbegin();
+  if (found != remedies_.cend()) {
     if (event->type() == QEvent::Enter || event->type() == QEvent::FocusIn)
       attention_.setPreview(applied(document_.design(), offers_[std::size_t(at)].remedy));
     else if (event->type() == QEvent::Leave || event->type() == QEvent::FocusOut)
