@@ -69,8 +69,11 @@ FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit
     const double rowHeight = k.lattice.size.height, knitted = (side.cap - side.armhole).mean();
     if (knitted * v.ease > 0)
       ease = knittedParam("ease", std::abs(knitted), std::abs(k.easeWanted), kSeam, phrases, unit);
-    height = knittedParam("height", k.cap.front.rows.value() * rowHeight, g.cap.height, rowHeight,
-                          phrases, unit);
+    const double rows = k.cap.front.rows.value() * rowHeight;
+    // A height that is worked out follows from the rest: nobody wanted it otherwise.
+    const bool workedOut = g.cap.unknown == WorkedOut::CapHeight;
+    height =
+        knittedParam("height", rows, workedOut ? rows : g.cap.height, rowHeight, phrases, unit);
   }
   v.sentence =
       phrases.say(smooth       ? "fit.verdict.fits"

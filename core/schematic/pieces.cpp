@@ -86,7 +86,9 @@ private:
     for (const Rounded& r : o_.curves->rounded) {
       if (r.key != told) continue;
       const std::string knitted = phrases_.length(r.knitted, o_.unit);
-      if (std::abs(r.knitted - r.wanted) <= r.grain + 1e-6) return knitted;
+      // What is worked out follows from the rest: nobody wanted it otherwise.
+      const bool workedOut = r.field == workedField(g_.cap.unknown);
+      if (workedOut || std::abs(r.knitted - r.wanted) <= r.grain + 1e-6) return knitted;
       return phrases_.say("dimension.wanted",
                           {textParam("knitted", knitted), lengthParam("wanted", r.wanted)},
                           o_.unit);

@@ -13,6 +13,16 @@ struct FibreStiffness {
   double course, wale, bias; // dyn/cm
 };
 
+// How the cloth of a triangle is drawn out along its courses and its wales.
+std::pair<Vec3, Vec3> drawnOut(const ClothTriangle& t, const Points& x) {
+  Vec3 u = Vec3::Zero(), v = Vec3::Zero();
+  for (std::size_t a = 0; a < 3; ++a) {
+    const Vec3 p = x.row(t.point[a]).transpose();
+    u += t.gradient[a].x() * p, v += t.gradient[a].y() * p;
+  }
+  return {u, v};
+}
+
 FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
   const FabricFactors f = fabricFactors(fabric);
   return {f.course * g.stiffness.course, f.wale * g.stiffness.wale, f.bias * g.stiffness.bias};
@@ -115,11 +125,7 @@ void Drape::project(const Points& x, Points& pull) const {
   const double soft = g.stiffness.compression;
   for (const ClothTriangle& t : g.triangles) {
     const FibreStiffness d = fibreStiffness(g, t.fabric);
-    Vec3 u = Vec3::Zero(), v = Vec3::Zero();
-    for (std::size_t a = 0; a < 3; ++a) {
-      const Vec3 p = x.row(t.point[a]).transpose();
-      u += t.gradient[a].x() * p, v += t.gradient[a].y() * p;
-    }
+    const auto [u, v] = drawnOut(t, x);
     const Vec3 plus = relaxed(kBias * (u + v), soft), minus = relaxed(kBias * (u - v), soft);
     const Vec3 alongU = d.course * relaxed(u, soft) + kBias * d.bias * (plus + minus);
     const Vec3 alongV = d.wale * relaxed(v, soft) + kBias * d.bias * (plus - minus);
@@ -228,11 +234,7 @@ double Drape::energy(const Points& x, double gravity) const {
   double e = 0;
   for (const ClothTriangle& t : g.triangles) {
     const FibreStiffness d = fibreStiffness(g, t.fabric);
-    Vec3 u = Vec3::Zero(), v = Vec3::Zero();
-    for (std::size_t a = 0; a < 3; ++a) {
-      const Vec3 p = x.row(t.point[a]).transpose();
-      u += t.gradient[a].x() * p, v += t.gradient[a].y() * p;
-    }
+    const auto [u, v] = drawnOut(t, x);
     e += t.area *
          (d.course * stored(u.norm(), soft) + d.wale * stored(v.norm(), soft) +
           d.bias * (stored(kBias * (u + v).norm(), soft) + stored(kBias * (u - v).norm(), soft)));

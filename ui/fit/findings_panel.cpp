@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QEvent>
 #include <QLabel>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -71,7 +72,8 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
 
 int FindingsPanel::heightWanted(int width) const {
   content_->layout()->activate();
-  return content_->layout()->totalHeightForWidth(width);
+  // Until it has its height a scroll bar takes some of the width, and lines are broken by that.
+  return content_->layout()->totalHeightForWidth(width - verticalScrollBar()->sizeHint().width());
 }
 
 Findings FindingsPanel::sorted() {
