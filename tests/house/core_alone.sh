@@ -3,7 +3,7 @@
 # fonts, and refuses the rest, and a window, in plain words.
 # Usage: core_alone.sh PROGRAM RESOURCES_DIR; the program was built with SCYEWRIGHT_UI=OFF.
 set -u
-program=$1 demos=$2/demos
+program=$(realpath "$1") && demos=$(realpath "$2")/demos || exit 2
 there=$(mktemp -d) || exit 2
 trap 'rm -rf "$there"' EXIT
 cd "$there" || exit 2
