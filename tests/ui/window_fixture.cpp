@@ -1,5 +1,7 @@
 #include "window_fixture.h"
 
+#include "panels/edit_panel.h"
+
 #include <QApplication>
 #include <QEventLoop>
 #include <QFile>
@@ -40,6 +42,7 @@ void WindowFixture::openDemo() {
   QFile(copy).setPermissions(QFile::ReadOwner | QFile::WriteOwner);
   window_->openFile(copy);
   settle();
+  EXPECT_TRUE(QTest::qWaitFor([this] { return window_->workbench().panel().isWhole(); }));
 }
 
 void WindowFixture::settle() {

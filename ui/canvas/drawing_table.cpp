@@ -4,10 +4,12 @@
 #include "model/units.h"
 #include "schematic/schematic.h"
 
+#include <QEvent>
 #include <QFontInfo>
 #include <QPainter>
 
 #include <cmath>
+#include <utility>
 
 namespace scye {
 namespace {
@@ -60,7 +62,7 @@ void DrawingTable::onChanged(const Document::Event& event) {
     fit();
   } else if (event.derived) {
     redraw();
-    if (fitted_ && !fitsWell()) fit();
+    if (fitted_ && !waits_ && !fitsWell()) fit();
   }
 }
 
@@ -90,15 +92,16 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
 }
 
 void DrawingTable::redraw() {
+  if (waits_) return;
   picture_ = make(letters_ / view_.scale, perRow_);
   pictureChanged();
+  update();
 }
 
 void DrawingTable::pictureChanged() {
   hot_.reset();
   handles_->setPicture(picture_);
   describe();
-  update();
   Q_EMIT redrawn();
 }
 
@@ -117,6 +120,13 @@ FittedPicture DrawingTable::fitWithoutFigures(int perRow, double letters,
 
 void DrawingTable::fit() {
   fitted_ = true;
+  waits_ = true;
+  update();
+}
+
+// A window that is being laid out gives its parts several sizes, one after the other.
+void DrawingTable::settle() {
+  if (!std::exchange(waits_, false)) return;
   const double margin = 1.2 * QFontInfo(font()).pixelSize();
   const QRectF room = QRectF(rect()).marginsRemoved({margin, margin, margin, margin});
   if (room.width() < 1 || room.height() < 1) return;
@@ -251,6 +261,22 @@ void DrawingTable::paintGrid(QPainter& painter) const {
                             settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
   const int gap = fontMetrics().averageCharWidth();
   painter.drawText(gap, height() - gap, text);
+}
+
+bool DrawingTable::event(QEvent* event) {
+  switch (event->type()) {
+  case QEvent::Paint:
+  case QEvent::Enter:
+  case QEvent::MouseButtonPress:
+  case QEvent::MouseMove:
+  case QEvent::Wheel:
+  case QEvent::KeyPress:
+    settle();
+    break;
+  default:
+    break;
+  }
+  return QWidget::event(event);
 }
 
 void DrawingTable::paintEvent(QPaintEvent*) {

@@ -24,8 +24,14 @@ public:
   void zoomIn();
   void zoomOut();
 
-  [[nodiscard]] const Picture& picture() const { return picture_; }
-  [[nodiscard]] const PictureView& view() const { return view_; }
+  [[nodiscard]] const Picture& picture() {
+    settle();
+    return picture_;
+  }
+  [[nodiscard]] const PictureView& view() {
+    settle();
+    return view_;
+  }
   [[nodiscard]] bool isFitted() const { return fitted_; }
   [[nodiscard]] const HandleHand& handles() const { return *handles_; }
   [[nodiscard]] QSize sizeHint() const override;
@@ -35,6 +41,7 @@ Q_SIGNALS:
   void redrawn();
 
 protected:
+  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
@@ -52,6 +59,7 @@ protected:
 private:
   void onChanged(const Document::Event& event);
   void redraw(); // asks for the picture at the present scale
+  void settle(); // fits what waits for it
   [[nodiscard]] Picture make(double textHeight, int perRow, bool figures = true) const;
   [[nodiscard]] FittedPicture fitWithoutFigures(int perRow, double letters,
                                                 const QRectF& room) const;
@@ -76,6 +84,7 @@ private:
   double letters_ = 10; // pixels
   int perRow_ = 2;
   bool fitted_ = true; // no other view was chosen
+  bool waits_ = false; // for being fitted: once, before it is next looked at or taken hold of
 
   HandleHand* handles_;
   std::optional<GarmentDraft> previewDraft_;

@@ -4,6 +4,8 @@
 #include <QFontInfo>
 #include <QPainter>
 
+#include <utility>
+
 namespace scye {
 
 PictureWidget::PictureWidget(Make make, QList<int> layouts, QWidget* parent)
@@ -30,11 +32,13 @@ bool PictureWidget::stays() {
 }
 
 void PictureWidget::refresh() {
-  if (width() < 2 || height() < 2) return;
-  if (stays()) {
-    update();
-    return;
-  }
+  waits_ = true;
+  update();
+}
+
+void PictureWidget::settle() {
+  if (!std::exchange(waits_, false)) return;
+  if (width() < 2 || height() < 2 || stays()) return;
   const double letters = 0.82 * QFontInfo(font()).pixelSize();
   double best = 0;
   for (const int perRow : layouts_) {
@@ -47,7 +51,6 @@ void PictureWidget::refresh() {
     fitted_ = std::move(fitted);
     perRow_ = perRow;
   }
-  update();
 }
 
 QSize PictureWidget::sizeHint() const {
@@ -59,6 +62,7 @@ QSize PictureWidget::minimumSizeHint() const {
 }
 
 void PictureWidget::paintEvent(QPaintEvent*) {
+  settle();
   QPainter painter(this);
   PictureColours colours = screenColours(palette());
   paintPicture(painter, fitted_.picture, colours, fitted_.view);

@@ -15,9 +15,15 @@ public:
   using Make = std::function<Picture(double textHeight, int perRow)>;
 
   PictureWidget(Make make, QList<int> layouts, QWidget* parent = nullptr);
-  void refresh();
-  [[nodiscard]] const Picture& picture() const { return fitted_.picture; }
-  [[nodiscard]] const PictureView& view() const { return fitted_.view; }
+  void refresh(); // once, before it is next looked at
+  [[nodiscard]] const Picture& picture() {
+    settle();
+    return fitted_.picture;
+  }
+  [[nodiscard]] const PictureView& view() {
+    settle();
+    return fitted_.view;
+  }
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
@@ -29,12 +35,14 @@ protected:
 
 private:
   [[nodiscard]] bool stays();
+  void settle();
 
   Make make_;
   FittedPicture fitted_;
   QList<int> layouts_;
   int perRow_ = 0;
   QSizeF room_;
+  bool waits_ = false;
 };
 
 } // namespace scye

@@ -180,7 +180,7 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   column->addStretch(1);
 
   connect(&context_.attention, &Attention::asked, this, &EditPanel::focusField);
-  QTimer::singleShot(0, this, &EditPanel::openRest);
+  content_->installEventFilter(this);
 }
 
 std::size_t EditPanel::addPart(Fold::Rank rank, const QString& title, Fill fill) {
@@ -297,6 +297,11 @@ void EditPanel::showLowest() {
 }
 
 bool EditPanel::eventFilter(QObject* watched, QEvent* event) {
+  // What lies below the first view is made when that has been seen.
+  if (watched == content_ && event->type() == QEvent::Paint) {
+    content_->removeEventFilter(this);
+    QTimer::singleShot(0, this, &EditPanel::openRest);
+  }
   if (event->type() == QEvent::MouseButtonRelease) {
     qApp->removeEventFilter(this);
     settle();

@@ -18,6 +18,7 @@ public:
   void focusField(Field field, bool finished);
   // Of the row that the keyboard is in.
   [[nodiscard]] std::optional<Field> measurementInUse() const;
+  [[nodiscard]] bool isWhole() const { return toOpen_.empty(); } // not only its first view
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
 

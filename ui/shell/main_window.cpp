@@ -33,7 +33,7 @@ MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
       recovery_(new Recovery(document_, watch_, paths.recovery, this)),
       head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
       notices_(new FileNotices(document_, watch_, *files_, *recovery_, settings_, *banner_, this)),
-      pages_(new QStackedWidget), start_(new StartPage(settings_)) {
+      pages_(new QStackedWidget) {
   setWindowIcon(appIcon());
   auto* middle = new QWidget;
   auto* column = new QVBoxLayout(middle);
@@ -42,7 +42,6 @@ MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
   column->addWidget(head_);
   column->addWidget(banner_);
   column->addWidget(pages_, 1);
-  pages_->addWidget(start_);
   setCentralWidget(middle);
 
   connectActions();
@@ -56,7 +55,9 @@ MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
   refreshSettings();
   refreshHistory();
   takeState();
-  showStart();
+  actions_->setWorking(false);
+  head_->setWorking(false);
+  refreshTitle();
 }
 
 MainWindow::~MainWindow() {
@@ -82,6 +83,22 @@ Workbench& MainWindow::workbench() {
     connect(&work_->panel(), &EditPanel::howWanted, this, &MainWindow::showGuide);
   }
   return *work_;
+}
+
+StartPage& MainWindow::startPage() {
+  if (!start_) {
+    start_ = new StartPage(settings_);
+    pages_->addWidget(start_);
+    connect(start_, &StartPage::designed, this, [this](const Design& design) {
+      document_.replace(design, {}, true);
+      showWork();
+      workbench().panel().focusField(Field::Bust, false);
+    });
+    connect(start_, &StartPage::styleWanted, this, &MainWindow::openStyle);
+    connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
+    connect(start_, &StartPage::fileWanted, this, [this](const QString& path) { openFile(path); });
+  }
+  return *start_;
 }
 
 void MainWindow::tellOf(ExportQueue& exports) {
@@ -125,7 +142,7 @@ void MainWindow::connectActions() {
   connect(a.newFromStyle, &QAction::triggered, this, [this] {
     if (!files_->mayLeave()) return;
     showStart();
-    start_->goToLibrary();
+    startPage().goToLibrary();
   });
   connect(a.open, &QAction::triggered, this, [this] { files_->open(); });
   connect(a.save, &QAction::triggered, this, [this] { files_->save(); });
@@ -190,14 +207,6 @@ void MainWindow::connectFiles() {
   connect(files_, &FileKeeper::refused, this, [this](const QString& title, const QString& reason) {
     banner_->say(Severity::Blocking, title, reason);
   });
-  connect(start_, &StartPage::designed, this, [this](const Design& design) {
-    document_.replace(design, {}, true);
-    showWork();
-    workbench().panel().focusField(Field::Bust, false);
-  });
-  connect(start_, &StartPage::styleWanted, this, &MainWindow::openStyle);
-  connect(start_, &StartPage::openWanted, this, [this] { files_->open(); });
-  connect(start_, &StartPage::fileWanted, this, [this](const QString& path) { openFile(path); });
 }
 
 void MainWindow::openFile(const QString& path) {
@@ -210,12 +219,12 @@ void MainWindow::openStyle(const QString& path) {
 
 void MainWindow::showStart() {
   // What was said of the design that is left; an offer made on the start page itself stays.
-  if (pages_->currentWidget() != start_) banner_->dismiss();
+  if (work_ && pages_->currentWidget() == work_) banner_->dismiss();
   document_.replace({}, {});
   actions_->setWorking(false);
   head_->setWorking(false);
-  pages_->setCurrentWidget(start_);
-  start_->begin();
+  pages_->setCurrentWidget(&startPage());
+  startPage().begin();
   refreshTitle();
   notices_->offerAgain();
 }
@@ -337,6 +346,11 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   }
   keepState();
   event->accept();
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+  if (pages_->count() == 0) showStart();
+  QMainWindow::showEvent(event);
 }
 
 void MainWindow::changeEvent(QEvent* event) {

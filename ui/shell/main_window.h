@@ -45,13 +45,14 @@ public:
   [[nodiscard]] Recovery& recovery() { return *recovery_; }
   [[nodiscard]] Workbench& workbench(); // made when it is first needed
   [[nodiscard]] GuideWindow& guide();   // made when it is first needed
-  [[nodiscard]] StartPage& startPage() { return *start_; }
+  [[nodiscard]] StartPage& startPage(); // made when it is first needed
   [[nodiscard]] Banner& banner() { return *banner_; }
   [[nodiscard]] HeadBar& head() { return *head_; }
 
 protected:
   void closeEvent(QCloseEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
 private:
   void tellOf(ExportQueue& exports);
@@ -87,7 +88,7 @@ private:
   Banner* banner_;
   FileNotices* notices_;
   QStackedWidget* pages_;
-  StartPage* start_;
+  StartPage* start_ = nullptr;
   Workbench* work_ = nullptr;
   GuideWindow* guide_ = nullptr;
 };
