@@ -42,8 +42,8 @@ QString askWhereToWrite(QWidget* parent, const QString& title, const QString& su
     filters.append(u'*' + ending);
   QString filter = filters.front(), at = suggestion;
   while (true) {
-    const QString typed = QFileDialog::getSaveFileName(parent, title, at,
-                                                       filters.join(QStringLiteral(";;")), &filter);
+    QString typed = QFileDialog::getSaveFileName(parent, title, at,
+                                                 filters.join(QStringLiteral(";;")), &filter);
     if (typed.isEmpty()) return typed;
     at = withEnding(typed, endings, filter.mid(1));
     if (at == typed || !QFileInfo::exists(at) || askToReplace(parent, at)) return at;

@@ -25,7 +25,7 @@ bool isDoubt(const Finding& finding) {
 } // namespace
 
 FieldRow::FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
-                   std::vector<CellSpec> cells, bool unitInHead, QObject* parent)
+                   const std::vector<CellSpec>& cells, bool unitInHead, QObject* parent)
     : QObject(parent), context_(context), grid_(grid), line_(grid->rowCount()),
       unitInHead_(unitInHead), nameArea_(new QWidget), name_(new QLabel(name)),
       mark_(new QToolButton), source_(new QuietButton(QuietButton::Looks::Aside)) {

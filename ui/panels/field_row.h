@@ -35,7 +35,7 @@ class FieldRow : public QObject {
 public:
   // `cells`: the first is the field that the row is named for.
   FieldRow(const PanelContext& context, QGridLayout* grid, const QString& name,
-           std::vector<CellSpec> cells, bool unitInHead, QObject* parent);
+           const std::vector<CellSpec>& cells, bool unitInHead, QObject* parent);
 
   [[nodiscard]] bool has(Field field) const;
   // What it is the row of, if that can be measured.

@@ -18,7 +18,7 @@ QString namesOf(const Phrases& phrases, const std::vector<Field>& fields) {
   std::vector<std::string> names;
   for (std::size_t i = 0; i < std::min(fields.size(), kMostNamed); ++i)
     names.push_back(fieldName(phrases, fields[i]).toStdString());
-  const QString text = QString::fromStdString(phrases.rules().commas(names));
+  QString text = QString::fromStdString(phrases.rules().commas(names));
   if (fields.size() <= kMostNamed) return text;
   return WearerRow::tr("%1 and %n more", nullptr, int(fields.size() - kMostNamed)).arg(text);
 }

@@ -36,7 +36,8 @@ Banner::Banner(QWidget* parent)
   hide();
 }
 
-void Banner::say(Severity severity, const QString& what, const QString& more, QList<Offer> offers) {
+void Banner::say(Severity severity, const QString& what, const QString& more,
+                 const QList<Offer>& offers) {
   working_ = false;
   severity_ = severity;
   // Names and reasons may come from a file.

@@ -20,7 +20,8 @@ public:
     QString text;
     std::function<void()> act;
   };
-  void say(Severity severity, const QString& title, const QString& text, QList<Offer> offers = {});
+  void say(Severity severity, const QString& title, const QString& text,
+           const QList<Offer>& offers = {});
   // The same while something is being made: said again, only its words change.
   void sayWorking(const QString& title, const QString& text, Offer offer);
   [[nodiscard]] QString text() const;

@@ -38,7 +38,7 @@ void FileNotices::offerRecovered() {
   const QList<Recovery::Copy> copies = recovery_.leftBehind();
   offering_ = !copies.isEmpty();
   if (!offering_) return;
-  const Recovery::Copy copy = copies.front();
+  const Recovery::Copy& copy = copies.front();
   const QString when = QLocale().toString(copy.when, QLocale::ShortFormat);
   const QString more =
       copies.size() > 1 ? tr(" So were %n more.", nullptr, int(copies.size()) - 1) : QString();
