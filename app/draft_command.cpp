@@ -221,8 +221,11 @@ std::optional<int> readDesign(const Job& job, Design& design) {
 
 // Writes what was asked for; returns an exit code where it could not.
 std::optional<int> writeOutputs(const Job& job, const Drawer* drawer) {
-  const OutputJob what{
-      job.derived, {phrases(), std::string(kTerms[job.terms]), job.unit}, job.page, job.worn};
+  const OutputJob what{job.derived,
+                       {phrases(), std::string(kTerms[job.terms]), job.unit},
+                       job.page,
+                       job.worn,
+                       today()};
   for (const Output& output : job.outputs) {
     // What cannot be there is told, and the findings say why.
     if (output.kind->has && !output.kind->has(job.derived)) {

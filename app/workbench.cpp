@@ -34,10 +34,10 @@ void guardQt(bool quiet) {
 // Has an application of its own, on no display, from the first picture on.
 class OffscreenDrawer : public PageDrawer {
 public:
-  FileBytes draw(const std::vector<PictureMaker>& pages, FileFormat format,
+  FileBytes draw(const std::vector<Sheet>& sheets, FileFormat format,
                  const ExportOptions& options) const override {
     begin();
-    return PageDrawer::draw(pages, format, options);
+    return PageDrawer::draw(sheets, format, options);
   }
   FileBytes encode(const Image& image) const override {
     begin();

@@ -3,11 +3,14 @@
 #include "directions/row_table_csv.h"
 #include "io/report.h"
 #include "model/plain_text.h"
+#include "schematic/blocking.h"
 #include "schematic/chart.h"
+#include "schematic/dxf.h"
 #include "schematic/schematic.h"
 #include "schematic/svg.h"
 
 #include <algorithm>
+#include <ctime>
 
 namespace scye {
 namespace {
@@ -16,6 +19,7 @@ constexpr EnumTable<FileFormat, FileFormat::Json, FormatInfo> kFormats{{
     {FileFormat::Svg, {".svg"}},
     {FileFormat::Png, {".png", true}},
     {FileFormat::Pdf, {".pdf", true}},
+    {FileFormat::Dxf, {".dxf"}},
     {FileFormat::Text, {".txt"}},
     {FileFormat::Html, {".html"}},
     {FileFormat::Csv, {".csv"}},
@@ -29,6 +33,35 @@ std::vector<PictureMaker> schematicPage(const OutputJob& job, bool) {
     options.textHeight = textHeight;
     options.curves = &derived.knit;
     return pieceSchematic(derived.draft, words.phrases, options);
+  }};
+}
+
+std::vector<PictureMaker> templatePages(const OutputJob& job, bool oneEach) {
+  const auto drawing = [&derived = job.derived, words = job.wording](PieceId id, double letters) {
+    return blockingTemplate(derived.draft, derived.knit, id, letters, words.phrases, words.unit);
+  };
+  std::vector<PictureMaker> pages;
+  if (oneEach) {
+    for (const KnitPiece& piece : job.derived.knit.pieces)
+      pages.push_back([drawing, id = piece.id](double letters) { return drawing(id, letters); });
+    return pages;
+  }
+  // Beside one another, on one base line.
+  return {[drawing, &knit = job.derived.knit](double letters) {
+    Picture all;
+    double right = 0;
+    for (const KnitPiece& piece : knit.pieces) {
+      Picture one = drawing(piece.id, letters);
+      const Box box = one.box();
+      for (Group& g : one.groups) {
+        moveGroup(g, Vec2(right - box.low.x(), 0));
+        all.groups.push_back(std::move(g));
+      }
+      right += box.size().x() + 3 * letters;
+      all.title = one.title;
+      all.textHeight = letters;
+    }
+    return all;
   }};
 }
 
@@ -73,8 +106,25 @@ std::optional<Image> worn(const OutputJob& job) {
   return wornPicture(job.derived, job.worn);
 }
 
+bool isKnitted(const Derived& derived) {
+  return !derived.knit.pieces.empty();
+}
+
 bool canBeWorn(const Derived& derived) {
   return wornPattern(derived).has_value();
+}
+
+TitleBlock blockOf(const OutputJob& job) {
+  const Design& design = job.derived.draft.design;
+  TitleBlock block{plainLine(design.title), plainLine(design.wearer), {}, job.date};
+  const StitchSize& size = job.derived.knit.lattice.size;
+  if (size.width > 0 && size.height > 0)
+    block.gauge = job.wording.phrases.say(
+        job.wording.unit == LengthUnit::Inch ? "sheet.gaugeIn" : "sheet.gaugeCm",
+        {numberParam("stitches", 10 / size.width), numberParam("rows", 10 / size.height),
+         numberParam("stitchesIn", 4 * kCmPerInch / size.width),
+         numberParam("rowsIn", 4 * kCmPerInch / size.height)});
+  return block;
 }
 
 FileBytes problem(const OutputJob& job, std::string_view phrase, const Params& params = {}) {
@@ -92,8 +142,15 @@ const std::vector<OutputInfo>& allOutputs() {
   static const std::vector<OutputInfo> all{
       {.id = OutputId::Schematic,
        .key = "schematic",
-       .formats = {Svg, Png, Pdf},
+       .formats = {Svg, Png, Pdf, Dxf},
        .pages = &schematicPage},
+      {.id = OutputId::Template,
+       .key = "template",
+       .formats = {Pdf, Svg, Dxf},
+       .pages = &templatePages,
+       .tiled = true,
+       .has = &isKnitted,
+       .none = "template.none"},
       {.id = OutputId::Directions,
        .key = "directions",
        .formats = {Html, Text},
@@ -142,19 +199,50 @@ std::vector<std::string> endingsOf(const OutputInfo& output) {
   return endings;
 }
 
+std::string today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  char text[16];
+  return {text, std::strftime(text, sizeof text, "%Y-%m-%d", &local)};
+}
+
+Sheet printedSheet(const OutputInfo& output, const OutputJob& job, const PictureMaker& make,
+                   const Vec2& size) {
+  ExportOptions page = job.page;
+  page.toScale = output.toScale;
+  page.block = blockOf(job);
+  return fittedSheet(make, size, false, page, job.wording.phrases);
+}
+
+std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, FileFormat format) {
+  ExportOptions page = job.page;
+  page.toScale = output.toScale;
+  page.block = blockOf(job);
+  const Phrases& phrases = job.wording.phrases;
+  const bool paged = format == FileFormat::Pdf;
+  if (output.tiled && !paged) page.paper = Paper::TrueSize;
+  const std::vector<PictureMaker> pages = output.pages(job, paged);
+  if (output.tiled) return tiledSheets(pages, page, phrases);
+  std::vector<Sheet> sheets;
+  for (const PictureMaker& make : pages)
+    sheets.push_back(sheetFor(make, page, phrases));
+  return sheets;
+}
+
 FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat format,
                      const Drawer* drawer) {
   if (output.text) return {output.text(job, format), {}};
-  if (format == FileFormat::Svg)
-    return {pictureAsSvg(output.pages(job, false).front()(kTrueLettersMm / 10)), {}};
+  if (output.has && !output.has(job.derived)) return problem(job, output.none);
+  if (format == FileFormat::Dxf)
+    return {pictureAsDxf(output.pages(job, false).front()(kTrueLettersMm / 10)), {}};
+  if (format == FileFormat::Svg) return {sheetAsSvg(sheetsOf(output, job, format).front()), {}};
   if (!drawer) return problem(job, "output.notDrawn");
   if (output.image) {
     const auto image = output.image(job);
     return image ? drawer->encode(*image) : problem(job, output.none);
   }
-  ExportOptions page = job.page;
-  page.toScale = output.toScale;
-  return drawer->draw(output.pages(job, format == FileFormat::Pdf), format, page);
+  return drawer->draw(sheetsOf(output, job, format), format, job.page);
 }
 
 FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, std::string_view path,

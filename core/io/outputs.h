@@ -5,14 +5,14 @@
 
 #include "garment/derived.h"
 #include "model/enum_keys.h"
-#include "schematic/paper.h"
+#include "schematic/sheet.h"
 #include "worn/worn_picture.h"
 
 #include <filesystem>
 
 namespace scye {
 
-enum class FileFormat : std::uint8_t { Svg, Png, Pdf, Text, Html, Csv, Json };
+enum class FileFormat : std::uint8_t { Svg, Png, Pdf, Dxf, Text, Html, Csv, Json };
 
 struct FormatInfo {
   std::string_view ending{}; // with its point
@@ -26,9 +26,19 @@ struct OutputJob {
   Wording wording;           // terms, unit, phrases
   ExportOptions page{};      // of pictures
   WornPictureOptions worn{}; // of the picture worn
+  std::string date{};        // in the title block of a sheet; empty: none is told
 };
+[[nodiscard]] std::string today(); // ISO 8601, by the local clock
 
-enum class OutputId : std::uint8_t { Schematic, Directions, Chart, RowList, Worn, Report };
+enum class OutputId : std::uint8_t {
+  Schematic,
+  Template,
+  Directions,
+  Chart,
+  RowList,
+  Worn,
+  Report
+};
 
 struct OutputInfo {
   OutputId id{};
@@ -39,6 +49,7 @@ struct OutputInfo {
   std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
   std::optional<Image> (*image)(const OutputJob& job) = nullptr;
   bool toScale = true; // of pages: false fills a sheet
+  bool tiled = false;  // of pages: at true size over as many sheets as it takes
   bool inMenu = true;  // phrases "output.<key>.export"; ".menu", ".name" but for the schematic
   // Whether this garment has it (all have, where there is none); else the phrase `none` says why.
   bool (*has)(const Derived& derived) = nullptr;
@@ -64,10 +75,18 @@ class Drawer {
 public:
   virtual ~Drawer() = default;
   // As PNG (the first) or PDF, a page each.
-  [[nodiscard]] virtual FileBytes draw(const std::vector<PictureMaker>& pages, FileFormat format,
+  [[nodiscard]] virtual FileBytes draw(const std::vector<Sheet>& sheets, FileFormat format,
                                        const ExportOptions& options) const = 0;
   [[nodiscard]] virtual FileBytes encode(const Image& image) const = 0; // PNG
 };
+
+// The sheets that it is drawn or printed on.
+[[nodiscard]] std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job,
+                                          FileFormat format);
+
+// One of its pages on a printer's page of `size` mm, upright as that is.
+[[nodiscard]] Sheet printedSheet(const OutputInfo& output, const OutputJob& job,
+                                 const PictureMaker& make, const Vec2& size);
 
 // Without a drawer what has to be drawn is a problem.
 [[nodiscard]] FileBytes makeOutput(const OutputInfo& output, const OutputJob& job,

@@ -17,11 +17,18 @@ enum class Paper : int {
 // it is made to its end.
 using GoOn = std::function<bool(double share)>;
 
+// What stands at the foot of a sheet, beside what the picture is and its scale. What is empty is
+// left out.
+struct TitleBlock {
+  std::string title{}, wearer{}, gauge{}, date{};
+};
+
 struct ExportOptions {
-  Paper paper = Paper::TrueSize; // PDF and PNG; an SVG is always of true size
+  Paper paper = Paper::TrueSize; // PDF, PNG and SVG
   double dpi = 100;              // PNG; rounded to whole dots in a metre
   bool toScale = true;           // false: a sheet is filled, and no scale is told
   GoOn goOn{};
+  TitleBlock block{};
 };
 
 // A picture whose letters are to be `textHeight` (cm of the drawing) high; asked for once the scale

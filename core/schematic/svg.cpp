@@ -25,13 +25,14 @@ std::string attribute(std::string_view name, std::string_view value) {
 
 class SvgWriter {
 public:
-  explicit SvgWriter(const Picture& picture) : picture_(picture), box_(picture.box()) {
+  // `corner`: mm from the sheet's upper left to the upper left of `box`.
+  SvgWriter(const Picture& picture, const Box& box, const Vec2& corner, const Vec2& size)
+      : picture_(picture), box_(box), corner_(corner), size_(size) {
     if (box_.empty()) box_.add(Vec2(0, 0));
   }
 
   std::string run() {
-    const std::string width = number(10 * box_.size().x() + 2 * kMarginMm);
-    const std::string height = number(10 * box_.size().y() + 2 * kMarginMm);
+    const std::string width = number(size_.x()), height = number(size_.y());
     out_ = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg" +
            attribute("xmlns", "http://www.w3.org/2000/svg") + attribute("version", "1.1") +
            attribute("width", width + "mm") + attribute("height", height + "mm") +
@@ -44,8 +45,8 @@ public:
   }
 
 private:
-  [[nodiscard]] double x(double cm) const { return 10 * (cm - box_.low.x()) + kMarginMm; }
-  [[nodiscard]] double y(double cm) const { return 10 * (box_.high.y() - cm) + kMarginMm; }
+  [[nodiscard]] double x(double cm) const { return 10 * (cm - box_.low.x()) + corner_.x(); }
+  [[nodiscard]] double y(double cm) const { return 10 * (box_.high.y() - cm) + corner_.y(); }
   [[nodiscard]] std::string point(const Vec2& p) const {
     return number(x(p.x())) + " " + number(y(p.y()));
   }
@@ -110,14 +111,24 @@ private:
 
   const Picture& picture_;
   Box box_;
+  Vec2 corner_, size_;
   const Inks inks_ = paperInks();
   std::string out_;
 };
 
 } // namespace
 
+std::string sheetAsSvg(const Sheet& sheet) {
+  if (sheet.oneTo == 1 && sheet.marks.groups.empty())
+    return SvgWriter(sheet.picture, sheet.seen, sheet.corner, sheet.size).run();
+  Box paper;
+  paper.add(Vec2(0, 0));
+  paper.add(Vec2(sheet.size / 10));
+  return SvgWriter(onPaper(sheet), paper, Vec2(0, 0), sheet.size).run();
+}
+
 std::string pictureAsSvg(const Picture& picture) {
-  return SvgWriter(picture).run();
+  return sheetAsSvg(trueSheet([&](double) { return picture; }));
 }
 
 } // namespace scye

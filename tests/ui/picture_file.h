@@ -12,9 +12,10 @@ inline std::optional<QString> exportPicture(const PictureMaker& make, const QStr
                                             const ExportOptions& options = {}) {
   const auto format = formatOf(info(OutputId::Schematic), path.toStdString());
   if (!format) return QStringLiteral("no such format");
-  const FileBytes made = *format == FileFormat::Svg
-                             ? FileBytes{pictureAsSvg(make(kTrueLettersMm / 10)), {}}
-                             : PageDrawer().draw({make}, *format, options);
+  const FileBytes made =
+      *format == FileFormat::Svg
+          ? FileBytes{pictureAsSvg(make(kTrueLettersMm / 10)), {}}
+          : PageDrawer().draw({sheetFor(make, options, builtinPhrases())}, *format, options);
   return made.problem ? QString::fromStdString(*made.problem) : writeFile(path, made.bytes);
 }
 inline std::optional<QString> exportPicture(const Picture& picture, const QString& path,

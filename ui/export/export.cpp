@@ -1,7 +1,7 @@
 #include "export/export.h"
 
 #include "document/disk.h"
-#include "export/page.h"
+#include "export/sheet_painter.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -49,7 +49,7 @@ private:
 };
 
 // In bands, so that it can be given up between them.
-bool paintBands(QImage& image, const Page& page, double perMm, const GoOn& goOn) {
+bool paintBands(QImage& image, const Sheet& sheet, double perMm, const GoOn& goOn) {
   const int bands = std::clamp(int(qint64(image.width()) * image.height() / kBandDots), 1, 16);
   QPainter painter(&image);
   for (int i = 0; i < bands; ++i) {
@@ -58,17 +58,17 @@ bool paintBands(QImage& image, const Page& page, double perMm, const GoOn& goOn)
     const int to = int(qint64(image.height()) * (i + 1) / bands);
     painter.save();
     painter.setClipRect(0, from, image.width(), to - from);
-    paintPage(painter, page, perMm);
+    paintSheet(painter, sheet, perMm);
     painter.restore();
   }
   return true;
 }
 
-FileBytes asPng(const Page& page, const ExportOptions& options) {
+FileBytes asPng(const Sheet& sheet, const ExportOptions& options) {
   const int perMetre = int(std::lround(options.dpi / kMmPerInch * 1000));
   const double perMm = perMetre / 1000.0;
-  const int width = int(std::ceil(page.size.width() * perMm));
-  const int height = int(std::ceil(page.size.height() * perMm));
+  const int width = int(std::ceil(sheet.size.x() * perMm));
+  const int height = int(std::ceil(sheet.size.y() * perMm));
   const qint64 megabytes = qint64(width) * height * 4 / 1000000;
   const QString tooLarge =
       ExportText::tr("A picture of %L1 x %L2 dots is too large: it would take %L3 MB of memory and "
@@ -84,7 +84,7 @@ FileBytes asPng(const Page& page, const ExportOptions& options) {
   image.setDotsPerMeterX(perMetre);
   image.setDotsPerMeterY(perMetre);
   image.fill(Qt::white);
-  if (!paintBands(image, page, perMm, options.goOn)) return failedWith(givenUp());
+  if (!paintBands(image, sheet, perMm, options.goOn)) return failedWith(givenUp());
   StoppableBuffer buffer(options.goOn);
   buffer.open(QIODevice::WriteOnly);
   if (!image.save(&buffer, "PNG"))
@@ -94,25 +94,26 @@ FileBytes asPng(const Page& page, const ExportOptions& options) {
   return bytesOf(buffer.data());
 }
 
-FileBytes asPdf(const std::vector<Page>& pages, const GoOn& goOn) {
+FileBytes asPdf(const std::vector<Sheet>& sheets, const GoOn& goOn) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter pdf(&buffer);
   pdf.setResolution(kPdfDpi);
-  pdf.setTitle(QString::fromStdString(pages.front().picture.title));
+  pdf.setTitle(QString::fromStdString(sheets.front().picture.title));
   pdf.setCreator(QStringLiteral("Scyewright"));
   QPainter painter;
-  for (std::size_t i = 0; i < pages.size(); ++i) {
-    const Page& page = pages[i];
-    if (goOn && !goOn(double(i) / double(pages.size()))) return failedWith(givenUp());
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    const Sheet& sheet = sheets[i];
+    if (goOn && !goOn(double(i) / double(sheets.size()))) return failedWith(givenUp());
     // The fuzzy match of page sizes would snap to a standard size near by.
-    pdf.setPageSize(QPageSize(page.size, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
+    pdf.setPageSize(QPageSize(QSizeF(sheet.size.x(), sheet.size.y()), QPageSize::Millimeter, {},
+                              QPageSize::ExactMatch));
     pdf.setPageOrientation(QPageLayout::Portrait);
     pdf.setPageMargins({});
     const bool ready = painter.isActive() ? pdf.newPage() : painter.begin(&pdf);
     if (!ready) return failedWith(ExportText::tr("No PDF could be made of it."));
-    paintPage(painter, page, kPdfDpi / kMmPerInch);
+    paintSheet(painter, sheet, kPdfDpi / kMmPerInch);
   }
   painter.end();
   return bytesOf(bytes);
@@ -124,16 +125,11 @@ QString givenUp() {
   return ExportText::tr("It was given up.");
 }
 
-FileBytes PageDrawer::draw(const std::vector<PictureMaker>& pages, FileFormat format,
+FileBytes PageDrawer::draw(const std::vector<Sheet>& sheets, FileFormat format,
                            const ExportOptions& options) const {
-  if (pages.empty()) return failedWith(ExportText::tr("There is nothing to write."));
-  if (format == FileFormat::Png) return asPng(pageFor(pages.front(), options), options);
-  std::vector<Page> set;
-  for (const PictureMaker& make : pages) {
-    if (options.goOn && !options.goOn(0)) return failedWith(givenUp());
-    set.push_back(pageFor(make, options));
-  }
-  return asPdf(set, options.goOn);
+  if (sheets.empty()) return failedWith(ExportText::tr("There is nothing to write."));
+  if (format == FileFormat::Png) return asPng(sheets.front(), options);
+  return asPdf(sheets, options.goOn);
 }
 
 FileBytes PageDrawer::encode(const Image& image) const {
@@ -160,24 +156,32 @@ std::optional<QString> exportOutput(OutputId output, const OutputJob& job, const
   return ExportText::tr("%1 could not be written: %2.").arg(path, *problem);
 }
 
-std::optional<QString> printPages(const std::vector<PictureMaker>& pages, QPrinter& printer,
-                                  bool toScale, const GoOn& goOn) {
-  if (pages.empty()) return ExportText::tr("There is nothing to write.");
+std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets, QPrinter& printer,
+                                   const GoOn& goOn) {
+  if (sheets.empty()) return ExportText::tr("There is nothing to write.");
   printer.setFullPage(true);
-  const QSizeF size = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+  const QSizeF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
   QPainter painter;
-  for (std::size_t i = 0; i < pages.size(); ++i) {
-    if (goOn && !goOn(double(i) / double(pages.size()))) {
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    if (goOn && !goOn(double(i) / double(sheets.size()))) {
       printer.abort();
       return givenUp();
     }
     const bool ready = painter.isActive() ? printer.newPage() : painter.begin(&printer);
     if (!ready) return ExportText::tr("The printer could not be started.");
-    paintPage(painter, fittedPage(pages[i], size, false, toScale),
-              printer.resolution() / kMmPerInch);
+    paintSheet(painter, sheets[i]({paper.width(), paper.height()}),
+               printer.resolution() / kMmPerInch);
   }
   painter.end();
   return std::nullopt;
+}
+
+std::optional<QString> printOutput(OutputId output, const OutputJob& job, QPrinter& printer) {
+  std::vector<SheetMaker> sheets;
+  for (const PictureMaker& make : info(output).pages(job, true))
+    sheets.push_back(
+        [&, make](const Vec2& size) { return printedSheet(info(output), job, make, size); });
+  return printSheets(sheets, printer, job.page.goOn);
 }
 
 QImage toImage(const Image& picture) {

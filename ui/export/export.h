@@ -21,7 +21,7 @@ inline constexpr int kMostPngMegabytes = 1024;
 // it is begun.
 class PageDrawer : public Drawer {
 public:
-  [[nodiscard]] FileBytes draw(const std::vector<PictureMaker>& pages, FileFormat format,
+  [[nodiscard]] FileBytes draw(const std::vector<Sheet>& sheets, FileFormat format,
                                const ExportOptions& options) const override;
   [[nodiscard]] FileBytes encode(const Image& image) const override;
 };
@@ -34,11 +34,14 @@ public:
 [[nodiscard]] std::optional<QString> exportOutput(OutputId output, const OutputJob& job,
                                                   const QString& path);
 
-// On the printer's page as it is set, at the largest whole scale that fits; not `toScale`: as large
-// as it fits.
-[[nodiscard]] std::optional<QString> printPages(const std::vector<PictureMaker>& pages,
-                                                QPrinter& printer, bool toScale = true,
-                                                const GoOn& goOn = {});
+// Makes a sheet for paper of that size, mm.
+using SheetMaker = std::function<Sheet(const Vec2& size)>;
+[[nodiscard]] std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets,
+                                                 QPrinter& printer, const GoOn& goOn = {});
+// Each page of an output on the printer's page as it is set, at the largest whole scale that fits
+// or, where it is not drawn to scale, as large as it fits.
+[[nodiscard]] std::optional<QString> printOutput(OutputId output, const OutputJob& job,
+                                                 QPrinter& printer);
 
 [[nodiscard]] QImage toImage(const Image& picture);
 

@@ -15,6 +15,7 @@ void ExportQueue::add(OutputId output, const QString& path, Document& document,
     const auto derived = present();
     OutputJob job{*derived, wording, page};
     job.page.goOn = goOn;
+    job.date = today();
     return exportOutput(output, job, path);
   });
 }

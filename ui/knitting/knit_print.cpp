@@ -85,7 +85,7 @@ std::optional<QString> printDirections(const Directions& directions, const Wordi
 }
 
 std::optional<QString> printChart(const OutputJob& job, QPrinter& printer) {
-  return printPages(info(OutputId::Chart).pages(job, true), printer, false, job.page.goOn);
+  return printOutput(OutputId::Chart, job, printer);
 }
 
 } // namespace scye

@@ -74,7 +74,7 @@ FileFormat ExportStrip::format() const {
 
 void ExportStrip::adapt() {
   for (QWidget* w : {static_cast<QWidget*>(paperName_), static_cast<QWidget*>(paper_)})
-    w->setVisible(info(format()).drawn);
+    w->setVisible(format() != FileFormat::Dxf);
   dots_->setVisible(format() == FileFormat::Png);
 }
 
@@ -104,8 +104,10 @@ void ExportStrip::print() {
   exports_.add(tr("Printing"), [present = document_.present(), wording = wordingOf(settings_),
                                 printer](const GoOn& goOn) {
     const auto derived = present(); // pages refer to it
-    const auto pages = info(OutputId::Schematic).pages({*derived, wording}, true);
-    return printPages(pages, *printer, true, goOn);
+    OutputJob job{*derived, wording};
+    job.page.goOn = goOn;
+    job.date = today();
+    return printOutput(OutputId::Schematic, job, *printer);
   });
 }
 

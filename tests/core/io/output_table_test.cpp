@@ -22,9 +22,14 @@ protected:
 
 class NotingDrawer : public Drawer {
 public:
-  FileBytes draw(const std::vector<PictureMaker>& made, FileFormat,
-                 const ExportOptions& options) const override {
-    pages = made.size(), toScale = options.toScale;
+  FileBytes draw(const std::vector<Sheet>& made, FileFormat, const ExportOptions&) const override {
+    pages = made.size();
+    scaleTold = std::any_of(made.begin(), made.end(), [](const Sheet& sheet) {
+      for (const Group& g : sheet.marks.groups)
+        for (const Label& l : g.labels)
+          if (l.text.starts_with("1 : ")) return true;
+      return false;
+    });
     return {"drawn", {}};
   }
   FileBytes encode(const Image& image) const override {
@@ -32,7 +37,7 @@ public:
     return {"encoded", {}};
   }
   mutable std::size_t pages = 0;
-  mutable bool toScale = true;
+  mutable bool scaleTold = true;
 };
 
 TEST_F(OutputTable, everyLineIsWhole) {
@@ -63,7 +68,7 @@ TEST_F(OutputTable, endingsAreReadInCapitalsToo) {
   EXPECT_FALSE(formatOf(schematic, "a.jpg"));
   EXPECT_FALSE(formatOf(schematic, ".svg")) << "a name and an ending";
   EXPECT_FALSE(formatOf(schematic, "a.csv")) << "of another output";
-  EXPECT_EQ(endingsOf(schematic), (std::vector<std::string>{".svg", ".png", ".pdf"}));
+  EXPECT_EQ(endingsOf(schematic), (std::vector<std::string>{".svg", ".png", ".pdf", ".dxf"}));
 }
 
 TEST_F(OutputTable, textsAreThoseOfTheirWriters) {
@@ -81,19 +86,25 @@ TEST_F(OutputTable, textsAreThoseOfTheirWriters) {
 
 TEST_F(OutputTable, whatHasToBeDrawnAsksTheDrawerForAPageAPiece) {
   const NotingDrawer drawer;
-  const FileBytes chart = makeOutput(info(OutputId::Chart), job(), FileFormat::Pdf, &drawer);
+  OutputJob onSheets = job();
+  onSheets.page.paper = Paper::A4;
+  const FileBytes chart = makeOutput(info(OutputId::Chart), onSheets, FileFormat::Pdf, &drawer);
   EXPECT_EQ(chart.bytes, "drawn");
   EXPECT_EQ(drawer.pages, derived_.knit.pieces.size());
-  EXPECT_FALSE(drawer.toScale) << "a chart fills its sheet";
-  EXPECT_FALSE(makeOutput(info(OutputId::Schematic), job(), FileFormat::Png, &drawer).problem);
+  EXPECT_FALSE(drawer.scaleTold) << "a chart fills its sheet";
+  EXPECT_FALSE(makeOutput(info(OutputId::Schematic), onSheets, FileFormat::Png, &drawer).problem);
   EXPECT_EQ(drawer.pages, 1u);
-  EXPECT_TRUE(drawer.toScale);
+  EXPECT_TRUE(drawer.scaleTold);
+  EXPECT_FALSE(makeOutput(info(OutputId::Template), onSheets, FileFormat::Pdf, &drawer).problem);
+  EXPECT_GT(drawer.pages, derived_.knit.pieces.size()) << "at its true size no piece fits a sheet";
+  EXPECT_FALSE(makeOutput(info(OutputId::Template), job(), FileFormat::Pdf, &drawer).problem);
+  EXPECT_EQ(drawer.pages, derived_.knit.pieces.size());
 }
 
 TEST_F(OutputTable, aNameWithoutItsEndingIsSaid) {
   const FileBytes made = makeOutput(info(OutputId::Schematic), job(), "a.jpg", nullptr);
   ASSERT_TRUE(made.problem);
-  EXPECT_NE(made.problem->find(".svg, .png, .pdf"), std::string::npos) << *made.problem;
+  EXPECT_NE(made.problem->find(".svg, .png, .pdf, .dxf"), std::string::npos) << *made.problem;
 }
 
 TEST_F(OutputTable, theGarmentIsOnlyWornWhereItCanBeKnitted) {

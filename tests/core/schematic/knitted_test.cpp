@@ -1,9 +1,9 @@
 #include "schematic/knitted.h"
 
 #include "garment/derived.h"
+#include "garments.h"
 #include "pictures.h"
 #include "schematic/schematic.h"
-#include "support/random_designs.h"
 
 #include <gmock/gmock.h>
 
@@ -12,25 +12,6 @@
 
 namespace scye {
 namespace {
-
-struct Made {
-  GarmentDraft draft;
-  KnitGarment knitted;
-};
-
-// Garments that can be made.
-std::vector<Made> some(std::uint64_t seed, int count) {
-  test::RandomDesigns designs(test::propertySeed(seed));
-  std::vector<Made> made;
-  while (int(made.size()) < count) {
-    const Design design = designs.plausible();
-    if (anyBlocking(findingsOf(design))) continue;
-    Made m{draftGarment(design), {}};
-    m.knitted = knitGarment(m.draft);
-    made.push_back(std::move(m));
-  }
-  return made;
-}
 
 Box boxOf(const Path& path) {
   Box box;
@@ -55,14 +36,13 @@ bool shapedAllItCan(const KnitPiece& piece) {
 }
 
 TEST(KnittedOutline, LiesOverTheDraftToAStitchAndAFewRows) {
-  for (const Made& m : some(51, 80)) {
-    const double w = m.knitted.lattice.size.width, h = m.knitted.lattice.size.height;
+  for (const test::Made& m : test::some(51, 80)) {
+    const double w = m.knit.lattice.size.width, h = m.knit.lattice.size.height;
     const bool inPattern = m.draft.sizes[Field::PatternMultiple] > 1;
-    for (const KnitPiece& piece : m.knitted.pieces) {
+    for (const KnitPiece& piece : m.knit.pieces) {
       const Piece* drafted = m.draft.piece(piece.id);
       if (!drafted || inPattern) continue;
-      const Path outline =
-          knittedOutline(piece, m.knitted.lattice.size, edgeFinish(m.draft, m.knitted));
+      const Path outline = knittedOutline(piece, m.knit.lattice.size, edgeFinish(m.draft, m.knit));
       ASSERT_FALSE(outline.empty());
       EXPECT_LT((outline.end() - outline.start()).norm(), 1e-9);
       const Box is = boxOf(outline), was = drafted->box();
@@ -175,13 +155,13 @@ double chordsOf(const KnittedEdge& edge, const StitchSize& size, double flat) {
 
 // The chords drawn are those that are measured: DESIGN, length of a knitted edge.
 TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
-  for (const Made& m : some(52, 80))
-    for (const KnitPiece& piece : m.knitted.pieces) {
+  for (const test::Made& m : test::some(52, 80))
+    for (const KnitPiece& piece : m.knit.pieces) {
       const bool sleeve = piece.crownRow >= 0;
       for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
         KnittedEdge edge = seamEdge(piece, side, sleeve ? piece.crownRow : piece.shoulderRow);
         edge.flatTop = sleeve ? 3.5 : 0;
-        const StitchSize& size = m.knitted.lattice.size;
+        const StitchSize& size = m.knit.lattice.size;
         EXPECT_NEAR(chordsOf(edge, size, edge.flatTop * size.width), edgeLength(edge, size).chord,
                     1e-9);
       }
@@ -192,9 +172,9 @@ TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
 // decrease in one and the same row, which a row table holds as one change; such designs are looked
 // at above only.
 TEST(KnittedChords, AreAsLongAsTheSearchSays) {
-  for (const Made& m : some(52, 80)) {
+  for (const test::Made& m : test::some(52, 80)) {
     if (m.draft.design.yes(Choice::EveryRow)) continue;
-    const KnitGarment& k = m.knitted;
+    const KnitGarment& k = m.knit;
     const StitchSize& size = k.lattice.size;
     const KnitPiece& back = *k.piece(PieceId::Back);
     EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0),
@@ -213,10 +193,10 @@ TEST(KnittedChords, AreAsLongAsTheSearchSays) {
 }
 
 TEST(KnittedPictures, ShowTheOutlineOnceAPieceAndTheChordsOnBothSides) {
-  const Made m = some(53, 1).front();
+  const test::Made m = test::some(53, 1).front();
   SchematicOptions o;
   EXPECT_TRUE(test::strokesOf(pieceSchematic(m.draft, builtinPhrases(), o), Role::Knitted).empty());
-  o.knitted = &m.knitted;
+  o.knitted = &m.knit;
   EXPECT_EQ(test::strokesOf(pieceSchematic(m.draft, builtinPhrases(), o), Role::Knitted).size(),
             m.draft.pieces.size());
   EXPECT_EQ(test::strokesOf(fitComparison(m.draft, builtinPhrases(), o), Role::Knitted).size(), 4u);

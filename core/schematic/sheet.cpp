@@ -1,0 +1,324 @@
+#include "schematic/sheet.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+constexpr double kLettersMm = 2.5, kHeadLettersMm = 1.9;
+constexpr double kBlockMm = 9; // the title block, below the drawing
+constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
+constexpr double kFinely = 1.04, kSmallest = 50; // where the scale need not be a whole number
+constexpr double kSquareCm = 10;                 // of the square to check the printer by
+
+Vec2 sheetSize(Paper paper) {
+  return paper == Paper::Letter ? Vec2(215.9, 279.4) : Vec2(210, 297);
+}
+
+// Group ids are what an SVG is edited by.
+Group group(const char* id) {
+  Group g;
+  g.id = id;
+  return g;
+}
+
+// A ruled line of cells at the foot of a sheet: what it is, whose, at which gauge and scale, when.
+Group titleBlock(const Vec2& size, const TitleBlock& of, const std::string& picture,
+                 const std::string& scale, const Phrases& phrases) {
+  Group g = group("title-block");
+  g.title = phrases.say("sheet.block");
+  struct Cell {
+    std::string head, words;
+    double share;
+  };
+  std::vector<Cell> cells;
+  const auto add = [&](const char* head, const std::string& words, double share) {
+    if (!words.empty()) cells.push_back({phrases.say(head), words, share});
+  };
+  add("sheet.title", picture, 4);
+  add("sheet.wearer", of.wearer, 1.6);
+  add("sheet.gauge", of.gauge, 2.6);
+  add("sheet.scale", scale, 1);
+  add("sheet.date", of.date, 1.2);
+  double all = 0;
+  for (const Cell& cell : cells)
+    all += cell.share;
+  const double low = kMarginMm / 10, high = low + kBlockMm / 10, left = kMarginMm / 10;
+  const double wide = size.x() / 10 - 2 * left;
+  const auto line = [&](const Vec2& a, const Vec2& b) {
+    g.strokes.push_back({Path::polyline({a, b}), Role::Measure, false});
+  };
+  line({left, low}, {left + wide, low});
+  line({left, high}, {left + wide, high});
+  double x = left;
+  for (const Cell& cell : cells) {
+    line({x, low}, {x, high});
+    const double width = wide * cell.share / all, room = width - 0.2;
+    const double letters = kLettersMm / 10;
+    const double fits = std::min(letters, letters * room / textWidth(cell.words, letters));
+    g.labels.push_back(
+        {{x + 0.1, high - 0.28}, cell.head, Role::Note, kHeadLettersMm / 10, Anchor::Start, 0});
+    g.labels.push_back({{x + 0.1, low + 0.16}, cell.words, Role::Caption, fits, Anchor::Start, 0});
+    x += width;
+  }
+  line({left + wide, low}, {left + wide, high});
+  return g;
+}
+
+std::string scaleText(double oneTo, const Phrases& phrases) {
+  return phrases.say("sheet.oneTo", {numberParam("n", oneTo)});
+}
+
+Group cross(const Vec2& at) {
+  Group g = group("register");
+  constexpr double arm = 0.4;
+  g.strokes.push_back({Path::polyline({at - Vec2(arm, 0), at + Vec2(arm, 0)}), Role::Notch, false});
+  g.strokes.push_back({Path::polyline({at - Vec2(0, arm), at + Vec2(0, arm)}), Role::Notch, false});
+  return g;
+}
+
+Path rectangle(const Vec2& low, const Vec2& high) {
+  return Path::polyline({low, {high.x(), low.y()}, high, {low.x(), high.y()}, low});
+}
+
+void moveAndScale(Group& g, double factor, const Vec2& by) {
+  const auto mapped = [&](const Vec2& p) { return Vec2(factor * p + by); };
+  for (Stroke& s : g.strokes) {
+    Path path(mapped(s.path.start()));
+    for (const Cubic& c : s.path.segments()) {
+      if (c.isStraight())
+        path.lineTo(mapped(c.end()));
+      else
+        path.cubicTo(mapped(c.p[1]), mapped(c.p[2]), mapped(c.end()));
+    }
+    s.path = std::move(path);
+  }
+  for (Label& l : g.labels) {
+    l.at = mapped(l.at);
+    l.height *= factor;
+  }
+  g.origin = mapped(g.origin);
+  for (HotSpot& h : g.hotSpots)
+    h.box.low = mapped(h.box.low), h.box.high = mapped(h.box.high);
+}
+
+// Tiles of one drawing, by columns from the left and rows from the top: "back A1".
+class Tiles {
+public:
+  Tiles(Picture picture, const Vec2& sheet) : picture_(std::move(picture)), box_(picture_.box()) {
+    const auto count = [&](const Vec2& paper) {
+      const Vec2 step = stepOf(paper);
+      return Eigen::Array2i(std::max(1, int(std::ceil((box_.size().x() - 1e-9) / step.x()))),
+                            std::max(1, int(std::ceil((box_.size().y() - 1e-9) / step.y()))));
+    };
+    const Vec2 across(sheet.y(), sheet.x());
+    const bool turned = count(across).prod() < count(sheet).prod();
+    paper_ = turned ? across : sheet;
+    counts_ = count(paper_);
+  }
+
+  [[nodiscard]] const Picture& picture() const { return picture_; }
+  [[nodiscard]] const Box& box() const { return box_; }
+  [[nodiscard]] int columns() const { return counts_.x(); }
+  [[nodiscard]] int rows() const { return counts_.y(); }
+  // Without what it shares with its neighbours; column from the left, row from the top.
+  [[nodiscard]] Box own(int column, int row) const {
+    const Vec2 step = stepOf(paper_);
+    Box box;
+    box.add(Vec2(box_.low.x() + column * step.x(), box_.high.y() - row * step.y()));
+    box.add(Vec2(box_.low.x() + (column + 1) * step.x(), box_.high.y() - (row + 1) * step.y()));
+    return box;
+  }
+  [[nodiscard]] static std::string name(int column, int row) {
+    return std::string(1, char('A' + std::min(row, 25))) + std::to_string(column + 1);
+  }
+
+  [[nodiscard]] Sheet sheet(int column, int row, const ExportOptions& options,
+                            const Phrases& phrases) const {
+    Sheet s;
+    s.picture = picture_;
+    s.size = paper_;
+    s.clipped = true;
+    const Box mine = own(column, row);
+    constexpr double shared = kOverlapMm / 20; // half on each side of a joint, cm
+    s.seen = mine;
+    s.seen.low -= Vec2(shared, shared);
+    s.seen.high += Vec2(shared, shared);
+    s.corner = {kMarginMm, kMarginMm};
+    const Vec2 low(kMarginMm / 10 + shared,
+                   paper_.y() / 10 - kMarginMm / 10 - shared - mine.size().y());
+    const Vec2 high = low + mine.size();
+    Group edges = group("joints");
+    edges.strokes.push_back({rectangle(low, high), Role::Guide, false});
+    s.marks.groups.push_back(std::move(edges));
+    for (const Vec2& at : {low, Vec2(high.x(), low.y()), high, Vec2(low.x(), high.y())})
+      s.marks.groups.push_back(cross(at));
+    const std::string here =
+        phrases.say("sheet.tile", {textParam("picture", picture_.groups.front().title),
+                                   textParam("tile", name(column, row))});
+    const std::string title =
+        options.block.title.empty()
+            ? here
+            : phrases.say("chart.titled",
+                          {textParam("design", options.block.title), textParam("picture", here)});
+    s.marks.groups.push_back(
+        titleBlock(paper_, options.block, title, scaleText(1, phrases), phrases));
+    return s;
+  }
+
+private:
+  // cm of the drawing from joint to joint.
+  static Vec2 stepOf(const Vec2& paper) {
+    return (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
+           10;
+  }
+
+  Picture picture_;
+  Box box_;
+  Vec2 paper_;
+  Eigen::Array2i counts_;
+};
+
+// The square, and above it every drawing with its tiles and their names.
+Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOptions& options,
+            const Phrases& phrases) {
+  Sheet s;
+  s.size = paper;
+  const double left = kMarginMm / 10, low = (kMarginMm + kBlockMm) / 10 + 0.8;
+  Group square = group("square");
+  square.strokes.push_back(
+      {rectangle({left, low}, {left + kSquareCm, low + kSquareCm}), Role::Outline, false});
+  const double letters = 0.3;
+  for (int line = 0; line < 3; ++line)
+    square.labels.push_back({{left + kSquareCm + 0.5, low + kSquareCm - 0.6 - 0.55 * line},
+                             phrases.say("sheet.square" + std::to_string(line + 1)),
+                             Role::Caption,
+                             letters,
+                             Anchor::Start,
+                             0});
+  s.marks.groups.push_back(std::move(square));
+
+  // As high as the room above the square, and all together as wide as the sheet.
+  const double base = low + kSquareCm + 1.5, high = paper.y() / 10 - left - 0.8;
+  double wide = 1e-3, tall = 1e-3;
+  for (const Tiles& t : all) {
+    const Box last = t.own(t.columns() - 1, t.rows() - 1), first = t.own(0, 0);
+    wide += last.high.x() - first.low.x();
+    tall = std::max(tall, first.high.y() - last.low.y());
+  }
+  const double gap = 0.6, room = paper.x() / 10 - 2 * left - gap * double(all.size() - 1);
+  const double factor = std::min(room / wide, (high - base) / tall);
+  double x = left;
+  for (const Tiles& t : all) {
+    const Box first = t.own(0, 0), last = t.own(t.columns() - 1, t.rows() - 1);
+    const Vec2 by(x - factor * first.low.x(), base - factor * last.low.y());
+    for (Group g : t.picture().groups) {
+      g.labels.clear();
+      moveAndScale(g, factor, by);
+      s.marks.groups.push_back(std::move(g));
+    }
+    Group tiles = group("tiles");
+    for (int row = 0; row < t.rows(); ++row)
+      for (int column = 0; column < t.columns(); ++column) {
+        const Box own = t.own(column, row);
+        const Vec2 a = factor * own.low + by, b = factor * own.high + by;
+        tiles.strokes.push_back({rectangle(a, b), Role::Guide, false});
+        tiles.labels.push_back({0.5 * (a + b) - Vec2(0, 0.1), Tiles::name(column, row),
+                                Role::Caption, letters, Anchor::Middle, 0});
+      }
+    tiles.labels.push_back({{x, factor * first.high.y() + by.y() + 0.2},
+                            t.picture().groups.front().title,
+                            Role::Caption,
+                            letters,
+                            Anchor::Start,
+                            0});
+    s.marks.groups.push_back(std::move(tiles));
+    x += factor * (last.high.x() - first.low.x()) + gap;
+  }
+  s.marks.groups.push_back(titleBlock(
+      paper, options.block,
+      options.block.title.empty() ? phrases.say("sheet.map") : options.block.title, {}, phrases));
+  return s;
+}
+
+} // namespace
+
+Sheet trueSheet(const PictureMaker& make) {
+  Sheet s;
+  s.picture = make(kTrueLettersMm / 10);
+  s.seen = s.picture.box();
+  s.size = 10 * s.seen.size() + Vec2::Constant(2 * kMarginMm);
+  s.corner = {kMarginMm, kMarginMm};
+  return s;
+}
+
+Sheet fittedSheet(const PictureMaker& make, const Vec2& size, bool mayTurn,
+                  const ExportOptions& options, const Phrases& phrases) {
+  std::vector<double> scales(std::begin(kScales), std::end(kScales));
+  if (!options.toScale) {
+    scales.clear();
+    for (double n = 1; n < kSmallest; n *= kFinely)
+      scales.push_back(n);
+  }
+  Sheet s;
+  const auto fits = [&](double n) {
+    s.picture = make(kLettersMm / 10 * n);
+    s.oneTo = n;
+    s.seen = s.picture.box();
+    const Vec2 box = 10 / n * s.seen.size();
+    for (const bool turned : {false, true}) {
+      if (turned && !mayTurn) break;
+      s.size = turned ? Vec2(size.y(), size.x()) : size;
+      const Vec2 room = s.size - Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
+      s.corner = {(s.size.x() - box.x()) / 2, kMarginMm + (room.y() - box.y()) / 2};
+      if ((box.array() <= room.array()).all()) return true;
+    }
+    s.size = size;
+    return false;
+  };
+  (void)std::any_of(scales.begin(), scales.end(), fits);
+  s.marks.groups.push_back(titleBlock(s.size, options.block, s.picture.title,
+                                      options.toScale ? scaleText(s.oneTo, phrases) : "", phrases));
+  return s;
+}
+
+Sheet sheetFor(const PictureMaker& make, const ExportOptions& options, const Phrases& phrases) {
+  if (options.paper == Paper::TrueSize) return trueSheet(make);
+  return fittedSheet(make, sheetSize(options.paper), true, options, phrases);
+}
+
+std::vector<Sheet> tiledSheets(const std::vector<PictureMaker>& drawings,
+                               const ExportOptions& options, const Phrases& phrases) {
+  std::vector<Sheet> sheets;
+  if (options.paper == Paper::TrueSize) {
+    for (const PictureMaker& make : drawings)
+      sheets.push_back(trueSheet(make));
+    return sheets;
+  }
+  const Vec2 paper = sheetSize(options.paper);
+  std::vector<Tiles> all;
+  for (const PictureMaker& make : drawings)
+    if (Picture picture = make(kTrueLettersMm / 10); !picture.groups.empty())
+      all.emplace_back(std::move(picture), paper);
+  sheets.push_back(mapOf(all, paper, options, phrases));
+  for (const Tiles& t : all)
+    for (int row = 0; row < t.rows(); ++row)
+      for (int column = 0; column < t.columns(); ++column)
+        sheets.push_back(t.sheet(column, row, options, phrases));
+  return sheets;
+}
+
+Picture onPaper(const Sheet& sheet) {
+  Picture picture = sheet.picture;
+  const double factor = 1 / sheet.oneTo;
+  const Vec2 by(sheet.corner.x() / 10 - factor * sheet.seen.low.x(),
+                (sheet.size.y() - sheet.corner.y()) / 10 - factor * sheet.seen.high.y());
+  for (Group& g : picture.groups)
+    moveAndScale(g, factor, by);
+  picture.textHeight *= factor;
+  picture.groups.insert(picture.groups.end(), sheet.marks.groups.begin(), sheet.marks.groups.end());
+  return picture;
+}
+
+} // namespace scye
