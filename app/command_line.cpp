@@ -3,6 +3,7 @@
 #include "draft_command.h"
 #include "model/design.h"
 #include "model/phrases.h"
+#include "sizes_command.h"
 #include "terminal.h"
 
 #include <CLI/CLI.hpp>
@@ -71,7 +72,7 @@ std::string wrapped(const std::string& words, std::size_t column) {
 
 // An option or a command, and what it does.
 std::string helpLine(std::size_t indent, const std::string& what, const std::string& words) {
-  constexpr std::size_t kColumn = 40;
+  constexpr std::size_t kColumn = 44;
   return padded(std::string(indent, ' ') + what, kColumn - 2) + "  " + wrapped(words, kColumn);
 }
 
@@ -84,6 +85,7 @@ int tellHelp() {
   help += helpLine(2, "scyewright draft FILE.scye ...", say("draft"));
   for (const OptionHelp& option : draftOptions())
     help += helpLine(6, option.option, option.words);
+  help += helpLine(2, "scyewright sizes FILE.scye TABLE.csv --report OUT.csv", say("sizes"));
   help += helpLine(2, "scyewright names", say("names"));
   help += "  scyewright --help, --version\n\n" + wrapped(say("codes"), 0);
   tell(help);
@@ -135,6 +137,10 @@ std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer) {
   if (first == "draft") {
     const auto rest = std::span(arguments).subspan(1);
     return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runDraft(rest, drawer);
+  }
+  if (first == "sizes") {
+    const auto rest = std::span(arguments).subspan(1);
+    return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runSizes(rest);
   }
   if (first == "names") return listNames();
   if (asksHelp(first)) return tellHelp();

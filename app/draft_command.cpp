@@ -4,7 +4,7 @@
 #include "garment/verdict.h"
 #include "io/design_file.h"
 #include "io/files.h"
-#include "io/setting.h"
+#include "read_design.h"
 #include "terminal.h"
 
 #include <CLI/CLI.hpp>
@@ -47,6 +47,7 @@ struct Job {
   std::string file;
   std::vector<std::string> settings;
   std::vector<Output> outputs;
+  std::optional<std::string> folder; // for everything
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
   Terms terms = Terms::Us; // of the directions
@@ -63,7 +64,7 @@ int usage(std::string_view phrase, const Params& params) {
 // The arguments as they were written.
 struct Written {
   std::string file;
-  std::optional<std::string> paper, unit, dpi, terms, view, arm;
+  std::optional<std::string> paper, unit, dpi, terms, view, arm, all;
   bool pulls = false;
   std::vector<std::string> settings;
   std::map<OutputId, std::vector<std::string>> paths;
@@ -101,6 +102,7 @@ void describe(CLI::App& app, Written& written) {
     add(key, written.paths[output.id], pathText(output), "output." + key + ".help")
         ->allow_extra_args(false);
   }
+  one("all", written.all, "DIR");
   one("paper", written.paper, joined(kPapers, "|"));
   one("dpi", written.dpi, "N");
   one("terms", written.terms, joined(kTerms, "|"));
@@ -133,6 +135,7 @@ public:
     job_.file = written.file;
     job_.settings = written.settings;
     job_.worn.pulls = written.pulls;
+    job_.folder = written.all;
     if (auto code = pick("--paper", written.paper, kPapers, job_.page.paper)) return code;
     if (auto code = pick("--unit", written.unit, kUnits, job_.unit)) return code;
     if (auto code = pick("--terms", written.terms, kTerms, job_.terms)) return code;
@@ -201,21 +204,30 @@ private:
   bool draws_;
 };
 
-std::optional<int> readDesign(const Job& job, Design& design) {
-  // No more than the reader needs to name the line where it is too long.
-  const FileText file = readFirst(job.file, kLargestDesign + 1);
-  if (!file.text)
-    return failed(kFileFailed, phrases().say("cli.read", {textParam("file", job.file),
-                                                          textParam("reason", file.problem)}));
-  DesignRead read = designFromJson(*file.text, phrases());
-  if (!read.design)
-    return failed(kFileFailed,
-                  phrases().say("cli.readLine", {textParam("file", job.file),
-                                                 numberParam("line", read.problem.line),
-                                                 textParam("reason", read.problem.reason)}));
-  design = std::move(*read.design);
-  for (const std::string& setting : job.settings)
-    if (auto problem = applySetting(design, setting, phrases())) return failed(kUsage, *problem);
+std::optional<int> writeFile(const std::string& path, const FileBytes& made) {
+  if (made.problem) return failed(kFileFailed, *made.problem);
+  if (const auto problem = writeWhole(path, made.bytes))
+    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", path),
+                                                           textParam("reason", *problem)}));
+  return std::nullopt;
+}
+
+// The design and everything that can be made of it, each under its own name.
+std::optional<int> writeAll(const std::string& folder, const OutputJob& job, const Drawer* drawer) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (error)
+    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", folder),
+                                                           textParam("reason", error.message())}));
+  const auto at = [&](const std::string& name) {
+    return (std::filesystem::path(folder) / name).string();
+  };
+  if (const auto code = writeFile(at("design.scye"), {designToJson(job.derived.draft.design), {}}))
+    return code;
+  for (const OutputFile& file : everyOutput(job.derived, drawer != nullptr))
+    if (const auto code =
+            writeFile(at(file.name), makeOutput(*file.output, job, file.format, drawer)))
+      return code;
   return std::nullopt;
 }
 
@@ -226,17 +238,17 @@ std::optional<int> writeOutputs(const Job& job, const Drawer* drawer) {
                        job.page,
                        job.worn,
                        today()};
+  if (job.folder)
+    if (const auto code = writeAll(*job.folder, what, drawer)) return code;
   for (const Output& output : job.outputs) {
     // What cannot be there is told, and the findings say why.
     if (output.kind->has && !output.kind->has(job.derived)) {
       tellLine(phrases().say(output.kind->none));
       continue;
     }
-    const FileBytes made = makeOutput(*output.kind, what, output.path, drawer);
-    if (made.problem) return failed(kFileFailed, *made.problem);
-    if (const auto problem = writeWhole(output.path, made.bytes))
-      return failed(kFileFailed, phrases().say("cli.write", {textParam("path", output.path),
-                                                             textParam("reason", *problem)}));
+    if (const auto code =
+            writeFile(output.path, makeOutput(*output.kind, what, output.path, drawer)))
+      return code;
   }
   return std::nullopt;
 }
@@ -282,7 +294,7 @@ int runDraft(std::span<const std::string> arguments, const Drawer* drawer) {
   Job job;
   if (const auto code = Reader(job, drawer != nullptr).read(arguments)) return *code;
   Design design;
-  if (const auto code = readDesign(job, design)) return *code;
+  if (const auto code = readDesign(job.file, job.settings, design)) return *code;
 
   job.derived = derive(design);
   job.allTried = deriveRemedies(design, job.derived, {.seconds = cpuSeconds});

@@ -245,6 +245,18 @@ FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat 
   return drawer->draw(sheetsOf(output, job, format), format, job.page);
 }
 
+std::vector<OutputFile> everyOutput(const Derived& derived, bool draws) {
+  std::vector<OutputFile> files;
+  for (const OutputInfo& output : allOutputs()) {
+    if (output.has && !output.has(derived)) continue;
+    for (const FileFormat format : output.formats)
+      if (draws || !info(format).drawn)
+        files.push_back(
+            {&output, format, std::string(output.key) + std::string(info(format).ending)});
+  }
+  return files;
+}
+
 FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, std::string_view path,
                      const Drawer* drawer) {
   if (const auto format = formatOf(output, path)) return makeOutput(output, job, *format, drawer);

@@ -64,6 +64,15 @@ struct OutputInfo {
 // ".svg", ".png"
 [[nodiscard]] std::vector<std::string> endingsOf(const OutputInfo& output);
 
+// One file of everything that can be made of a design.
+struct OutputFile {
+  const OutputInfo* output = nullptr;
+  FileFormat format{};
+  std::string name{}; // "schematic.svg"
+};
+// `draws`: there is a drawer.
+[[nodiscard]] std::vector<OutputFile> everyOutput(const Derived& derived, bool draws);
+
 // A file's bytes, or what went wrong, as a sentence.
 struct FileBytes {
   std::string bytes{};

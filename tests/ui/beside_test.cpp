@@ -3,6 +3,7 @@
 #include "window_fixture.h"
 
 #include "document/beside.h"
+#include "document/design_store.h"
 #include "fit/finding_card.h"
 #include "picture_file.h"
 #include "schematic/schematic.h"
@@ -181,6 +182,27 @@ TEST_F(BesideTheWindow, theWindowAnswersWhileALargePictureIsMade) {
   EXPECT_EQ(made.count(), 1) << window_->banner().text().toStdString();
   EXPECT_LT(worst.work, kAnswers);
   EXPECT_LT(worst.clock, kAnswers + 10 * idle.clock);
+}
+
+TEST_F(BesideTheWindow, everythingAndTheSizesOfATableAreWritten) {
+  KnitFiles& files = window_->workbench().knitFiles();
+  files.exportEverything(folder_.path());
+  EXPECT_TRUE(isMade(files.exports())) << window_->banner().text().toStdString();
+  for (const OutputFile& each : everyOutput(document().derived(), true))
+    EXPECT_GT(QFileInfo(file(each.name.c_str())).size(), 0) << each.name;
+  EXPECT_EQ(std::get<Design>(readDesign(file("design.scye"), builtinPhrases())),
+            document().design());
+
+  QFile table(file("wearers.csv"));
+  ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+  table.write("name,bust\nIda,94\nNell,118\n");
+  table.close();
+  files.exportSizes(file("wearers.csv"), file("sizes.csv"));
+  EXPECT_TRUE(isMade(files.exports())) << window_->banner().text().toStdString();
+  EXPECT_EQ(contents(file("sizes.csv")).count('\n'), 3);
+  files.exportSizes(file("none.csv"), file("no.csv"));
+  EXPECT_FALSE(isMade(files.exports()));
+  EXPECT_FALSE(QFile::exists(file("no.csv")));
 }
 
 TEST_F(BesideTheWindow, anExportCanBeGivenUpAndLeavesNoFile) {

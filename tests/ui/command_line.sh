@@ -173,4 +173,27 @@ left=$(find . -name '.*' -type f)
 ) || wrong "a design with much to find takes too long"
 [ -s slow.json ] || wrong 'its report is missing'
 
+
+# Everything into a folder, and the same design for a table of wearers.
+expect 0 '' draft jacket.scye --all everything
+for made in design.scye schematic.svg schematic.pdf schematic.png schematic.dxf template.pdf directions.html chart.pdf \
+  rows.csv report.json worn.png; do
+  [ -s "everything/$made" ] || wrong "everything/$made is missing"
+done
+expect 0 '' draft everything/design.scye --report again.json
+cmp -s a.json again.json || wrong 'the design in the folder is another'
+touch taken
+expect 3 'taken' draft jacket.scye --all taken
+printf 'name,bust\nIda,94\nNell,120\n' >wearers.csv
+expect 0 '' sizes jacket.scye wearers.csv --report sizes.csv
+[ "$(wc -l <sizes.csv)" -eq 3 ] || wrong 'not a line a wearer'
+printf 'name,bust\nIda,94\nBad,7\n' >wearers.csv
+expect 1 'line 3: Bust' sizes jacket.scye wearers.csv --report sizes.csv
+grep -q '^3,Bad,notRead' sizes.csv || wrong 'the bad line is not named'
+printf 'name,brust\n' >wearers.csv
+expect 3 'brust' sizes jacket.scye wearers.csv --report no.csv
+[ ! -e no.csv ] || wrong 'no.csv was written'
+expect 2 'report' sizes jacket.scye wearers.csv
+expect 3 'No such file' sizes jacket.scye none.csv --report no.csv
+
 exit "$bad"

@@ -106,6 +106,10 @@ TEST_F(FilesDisk, onAFullDiskNothingIsLostAndItIsSaid) {
   EXPECT_FALSE(isMade(knit.exports()));
   knit.exportTo(OutputId::RowList, of(disk / "a.csv"));
   EXPECT_FALSE(isMade(knit.exports()));
+  knit.exportEverything(of(disk.path()));
+  EXPECT_FALSE(isMade(knit.exports()));
+  knit.exportTo(OutputId::Template, of(disk / "blocking.pdf"));
+  EXPECT_FALSE(isMade(knit.exports()));
   window_->guide().saveSheet(of(disk / "sheet.pdf"));
   EXPECT_FALSE(isMade(window_->guide().exports()));
   EXPECT_EQ(QDir(of(disk.path())).entryList(QDir::Files | QDir::Hidden),

@@ -101,7 +101,7 @@ private:
     names_ = {folder_.path(), QStringLiteral("Scyewright"), QStringLiteral("demo.scye"),
               QStringLiteral("a.svg")};
     whole_ = {QStringLiteral("demo"), QStringLiteral("SVG"), QStringLiteral("PNG"),
-              QStringLiteral("PDF")};
+              QStringLiteral("PDF"), QStringLiteral("DXF")};
     // Qt's own, in the language that the made-up one counts by.
     for (const char* text : {"Scroll Left", "Scroll Right"})
       whole_.append(QCoreApplication::translate("QTabBar", text));
@@ -272,7 +272,7 @@ std::string withoutWhatIsTyped(std::string text) {
   return std::regex_replace(
       text,
       std::regex(
-          R"re("[^"]*"|scyewright( (draft|names|--\S+|\[--copy\]))?|--\S+|[|[(]*OUT\S*|\S*\.(scye|json|html|txt|svg|pdf|png|csv)\S*|/\S+|[A-Za-z.]+=\S*|true.( ?)a4.( ?)letter|pullover, jacket|front\|side\|back\|armhole|us\|uk|cm\|in|\bN\b)re"),
+          R"re("[^"]*"|scyewright( (draft|sizes|names|--\S+|\[--copy\]))?|--\S+|[|[(]*OUT\S*|\S*\.(scye|json|html|txt|svg|pdf|png|csv)\S*|/\S+|[A-Za-z.]+=\S*|true.( ?)a4.( ?)letter|pullover, jacket|front\|side\|back\|armhole|us\|uk|cm\|in|\bN\b|\bDIR\b)re"),
       "");
 }
 

@@ -2,6 +2,7 @@
 
 #include "document/disk.h"
 #include "export/sheet_painter.h"
+#include "io/design_file.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -147,13 +148,35 @@ QStringList endingsOf(OutputId output) {
   return endings;
 }
 
-std::optional<QString> exportOutput(OutputId output, const OutputJob& job, const QString& path) {
-  const PageDrawer drawer;
-  const FileBytes made = makeOutput(info(output), job, path.toStdString(), &drawer);
+namespace {
+
+std::optional<QString> written(const FileBytes& made, const QString& path) {
   if (made.problem) return QString::fromStdString(*made.problem);
   const auto problem = writeFile(path, made.bytes);
   if (!problem) return std::nullopt;
   return ExportText::tr("%1 could not be written: %2.").arg(path, *problem);
+}
+
+} // namespace
+
+std::optional<QString> exportOutput(OutputId output, const OutputJob& job, const QString& path) {
+  const PageDrawer drawer;
+  return written(makeOutput(info(output), job, path.toStdString(), &drawer), path);
+}
+
+std::optional<QString> exportEverything(const OutputJob& job, const QString& folder) {
+  const PageDrawer drawer;
+  const auto at = [&](const std::string& name) {
+    return folder + u'/' + QString::fromStdString(name);
+  };
+  if (auto problem = written({designToJson(job.derived.draft.design), {}}, at("design.scye")))
+    return problem;
+  for (const OutputFile& file : everyOutput(job.derived, true)) {
+    if (job.page.goOn && !job.page.goOn(0)) return givenUp();
+    if (auto problem = written(makeOutput(*file.output, job, file.format, &drawer), at(file.name)))
+      return problem;
+  }
+  return std::nullopt;
 }
 
 std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets, QPrinter& printer,

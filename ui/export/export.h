@@ -34,6 +34,9 @@ public:
 [[nodiscard]] std::optional<QString> exportOutput(OutputId output, const OutputJob& job,
                                                   const QString& path);
 
+// The design and everything that can be made of it, in a folder that is there.
+[[nodiscard]] std::optional<QString> exportEverything(const OutputJob& job, const QString& folder);
+
 // Makes a sheet for paper of that size, mm.
 using SheetMaker = std::function<Sheet(const Vec2& size)>;
 [[nodiscard]] std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets,

@@ -1,10 +1,13 @@
 #include "knitting/knit_files.h"
 
+#include "document/disk.h"
+#include "io/wearer_table.h"
 #include "knitting/directions_page.h"
 #include "knitting/knit_print.h"
 #include "look/save_dialog.h"
 #include "panels/panel_context.h"
 
+#include <QFileDialog>
 #include <QPrintDialog>
 #include <QPrinter>
 
@@ -27,6 +30,54 @@ void KnitFiles::ask(OutputId output) {
 
 void KnitFiles::exportTo(OutputId output, const QString& path) {
   exports_.add(output, path, document_, wordingOf(settings_), settings_.exportOptions());
+}
+
+void KnitFiles::askEverything() {
+  const QString folder = QFileDialog::getExistingDirectory(
+      parent_->window(), tr("A folder for everything"), settings_.lastFolder());
+  if (!folder.isEmpty()) exportEverything(folder);
+}
+
+void KnitFiles::exportEverything(const QString& folder) {
+  exports_.add(folder, [present = document_.present(), wording = wordingOf(settings_),
+                        page = settings_.exportOptions(), folder](const GoOn& goOn) {
+    const auto derived = present();
+    OutputJob job{*derived, wording, page, {}, today()};
+    job.page.goOn = goOn;
+    return scye::exportEverything(job, folder);
+  });
+}
+
+void KnitFiles::askSizes() {
+  const QString wearers = QFileDialog::getOpenFileName(
+      parent_->window(), tr("A table of wearers"), settings_.lastFolder(), tr("Tables (*.csv)"));
+  if (wearers.isEmpty()) return;
+  const QString path = askWhereToWrite(parent_->window(), tr("The table of their sizes"),
+                                       settings_.lastFolder() + u'/' + document_.suggestedName() +
+                                           u' ' + tr("sizes") + QStringLiteral(".csv"),
+                                       {QStringLiteral(".csv")});
+  if (!path.isEmpty()) exportSizes(wearers, path);
+}
+
+void KnitFiles::exportSizes(const QString& wearers, const QString& path) {
+  exports_.add(path,
+               [base = document_.design(), phrases = settings_.phrases(), wearers,
+                path](const GoOn& goOn) -> std::optional<QString> {
+                 const auto told = [&](const QString& file, const std::string& reason) {
+                   return phraseText(
+                       phrases, "cli.read",
+                       {textParam("file", file.toStdString()), textParam("reason", reason)});
+                 };
+                 const FileText csv = readPlainFile(wearers, kLargestTable);
+                 if (!csv.text) return told(wearers, csv.problem);
+                 const WearerTable table = readWearerTable(*csv.text, base, phrases);
+                 if (table.problem) return told(wearers, *table.problem);
+                 const auto sizes = sizesTable(table, goOn);
+                 if (!sizes) return givenUp();
+                 if (const auto problem = writeFile(path, sizes->csv))
+                   return told(path, problem->toStdString());
+                 return std::nullopt;
+               });
 }
 
 std::shared_ptr<QPrinter> KnitFiles::choose() {

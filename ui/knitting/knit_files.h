@@ -18,11 +18,15 @@ public:
 
   // Asks for the file's name first.
   void ask(OutputId output);
+  void askEverything(); // for a folder
+  void askSizes();      // for a table of wearers, then for the table of their sizes
   void printDirections();
   void printChart();
 
   // Made beside the window; `exports` tells how it went.
   void exportTo(OutputId output, const QString& path);
+  void exportEverything(const QString& folder);
+  void exportSizes(const QString& wearers, const QString& path);
   [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 private:

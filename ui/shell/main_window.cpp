@@ -168,6 +168,8 @@ void MainWindow::connectActions() {
     connect(action, &QAction::triggered, this, [this, what] { (workbench().knitFiles().*what)(); });
   };
   onFiles(a.printDirections, &KnitFiles::printDirections);
+  onFiles(a.everything, &KnitFiles::askEverything);
+  onFiles(a.wearerTable, &KnitFiles::askSizes);
   onFiles(a.printChart, &KnitFiles::printChart);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
   connect(a.drafting, &QAction::triggered, this, [this] { showStage(Stage::Drafting); });
