@@ -126,7 +126,7 @@ private:
 };
 
 // A break: two zigzag lines beside what was left out.
-Path zigzag(Vec2 from, const Vec2& to, const Vec2& sideways, double step) {
+Path zigzag(const Vec2& from, const Vec2& to, const Vec2& sideways, double step) {
   std::vector<Vec2> points{from};
   const double length = (to - from).norm();
   const int teeth = std::max(2, 2 * int(length / (2 * step)));

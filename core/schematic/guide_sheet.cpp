@@ -31,7 +31,7 @@ std::vector<std::string> broken(const std::string& text, double width, double he
   for (std::size_t from = 0; from < text.size();) {
     const std::size_t end = std::min(text.find(' ', from), text.size());
     const std::string word = text.substr(from, end - from);
-    if (!line.empty() && textWidth(line + " " + word, height) > width)
+    if (!line.empty() && textWidth(line, height) + textWidth(" " + word, height) > width)
       lines.push_back(std::move(line)), line.clear();
     line += (line.empty() ? "" : " ") + word;
     from = end + 1;

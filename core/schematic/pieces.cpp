@@ -81,11 +81,11 @@ private:
   }
   // A length as it is knitted where it is told as `told` (Rounded::key), else as it is drawn.
   [[nodiscard]] std::string textOf(double size, const char* told) const {
-    const std::string drawn = phrases_.length(size, o_.unit);
+    std::string drawn = phrases_.length(size, o_.unit);
     if (!o_.curves || !told) return drawn;
     for (const Rounded& r : o_.curves->rounded) {
       if (r.key != told) continue;
-      const std::string knitted = phrases_.length(r.knitted, o_.unit);
+      std::string knitted = phrases_.length(r.knitted, o_.unit);
       // What is worked out follows from the rest: nobody wanted it otherwise.
       const bool workedOut = r.field == workedField(g_.cap.unknown);
       if (workedOut || std::abs(r.knitted - r.wanted) <= r.grain + 1e-6) return knitted;

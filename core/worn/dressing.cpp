@@ -40,7 +40,7 @@ public:
     const double loose = std::max(0.0, 4 * side - 2 * kHalfTurn * std::sqrt(s.half * s.front));
     const double off = air_ + 0.5 * loose / (2 * kHalfTurn);
     const double depth = back ? -(s.back + off) : s.front + off;
-    const Vec3 round(std::sin(turn) * (s.half + off), worldY, std::cos(turn) * depth);
+    Vec3 round(std::sin(turn) * (s.half + off), worldY, std::cos(turn) * depth);
     if (at.y() <= under) return round;
     const Vec2 tip = p.shoulder.front(), neck = p.shoulder.back();
     const double slope = (neck.y() - tip.y()) / std::min(neck.x() - tip.x(), -1e-6);

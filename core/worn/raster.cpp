@@ -329,7 +329,7 @@ private:
             sum += colour_[std::size_t(y * n + j) * std::size_t(width_) + std::size_t(x * n + i)]
                        .cwiseMin(1.0f);
         for (int c = 0; c < 3; ++c)
-          image.rgb[out++] = std::uint8_t(std::max(0.0f, share * sum[c]) + 0.5f);
+          image.rgb[out++] = std::uint8_t(std::lround(std::max(0.0f, share * sum[c])));
       }
     return image;
   }

@@ -12,7 +12,7 @@ if [ $# -eq 0 ]; then
   # The ui is compiled eight files at a time, and is looked at so too.
   # shellcheck disable=SC2046 # one word a file
   set -- $(sed -n 's/.*"file": "\(.*\)".*/\1/p' "$build/compile_commands.json" |
-    grep -E '/(core|app)/[a-z_0-9/]*\.cpp$|/scye_ui\.dir/Unity/' | sort -u)
+    grep -E "^$PWD/(core|app)/[a-z_0-9/]*\.cpp\$|/scye_ui\.dir/Unity/" | sort -u)
 fi
 printf '%s\n' "$@" | xargs -P "$(getconf _NPROCESSORS_ONLN 2>/dev/null || echo 2)" -n 1 \
   clang-tidy --quiet -p "$build" --extra-arg=-Wno-unknown-warning-option --warnings-as-errors='*'
