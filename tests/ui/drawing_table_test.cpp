@@ -175,6 +175,16 @@ TEST_F(Handles, everyHandleWritesTheValueItStandsFor) {
   }
 }
 
+TEST_F(Handles, beyondDraftingTheDrawingIsOnlyLookedAt) {
+  ASSERT_TRUE(table().handles().place(PieceId::Back, "underarm"));
+  window_->workbench().setStage(Stage::Knitting);
+  settle();
+  EXPECT_FALSE(table().handles().place(PieceId::Back, "underarm"));
+  window_->workbench().setStage(Stage::Drafting);
+  settle();
+  EXPECT_TRUE(table().handles().place(PieceId::Back, "underarm"));
+}
+
 TEST_F(Handles, theCapsHeightIsTakenOnlyWhenItIsHers) {
   const QPoint crown = at(PieceId::Sleeve, "crown");
   const Design start = document().design();

@@ -195,6 +195,12 @@ void DrawingTable::zoomBy(double factor, const QPointF& about) {
   update();
 }
 
+void DrawingTable::setHandlesOffered(bool offered) {
+  handles_->setOffered(offered);
+  handles_->setPicture(picture_);
+  update();
+}
+
 void DrawingTable::zoomIn() {
   zoomBy(1.25, QRectF(rect()).center());
 }

@@ -21,6 +21,7 @@ public:
                QWidget* parent = nullptr);
 
   void fit();
+  void setHandlesOffered(bool offered); // false: it is only looked at
   void zoomIn();
   void zoomOut();
 

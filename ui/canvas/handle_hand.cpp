@@ -24,6 +24,10 @@ HandleHand::HandleHand(Document& document, Attention& attention, Settings& setti
                        QObject* parent)
     : QObject(parent), document_(document), attention_(attention), settings_(settings) {}
 
+void HandleHand::setOffered(bool offered) {
+  offered_ = offered;
+}
+
 void HandleHand::setPicture(const Picture& picture) {
   const auto keyOf = [&](int i) {
     const bool there = i >= 0 && i < int(spots_.size());
@@ -38,7 +42,7 @@ void HandleHand::setPicture(const Picture& picture) {
                                  ? onStitches(derived.draft, derived.knit)
                                  : document_.draft();
   for (const Group& group : picture.groups)
-    if (group.piece)
+    if (group.piece && offered_)
       for (Handle& handle : pieceHandles(draft, *group.piece)) {
         const Vec2 at = group.origin + handle.at;
         spots_.push_back({*group.piece, std::move(handle), at});

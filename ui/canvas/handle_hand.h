@@ -21,6 +21,7 @@ public:
   HandleHand(Document& document, Attention& attention, Settings& settings, QObject* parent);
 
   void setPicture(const Picture& picture); // where the pieces lie now
+  void setOffered(bool offered);           // with the next picture
   // Pixels; `reach` how far from a handle the pointer may be.
   void hover(const QPointF& at, const PictureView& view, double reach);
   void leave();
@@ -69,7 +70,7 @@ private:
   std::vector<Spot> spots_;
   int hot_ = -1, chosen_ = -1; // under the pointer; by the keyboard
   std::optional<Held> held_;
-  bool shown_ = false;
+  bool shown_ = false, offered_ = true;
   int run_ = 0;
 };
 

@@ -40,11 +40,15 @@ void EaseStrip::refresh() {
   const Design& design = context_.document.design();
   const Field field = workedField(design.as<WorkedOut>());
   const bool apart = !isInHand(field); // else its own slider says so
-  const Sizes& sizes = context_.document.draft().sizes;
+  // As it is knitted, once that is known.
+  double value = context_.document.draft().sizes[field];
+  if (!context_.document.isStale())
+    for (const Rounded& r : context_.document.derived().knit.rounded)
+      if (r.field == field) value = r.knitted;
   worked_->setText(
-      tr("%1 %2, worked out for you")
+      tr("%1\n%2\nworked out for you")
           .arg(fieldName(context_.phrases(), field),
-               shownValue(context_.phrases(), field, sizes[field], context_.settings.unit())));
+               shownValue(context_.phrases(), field, value, context_.settings.unit())));
   if (apart != worked_->isHidden()) return;
   worked_->setVisible(apart);
   updateGeometry();
@@ -61,7 +65,7 @@ int EaseStrip::arrange(int width, bool place) const {
   }
   least = std::max(least, 16 * gap);
   const bool apart = !worked_->isHidden();
-  const int aside = apart ? 13 * gap + between : 0;
+  const int aside = apart ? 17 * gap + between : 0;
   int perRow = int(dials_.size());
   while (perRow > 1 && perRow * least + (perRow - 1) * between + (perRow == 4 ? aside : 0) > room)
     perRow /= 2;

@@ -75,6 +75,7 @@ void Workbench::takeStage() {
   const bool drafting = area_->stage() == Stage::Drafting;
   panel_->setVisible(drafting);
   ease_->setVisible(drafting);
+  table_->setHandlesOffered(drafting);
   Q_EMIT stageShown(area_->stage());
 }
 
