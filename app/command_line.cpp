@@ -5,6 +5,7 @@
 #include "model/phrases.h"
 #include "sizes_command.h"
 #include "terminal.h"
+#include "work_command.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
@@ -86,6 +87,11 @@ int tellHelp() {
   for (const OptionHelp& option : draftOptions())
     help += helpLine(6, option.option, option.words);
   help += helpLine(2, "scyewright sizes FILE.scye TABLE.csv --report OUT.csv", say("sizes"));
+  help += helpLine(2, "scyewright place FILE.scye ...", say("place"));
+  help += helpLine(6, "--piece PIECE [--row N]", say("place.row"));
+  help += helpLine(2, "scyewright refit FILE.scye ...", say("refit"));
+  help += helpLine(6, "--with measured.NAME=VALUE", say("refit.with"));
+  help += helpLine(6, "--save", say("refit.save"));
   help += helpLine(2, "scyewright names", say("names"));
   help += "  scyewright --help, --version\n\n" + wrapped(say("codes"), 0);
   tell(help);
@@ -142,6 +148,11 @@ std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer) {
     const auto rest = std::span(arguments).subspan(1);
     return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runSizes(rest);
   }
+  for (const auto& [name, run] : {std::pair("place", &runPlace), std::pair("refit", &runRefit)})
+    if (first == name) {
+      const auto rest = std::span(arguments).subspan(1);
+      return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : run(rest);
+    }
   if (first == "names") return listNames();
   if (asksHelp(first)) return tellHelp();
   if (first != "--version") return window();

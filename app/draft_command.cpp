@@ -2,7 +2,6 @@
 
 #include "command_line.h"
 #include "garment/verdict.h"
-#include "io/design_file.h"
 #include "io/files.h"
 #include "read_design.h"
 #include "terminal.h"
@@ -222,7 +221,7 @@ std::optional<int> writeAll(const std::string& folder, const OutputJob& job, con
   const auto at = [&](const std::string& name) {
     return (std::filesystem::path(folder) / name).string();
   };
-  if (const auto code = writeFile(at("design.scye"), {designToJson(job.derived.draft.design), {}}))
+  if (const auto code = writeFile(at("design.scye"), {designToJson(job.derived.draft.design, job.derived.work), {}}))
     return code;
   for (const OutputFile& file : everyOutput(job.derived, drawer != nullptr))
     if (const auto code =
@@ -294,9 +293,10 @@ int runDraft(std::span<const std::string> arguments, const Drawer* drawer) {
   Job job;
   if (const auto code = Reader(job, drawer != nullptr).read(arguments)) return *code;
   Design design;
-  if (const auto code = readDesign(job.file, job.settings, design)) return *code;
+  Work work;
+  if (const auto code = readDesign(job.file, job.settings, design, &work)) return *code;
 
-  job.derived = derive(design);
+  job.derived = derive(design, LengthUnit::Centimetre, work);
   job.allTried = deriveRemedies(design, job.derived, {.seconds = cpuSeconds});
   if (const auto code = writeOutputs(job, drawer)) return *code;
   tellFindings(job);

@@ -9,7 +9,7 @@
 namespace scye {
 
 std::optional<int> readDesign(const std::string& path, const std::vector<std::string>& settings,
-                              Design& design) {
+                              Design& design, Work* work) {
   const Phrases& phrases = environmentPhrases();
   // No more than the reader needs to name the line where it is too long.
   const FileText file = readFirst(path, kLargestDesign + 1);
@@ -23,6 +23,7 @@ std::optional<int> readDesign(const std::string& path, const std::vector<std::st
                               {textParam("file", path), numberParam("line", read.problem.line),
                                textParam("reason", read.problem.reason)}));
   design = std::move(*read.design);
+  if (work) *work = std::move(read.work);
   for (const std::string& setting : settings)
     if (auto problem = applySetting(design, setting, phrases)) return failed(kUsage, *problem);
   return std::nullopt;

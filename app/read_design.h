@@ -1,7 +1,7 @@
 // The design that a command is about.
 #pragma once
 
-#include "model/design.h"
+#include "progress/work.h"
 
 #include <optional>
 #include <string>
@@ -12,6 +12,7 @@ namespace scye {
 // Reads the file, then changes what `settings` say (io/setting.h). Returns an exit code where it
 // cannot, which has been told.
 [[nodiscard]] std::optional<int>
-readDesign(const std::string& file, const std::vector<std::string>& settings, Design& design);
+readDesign(const std::string& file, const std::vector<std::string>& settings, Design& design,
+           Work* work = nullptr); // what is knitted of it
 
 } // namespace scye

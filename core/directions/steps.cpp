@@ -319,7 +319,7 @@ bool isTight(const std::vector<Action>& actions, Stitches after) {
 
 PieceSteps stepsOf(const KnitPiece& piece, const StitchSize& size) {
   if (piece.rows.empty()) return {piece.id, 0, {}};
-  return PieceTeller(piece, size).told();
+  return PieceTeller(piece, piece.size.height > 0 ? piece.size : size).told();
 }
 
 } // namespace scye

@@ -84,6 +84,7 @@ struct PieceSteps {
   std::vector<Part> parts;
 };
 
+// `size`: of a piece that has no fabric of its own.
 [[nodiscard]] PieceSteps stepsOf(const KnitPiece& piece, const StitchSize& size);
 
 } // namespace scye

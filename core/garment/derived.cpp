@@ -73,11 +73,15 @@ std::uint64_t markOf(const GarmentDraft& g, const KnitGarment& k, const PickUps&
 
 } // namespace
 
-Derived derive(const Design& design, LengthUnit typed) {
+Derived derive(const Design& design, LengthUnit typed, const Work& work) {
   Derived d;
   d.typed = typed;
   d.draft = draftGarment(design);
   d.knit = knitGarment(d.draft);
+  if (!work.pieces.empty()) {
+    d.designed = d.knit;
+    d.knit = presentGarment(d.draft, std::move(d.knit), work);
+  }
   d.makingUp = makingUp(d.draft, d.knit);
   d.directions = directionsFor(d.draft, d.knit, d.makingUp);
   d.gauge = gaugeReport(design);

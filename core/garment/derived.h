@@ -7,6 +7,7 @@
 #include "directions/directions.h"
 #include "garment/remedies.h"
 #include "knit/gauge_effect.h"
+#include "progress/present.h"
 
 #include <optional>
 
@@ -14,7 +15,8 @@ namespace scye {
 
 struct Derived {
   GarmentDraft draft;
-  KnitGarment knit;
+  KnitGarment knit;                    // as it is being knitted
+  std::optional<KnitGarment> designed; // as the design alone has it, where work has been begun
   MakingUp makingUp;
   Directions directions;
   GaugeReport gauge;
@@ -24,7 +26,13 @@ struct Derived {
       findings; // of every stage: advice on measurements, draft, knitting; see deriveRemedies()
 };
 
-[[nodiscard]] Derived derive(const Design& design, LengthUnit typed = LengthUnit::Centimetre);
+// `work`: what of it is knitted already.
+[[nodiscard]] Derived derive(const Design& design, LengthUnit typed = LengthUnit::Centimetre,
+                             const Work& work = {});
+// What the design alone asks for.
+[[nodiscard]] inline const KnitGarment& designedIn(const Derived& derived) {
+  return derived.designed ? *derived.designed : derived.knit;
+}
 // The findings of draft and knitting alone, for remedies: advice brings its own.
 [[nodiscard]] Findings findingsOf(const Design& design);
 // The chain that remedies are tried on: all that can find fault, advice on measurements included.

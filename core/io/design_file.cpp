@@ -2,11 +2,12 @@
 
 #include "io/design_reader.h"
 #include "io/json_number.h"
+#include "io/work_file.h"
 #include "model/plain_text.h"
 
 namespace scye {
 
-std::string designToJson(const Design& design) {
+std::string designToJson(const Design& design, const Work& work) {
   using Json = nlohmann::ordered_json;
   Json file;
   file["format"] = kDesignFormat;
@@ -40,6 +41,7 @@ std::string designToJson(const Design& design) {
       entry[std::string(number.key)] = jsonNumber(swatch.*number.value);
     file["swatches"].push_back(std::move(entry));
   }
+  if (!work.empty()) file["work"] = workToJson(work);
   return plainJson(file.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 

@@ -1,7 +1,7 @@
 // The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it;
 // whatever was not touched is filled in afresh when it is opened.
 //
-//   {"format": "scyewright-design", "version": 2,
+//   {"format": "scyewright-design", "version": 3,
 //    "title": "...", "wearer": "...", "notes": "...",
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
 //    also
@@ -26,6 +26,7 @@
 
 #include "model/design.h"
 #include "model/phrases.h"
+#include "progress/work.h"
 
 #include <string>
 #include <string_view>
@@ -42,11 +43,12 @@ struct FileProblem {
 
 struct DesignRead {
   std::optional<Design> design; // absent: see the problem
+  Work work;
   FileProblem problem;
 };
 
 // Control characters and those that turn the direction of writing stand as \u escapes.
-[[nodiscard]] std::string designToJson(const Design& design);
+[[nodiscard]] std::string designToJson(const Design& design, const Work& work = {});
 [[nodiscard]] DesignRead designFromJson(std::string_view text, const Phrases& phrases);
 
 } // namespace scye

@@ -106,17 +106,28 @@ void DesignReader::refuseSize() {
 
 DesignRead DesignReader::result() {
   const auto refused = [&](int line, std::string_view phrase, const Params& params = {}) {
-    return DesignRead{{}, {line, phrases_.say(phrase, params)}};
+    return DesignRead{{}, {}, {line, phrases_.say(phrase, params)}};
   };
   if (format_ == kDesignFormat && version_ > kDesignVersion)
     return refused(versionLine_, "file.newer",
                    {numberParam("version", version_), numberParam("known", kDesignVersion)});
   if (format_ != kDesignFormat && !syntax_)
     return refused(problem_ ? problem_->line : 1, "file.notDesign");
-  if (problem_) return {{}, *problem_};
+  if (problem_) return {{}, {}, *problem_};
   if (version_ == 0) return refused(1, "file.noVersion");
-  if (version_ == 1) return {fromVersion1(design_, fillFromSaid_), {}};
-  return {std::move(design_), {}};
+  Work work;
+  if (work_.root().kind == JsonNode::Kind::Group) {
+    auto read =
+        workFromTree(work_.root(), [this](const char* at, std::string_view phrase, Params params) {
+          for (Param& param : params)
+            if (param.kind == Param::Kind::Text) param.text = quoted(param.text);
+          refuseAt(at, phrase, params);
+        });
+    if (!read) return {{}, {}, *problem_};
+    work = std::move(*read);
+  }
+  if (version_ == 1) return {fromVersion1(design_, fillFromSaid_), std::move(work), {}};
+  return {std::move(design_), std::move(work), {}};
 }
 
 bool DesignReader::wrongType() {
@@ -175,6 +186,8 @@ bool DesignReader::number(double n) {
   } else if (at(Place::Measurement) && key_ == "value") {
     measured_ = n;
     accepted(*fieldByKey(measurement_), n);
+  } else if (at(Place::Work)) {
+    return worked({.kind = JsonNode::Kind::Number, .number = n});
   } else if (at(Place::Swatch)) {
     for (const SwatchNumber& number : swatchNumbers())
       if (number.key == key_) {
@@ -189,7 +202,22 @@ bool DesignReader::number(double n) {
   return true;
 }
 
+bool DesignReader::worked(JsonNode value) {
+  if (problem_ || work_.value(std::move(value), here())) return true;
+  syntax_ = true;
+  refuse("file.workTooLarge");
+  return false;
+}
+
+bool DesignReader::openWork(JsonNode::Kind kind) {
+  if (problem_ || work_.open(kind, here())) return open(Place::Work);
+  syntax_ = true;
+  refuse("file.workTooLarge");
+  return false;
+}
+
 bool DesignReader::string(const std::string& text) {
+  if (at(Place::Work)) return worked({.kind = JsonNode::Kind::Text, .text = text});
   if (at(Place::Root)) {
     if (key_ == "format") return format_ = text, true;
     if (const auto member = textOf(key_)) return design_.*member = text, true;
@@ -239,6 +267,7 @@ bool DesignReader::known(Place place, const std::string& key) const {
            std::any_of(swatchNumbers().begin(), swatchNumbers().end(),
                        [&](const SwatchNumber& n) { return n.key == key; });
   case Place::Swatches:
+  case Place::Work:
     break;
   case Place::Unknown:
     break;
@@ -251,13 +280,14 @@ DesignReader::Place DesignReader::placeOf(const std::string& key) const {
   if (key == "measurements") return Place::Measurements;
   if (key == "values") return Place::Values;
   if (key == "swatches") return Place::Swatches;
+  if (key == "work") return Place::Work;
   return Place::Unknown;
 }
 
 // Goes a bracket deeper; false ends the reading.
 bool DesignReader::open(Place next) {
-  // Twice what a design has: a newer one may go a little deeper and be called newer.
-  constexpr std::size_t kDeepest = 8;
+  // More than a design has: a newer one may go a little deeper and be called newer.
+  constexpr std::size_t kDeepest = 12;
   if (places_.size() == kDeepest) {
     refuseSyntax(here(), "file.tooDeep");
     return false;
@@ -268,6 +298,8 @@ bool DesignReader::open(Place next) {
 }
 
 bool DesignReader::StartObject() {
+  if (at(Place::Work) || (at(Place::Root) && placeOf(key_) == Place::Work))
+    return openWork(JsonNode::Kind::Group);
   Place next = Place::Unknown;
   if (places_.empty()) {
     next = Place::Root;
@@ -293,6 +325,7 @@ bool DesignReader::StartObject() {
 
 bool DesignReader::key(const std::string& key) {
   key_ = key;
+  if (at(Place::Work)) work_.key(key);
   if (!known(places_.back(), key_))
     refuse("file.unknownKey", {textParam("key", quoted(key_))});
   else if (!problem_ && !seen_.back().insert(key_).second)
@@ -301,6 +334,7 @@ bool DesignReader::key(const std::string& key) {
 }
 
 bool DesignReader::EndObject(rapidjson::SizeType) {
+  if (at(Place::Work) && !problem_) work_.close();
   if (at(Place::Measurement)) {
     if (!measured_)
       refuse("file.noValue", {textParam("key", measurement_)});
@@ -313,12 +347,14 @@ bool DesignReader::EndObject(rapidjson::SizeType) {
 }
 
 bool DesignReader::StartArray() {
+  if (at(Place::Work)) return openWork(JsonNode::Kind::List);
   const bool swatches = at(Place::Root) && placeOf(key_) == Place::Swatches;
   if (!swatches) wrongType();
   return open(swatches ? Place::Swatches : Place::Unknown);
 }
 
 bool DesignReader::EndArray(rapidjson::SizeType) {
+  if (at(Place::Work) && !problem_) work_.close();
   places_.pop_back();
   seen_.pop_back();
   return true;

@@ -4,6 +4,8 @@
 #pragma once
 
 #include "io/design_file.h"
+#include "io/json_tree.h"
+#include "io/work_file.h"
 #include "model/enum_keys.h"
 
 #include <array>
@@ -16,7 +18,7 @@
 namespace scye {
 
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
-inline constexpr int kDesignVersion = 2; // 1 is read too, see design_v1.h
+inline constexpr int kDesignVersion = 3; // 1 and 2 are read too; of 1 see design_v1.h
 inline constexpr EnumKeys<Source, Source::Garment> kSourceKeys{
     {{Source::Body, "body"}, {Source::Garment, "garment"}}};
 inline constexpr EnumKeys<SwatchReading::Use, SwatchReading::Use::OtherPattern> kSwatchUseKeys{{
@@ -42,8 +44,10 @@ public:
   [[nodiscard]] DesignRead read();
 
   // The parser's events; false ends the reading.
-  bool Null() { return wrongType(); }
-  bool Bool(bool) { return wrongType(); }
+  bool Null() { return at(Place::Work) ? worked({}) : wrongType(); }
+  bool Bool(bool) {
+    return at(Place::Work) ? worked({.kind = JsonNode::Kind::Truth}) : wrongType();
+  }
   bool Int(int n) { return number(n); }
   bool Uint(unsigned n) { return number(n); }
   bool Int64(std::int64_t n) { return number(double(n)); }
@@ -70,6 +74,7 @@ private:
     Values,
     Swatches,
     Swatch,
+    Work, // and all within it
     Unknown
   };
 
@@ -88,6 +93,8 @@ private:
   [[nodiscard]] bool known(Place p, const std::string& key) const;
   [[nodiscard]] Place placeOf(const std::string& key) const;
   bool open(Place next);
+  bool worked(JsonNode value); // a value within the work
+  bool openWork(JsonNode::Kind kind);
   bool wrongType();
   bool accepted(Field field, double value);
   bool accepted(Field field, double value, Source where);
@@ -111,6 +118,7 @@ private:
   Source source_ = Source::Body;
 
   Design design_;
+  JsonTree work_{kMostWorkValues};
   std::optional<std::string> format_;
   double version_ = 0;
   int versionLine_ = 0;

@@ -46,24 +46,6 @@ bool closesAll(const RowLine& line, double before) {
   });
 }
 
-// Whether there are stitches in every row and none at the end of each side.
-bool worksOut(const KnitPiece& piece) {
-  for (const Section& s : piece.sections) {
-    const bool splits = s.id == SectionId::Body && piece.sections.size() > 1;
-    double before = s.rightEdge - s.leftEdge;
-    for (const RowLine& line : piece.rows) {
-      if (line.section != s.id) continue;
-      if (!closesAll(line, before)) return false;
-      before = line.rightEdge - line.leftEdge;
-      const double stitches = line.rightEdge - line.leftEdge;
-      const bool last = line.row == s.last && !splits;
-      if (last ? std::abs(stitches) > 1e-9 : stitches < 0.5) return false;
-      if (!last && !canBeShaped(line)) return false;
-    }
-  }
-  return true;
-}
-
 class Knitting {
 public:
   explicit Knitting(const GarmentDraft& g) : g_(g) {
@@ -133,18 +115,8 @@ private:
                                   option.front.curves.end());
       request.options.push_back(std::move(option));
     }
-    request.cap = {.size = l.size,
-                   .widths = sleeveWidths(l, g_),
-                   .selvedge = Stitches(l.selvedge),
-                   .crown = 2 * g_.cap.back.crownHalf,
-                   .lowerFullness = g_.cap.back.lowerFullness,
-                   .upperFullness = g_.cap.back.upperFullness,
-                   .front = {.lean = -g_.cap.lean},
-                   .back = {.lean = g_.cap.lean},
-                   .ease = k_.easeWanted,
-                   .style = style};
-    if (const double total = g_.cap.cap(); g_.cap.lean == 0 && total > 0)
-      request.backShare = (g_.cap.capBack - g_.cap.crownMark) / total;
+    request.cap = capRequest(g_, l);
+    request.backShare = uprightBackShare(g_);
     ScyeShaping shaping = shapeScye(request);
     k_.backArmhole = std::move(shaping.back), k_.frontArmhole = std::move(shaping.front);
     k_.cap = std::move(shaping.cap);
@@ -172,6 +144,23 @@ private:
 
 } // namespace
 
+bool worksOut(const KnitPiece& piece) {
+  for (const Section& s : piece.sections) {
+    const bool splits = s.id == SectionId::Body && piece.sections.size() > 1;
+    double before = s.rightEdge - s.leftEdge;
+    for (const RowLine& line : piece.rows) {
+      if (line.section != s.id) continue;
+      if (!closesAll(line, before)) return false;
+      before = line.rightEdge - line.leftEdge;
+      const double stitches = line.rightEdge - line.leftEdge;
+      const bool last = line.row == s.last && !splits;
+      if (last ? std::abs(stitches) > 1e-9 : stitches < 0.5) return false;
+      if (!last && !canBeShaped(line)) return false;
+    }
+  }
+  return true;
+}
+
 const KnitPiece* KnitGarment::piece(PieceId id) const {
   const auto at =
       std::find_if(pieces.begin(), pieces.end(), [&](const KnitPiece& p) { return p.id == id; });
@@ -181,6 +170,25 @@ const KnitPiece* KnitGarment::piece(PieceId id) const {
 double KnitGarment::mismatch() const {
   const double l = left.mismatch(easeWanted), r = right.mismatch(easeWanted);
   return std::abs(l) > std::abs(r) ? l : r;
+}
+
+CapRequest capRequest(const GarmentDraft& g, const Lattice& l) {
+  return {.size = l.size,
+          .widths = sleeveWidths(l, g),
+          .selvedge = Stitches(l.selvedge),
+          .crown = 2 * g.cap.back.crownHalf,
+          .lowerFullness = g.cap.back.lowerFullness,
+          .upperFullness = g.cap.back.upperFullness,
+          .front = {.lean = -g.cap.lean},
+          .back = {.lean = g.cap.lean},
+          .ease = g.cap.easeWanted,
+          .style = styleOf(g)};
+}
+
+std::optional<double> uprightBackShare(const GarmentDraft& g) {
+  const double total = g.cap.cap();
+  if (g.cap.lean != 0 || !(total > 0)) return std::nullopt;
+  return (g.cap.capBack - g.cap.crownMark) / total;
 }
 
 KnitGarment knitGarment(const GarmentDraft& draft) {

@@ -23,11 +23,13 @@ struct KnitPiece {
   int splitRow = -1;    // RS, where a neck or slit divides the piece
   int neckRow = -1;     // the first neck bind-off or decrease
   int crownRow = -1;
+  StitchSize size; // of the fabric it is planned in; zero: the garment's
 
   [[nodiscard]] Stitches castOn() const {
     return rows.empty() ? Stitches(0) : rows.front().stitches();
   }
   [[nodiscard]] int lastRow() const; // the highest row of any section
+  bool operator==(const KnitPiece&) const = default;
 };
 
 // Wanted against knitted, cm.
@@ -63,6 +65,15 @@ struct KnitGarment {
   [[nodiscard]] const KnitPiece* piece(PieceId id) const;
   [[nodiscard]] double mismatch() const; // the larger of both sides, cm, signed
 };
+
+// What is asked of the cap; its underarms and the armholes are still to be filled in.
+[[nodiscard]] CapRequest capRequest(const GarmentDraft& draft, const Lattice& lattice);
+// Of an upright cap: the back half's share of its whole edge.
+[[nodiscard]] std::optional<double> uprightBackShare(const GarmentDraft& draft);
+
+// Whether there are stitches in every row for what is worked in it, and none at the end of each
+// side.
+[[nodiscard]] bool worksOut(const KnitPiece& piece);
 
 // Finer than this no one knits by hand, and the search for a cap would take long.
 inline constexpr double kFinestGauge = 60; // stitches in 10 cm

@@ -69,6 +69,7 @@ struct Section {
   double leftEdge = 0, rightEdge = 0; // before row `first`
   std::vector<Act> acts;              // by row; in one row right before left
   int waiting = 0;                    // stitches beyond its turns before row `first`
+  bool operator==(const Section&) const = default;
 };
 
 struct RowLine {

@@ -18,9 +18,11 @@ namespace scye::test {
       if (const auto value = read.design->given(Field(i));
           value && check(Field(i), *value, read.design->source(Field(i))))
         return "took a value that check() refuses";
-    const DesignRead again = designFromJson(designToJson(*read.design), builtinPhrases());
+    const DesignRead again =
+        designFromJson(designToJson(*read.design, read.work), builtinPhrases());
     if (!again.design) return "its own writing was refused: " + again.problem.reason;
-    if (*again.design != *read.design) return "changed when written and read back";
+    if (*again.design != *read.design || again.work != read.work)
+      return "changed when written and read back";
     return std::nullopt;
   }
   const std::string& reason = read.problem.reason;

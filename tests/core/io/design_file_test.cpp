@@ -41,7 +41,7 @@ const std::vector<BadFile>& badFiles() {
       {"no version", "{\"format\": \"scyewright-design\"}", 1, "version"},
       {"version of no kind", "{\"format\": \"scyewright-design\",\n\"version\": 0.5}", 2,
        "version"},
-      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 3, \"title\": \"\"}", 2,
+      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 4, \"title\": \"\"}", 2,
        "newer version"},
       {"newer version after things unknown",
        "{\"colours\": [{\"a\": {}}],\n\"version\": 7,\n\"format\": \"scyewright-design\"}", 2,

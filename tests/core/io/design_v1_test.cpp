@@ -79,7 +79,7 @@ TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
 TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
   const Design d = readDesign(kBefore[0].inside);
   const std::string text = designToJson(d);
-  EXPECT_NE(text.find("\"version\": 2"), std::string::npos);
+  EXPECT_NE(text.find("\"version\": 3"), std::string::npos);
   EXPECT_EQ(designFromJson(text, builtinPhrases()).design, d);
 }
 

@@ -1,0 +1,195 @@
+#include "work_command.h"
+
+#include "command_line.h"
+#include "garment/derived.h"
+#include "io/files.h"
+#include "io/measured_setting.h"
+#include "io/setting.h"
+#include "progress/progress_words.h"
+#include "read_design.h"
+#include "terminal.h"
+
+#include <CLI/CLI.hpp>
+#include <charconv>
+
+namespace scye {
+namespace {
+
+const Phrases& phrases() {
+  return environmentPhrases();
+}
+
+int usage(std::string_view phrase, const Params& params) {
+  return failed(kUsage,
+                phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
+}
+
+struct Written {
+  std::string file, unit = "cm", terms = "us";
+  std::optional<std::string> piece, row, section;
+  std::vector<std::string> settings;
+  bool save = false;
+  [[nodiscard]] LengthUnit lengths() const {
+    return unit == "in" ? LengthUnit::Inch : LengthUnit::Centimetre;
+  }
+  [[nodiscard]] Wording wording() const { return {phrases(), terms, lengths()}; }
+};
+
+std::optional<int> parsed(CLI::App& app, Written& written, std::span<const std::string> arguments) {
+  app.set_help_flag();
+  app.allow_extras();
+  app.add_option("FILE.scye", written.file);
+  app.add_option("--unit", written.unit);
+  app.add_option("--terms", written.terms);
+  try {
+    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+  } catch (const CLI::ParseError& e) {
+    const std::string what = e.what();
+    return usage("cli.missingValue", {textParam("option", what.substr(0, what.find(':')))});
+  }
+  for (const std::string& left : app.remaining())
+    return left.starts_with("-") ? usage("cli.unknownOption", {textParam("option", left)})
+                                 : usage("cli.extraFile", {textParam("file", left)});
+  if (written.file.empty()) return usage("cli.noFile", {});
+  const auto pick = [](const char* name, const std::string& value, const char* a,
+                       const char* b) -> std::optional<int> {
+    if (value == a || value == b) return std::nullopt;
+    return usage("cli.option", {textParam("option", name), textParam("value", value),
+                                textParam("options", std::string(a) + ", " + b)});
+  };
+  if (auto code = pick("--unit", written.unit, "cm", "in")) return code;
+  return pick("--terms", written.terms, "us", "uk");
+}
+
+std::optional<int> save(const Written& written, const Design& design, const Work& work) {
+  if (const auto problem = writeWhole(written.file, designToJson(design, work)))
+    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", written.file),
+                                                           textParam("reason", *problem)}));
+  return std::nullopt;
+}
+
+std::string joinedKeys(const std::vector<PieceId>& pieces) {
+  std::vector<std::string> keys;
+  for (const PieceId piece : pieces)
+    keys.emplace_back(pieceKey(piece));
+  return phrases().rules().commas(keys);
+}
+
+void tellPlace(const KnitPiece& plan, PieceId id, int worked, const Written& written) {
+  const Words words(written.wording());
+  const Place place = placeOf(plan, worked);
+  const std::string name = workPieceName(phrases(), id);
+  if (!place.now) {
+    tellLine(phrases().say("place.finished", {textParam("piece", name)}));
+    return;
+  }
+  const RowToWork& now = *place.now;
+  tellLine(phrases().say(now.row == 0              ? "place.line.castOn"
+                         : now.before == now.after ? "place.line.same"
+                                                   : "place.line",
+                         {textParam("piece", name), textParam("row", rowName(words, now)),
+                          textParam("what", phrases().rules().capitalised(doText(words, now))),
+                          numberParam("before", now.before.value()),
+                          numberParam("after", now.after.value())}));
+  if (const std::string edges = edgeText(words, now); !edges.empty())
+    tellLine("  " + phrases().say("place.edges", {textParam("edge", edges)}));
+  if (place.repeat)
+    tellLine("  " + phrases().rules().capitalised(repeatText(phrases(), *place.repeat)) + ".");
+  tellLine("  " + phrases().rules().capitalised(toEventText(words, place)) + ".");
+  tellLine("  " + phrases().say("place.left", {numberParam("rows", place.rowsLeft()),
+                                               percentParam("share", place.share)}));
+}
+
+// A row as it was written, as a line of the plan; or why not.
+std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& line) {
+  int row = 0;
+  const char* end = written.row->data() + written.row->size();
+  const auto read = std::from_chars(written.row->data(), end, row);
+  std::optional<SectionId> section;
+  for (const SectionId id : {SectionId::Body, SectionId::Right, SectionId::Left})
+    if (written.section == sectionKey(id)) section = id;
+  if (written.section && !section)
+    return usage("cli.option",
+                 {textParam("option", "--section"), textParam("value", *written.section),
+                  textParam("options", "body, right, left")});
+  std::optional<int> found;
+  if (read.ec == std::errc() && read.ptr == end) {
+    found = lineOf(p.plan, row, section, p.worked);
+    if (!found && row == p.plan.lastRow() + 1) found = int(p.plan.rows.size());
+  }
+  if (found) return line = *found, std::nullopt;
+  return failed(kUsage,
+                phrases().say("place.noRow", {textParam("piece", workPieceName(phrases(), p.piece)),
+                                              textParam("row", *written.row),
+                                              numberParam("last", p.plan.lastRow()),
+                                              numberParam("past", p.plan.lastRow() + 1)}));
+}
+
+std::optional<int> setPlace(const Written& written, const DesignRead& read, const Derived& derived,
+                            PieceId id) {
+  Work work = read.work;
+  PieceWork* p = workOn(work, derived.knit, designedIn(derived), id);
+  if (auto code = lineAsked(written, *p, p->worked)) return code;
+  if (auto code = save(written, *read.design, work)) return code;
+  tellPlace(p->plan, id, p->worked, written);
+  return std::nullopt;
+}
+
+} // namespace
+
+int runPlace(std::span<const std::string> arguments) {
+  CLI::App app;
+  Written written;
+  app.add_option("--piece", written.piece);
+  app.add_option("--row", written.row);
+  app.add_option("--section", written.section);
+  if (const auto code = parsed(app, written, arguments)) return *code;
+  DesignRead read;
+  if (const auto code = readDesignFile(written.file, read)) return *code;
+  const Derived derived = derive(*read.design, LengthUnit::Centimetre, read.work);
+  const std::vector<PieceId> all = piecesToKnit(derived.knit);
+  std::vector<PieceId> asked = all;
+  if (written.piece) {
+    const auto id = pieceByKey(*written.piece);
+    if (!id || std::find(all.begin(), all.end(), *id) == all.end())
+      return failed(kUsage, phrases().say("place.noPiece", {textParam("piece", *written.piece),
+                                                            textParam("pieces", joinedKeys(all))}));
+    asked = {*id};
+  }
+  if (written.row && !written.piece)
+    return usage("cli.rowOfWhich", {textParam("pieces", joinedKeys(all))});
+  if (written.row) return setPlace(written, read, derived, asked.front()).value_or(kDrafted);
+  for (const PieceId id : asked) {
+    const PieceWork* p = read.work.find(id);
+    tellPlace(p ? p->plan : *plannedPiece(derived.knit, id), id, p ? p->worked : 0, written);
+  }
+  return kDrafted;
+}
+
+int runRefit(std::span<const std::string> arguments) {
+  CLI::App app;
+  Written written;
+  app.add_option("--with", written.settings)->allow_extra_args(false);
+  app.add_flag("--save", written.save);
+  if (const auto code = parsed(app, written, arguments)) return *code;
+  DesignRead read;
+  if (const auto code = readDesignFile(written.file, read)) return *code;
+  const Derived derived = derive(*read.design, LengthUnit::Centimetre, read.work);
+  Work work = read.work;
+  for (const std::string& setting : written.settings) {
+    if (!isMeasuredSetting(setting))
+      return failed(kUsage, phrases().say("measured.unknown", {textParam("name", setting)}));
+    if (auto problem = applyMeasured(work, derived, setting, phrases()))
+      return failed(kUsage, *problem);
+  }
+  const Refit again = refit(derived.draft, designedIn(derived), work);
+  for (const std::string& line : refitText(again, phrases(), written.lengths()))
+    tellLine(line);
+  for (const GaugeWarning& warning : gaugeWarnings(derived.draft, designedIn(derived), work))
+    for (const std::string& line : gaugeWarningText(warning, phrases(), written.lengths()))
+      tellLine(line);
+  if (!written.save) return kDrafted;
+  return save(written, *read.design, again.work).value_or(kDrafted);
+}
+
+} // namespace scye
