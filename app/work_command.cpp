@@ -127,7 +127,7 @@ std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& li
 
 std::optional<int> setPlace(const Written& written, const DesignRead& read, const Derived& derived,
                             PieceId id) {
-  Work work = read.work;
+  Work work = derived.work;
   PieceWork* p = workOn(work, derived.knit, designedIn(derived), id);
   if (auto code = lineAsked(written, *p, p->worked)) return code;
   if (auto code = save(written, *read.design, work)) return code;
@@ -160,7 +160,7 @@ int runPlace(std::span<const std::string> arguments) {
     return usage("cli.rowOfWhich", {textParam("pieces", joinedKeys(all))});
   if (written.row) return setPlace(written, read, derived, asked.front()).value_or(kDrafted);
   for (const PieceId id : asked) {
-    const PieceWork* p = read.work.find(id);
+    const PieceWork* p = derived.work.find(id);
     tellPlace(p ? p->plan : *plannedPiece(derived.knit, id), id, p ? p->worked : 0, written);
   }
   return kDrafted;
@@ -175,7 +175,7 @@ int runRefit(std::span<const std::string> arguments) {
   DesignRead read;
   if (const auto code = readDesignFile(written.file, read)) return *code;
   const Derived derived = derive(*read.design, LengthUnit::Centimetre, read.work);
-  Work work = read.work;
+  Work work = derived.work;
   for (const std::string& setting : written.settings) {
     if (!isMeasuredSetting(setting))
       return failed(kUsage, phrases().say("measured.unknown", {textParam("name", setting)}));

@@ -79,8 +79,10 @@ Derived derive(const Design& design, LengthUnit typed, const Work& work) {
   d.draft = draftGarment(design);
   d.knit = knitGarment(d.draft);
   if (!work.pieces.empty()) {
+    d.work = followed(d.draft, d.knit, work);
+    d.conflicts = conflicts(d.draft, d.knit, d.work);
     d.designed = d.knit;
-    d.knit = presentGarment(d.draft, std::move(d.knit), work);
+    d.knit = presentGarment(d.draft, std::move(d.knit), d.work);
   }
   d.makingUp = makingUp(d.draft, d.knit);
   d.directions = directionsFor(d.draft, d.knit, d.makingUp);

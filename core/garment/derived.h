@@ -7,7 +7,7 @@
 #include "directions/directions.h"
 #include "garment/remedies.h"
 #include "knit/gauge_effect.h"
-#include "progress/present.h"
+#include "progress/refit.h"
 
 #include <optional>
 
@@ -15,8 +15,10 @@ namespace scye {
 
 struct Derived {
   GarmentDraft draft;
-  KnitGarment knit;                    // as it is being knitted
-  std::optional<KnitGarment> designed; // as the design alone has it, where work has been begun
+  KnitGarment knit;                      // as it is being knitted
+  std::optional<KnitGarment> designed;   // as the design alone has it, where work has been begun
+  Work work;                             // with the plans that follow the design
+  std::vector<WorkedConflict> conflicts; // of the design with rows that are worked
   MakingUp makingUp;
   Directions directions;
   GaugeReport gauge;

@@ -74,6 +74,24 @@ std::uint64_t markOf(const KnitPiece& piece) {
   return mark;
 }
 
+bool samePlans(const Work& a, const Work& b) {
+  const auto same = [](const PieceWork& x, const PieceWork& y) {
+    return x.piece == y.piece && x.answers == y.answers && x.ownPlan == y.ownPlan &&
+           x.measured == y.measured && x.plan == y.plan;
+  };
+  return std::equal(a.pieces.begin(), a.pieces.end(), b.pieces.begin(), b.pieces.end(), same);
+}
+
+Work withPlans(Work work, const Work& plans) {
+  for (PieceWork& piece : work.pieces)
+    if (const PieceWork* planned = plans.find(piece.piece)) {
+      piece.plan = planned->plan;
+      piece.answers = planned->answers, piece.ownPlan = planned->ownPlan;
+      piece.worked = std::min(piece.worked, int(piece.plan.rows.size()));
+    }
+  return work;
+}
+
 PieceWork* workOn(Work& work, const KnitGarment& present, const KnitGarment& design,
                   PieceId piece) {
   if (PieceWork* there = work.find(piece)) return there;

@@ -144,6 +144,11 @@ struct Work {
 // One number for what is worked in a piece's rows (FNV-1a).
 [[nodiscard]] std::uint64_t markOf(const KnitPiece& piece);
 
+// Whether the same is planned and measured, however far it has been worked.
+[[nodiscard]] bool samePlans(const Work& a, const Work& b);
+// The work with the plans of another state of it, where both have them.
+[[nodiscard]] Work withPlans(Work work, const Work& plans);
+
 // The piece's work, begun on the present plan where there is none yet; `design`: as the design
 // alone has it. Null where the garment has no such piece.
 PieceWork* workOn(Work& work, const KnitGarment& present, const KnitGarment& design, PieceId piece);

@@ -15,9 +15,11 @@ struct StoreText {
 
 } // namespace
 
-std::variant<Design, ReadRefusal> designOf(const FileText& file, const Phrases& phrases) {
+std::variant<Design, ReadRefusal> designOf(const FileText& file, const Phrases& phrases,
+                                           Work* work) {
   if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
   const DesignRead read = designFromJson(*file.text, phrases);
+  if (read.design && work) *work = read.work;
   if (read.design) return *read.design;
   const QString reason = QString::fromStdString(read.problem.reason);
   if (read.problem.line == 0) return ReadRefusal{reason};

@@ -4,6 +4,7 @@
 #include "io/files.h"
 #include "model/design.h"
 #include "model/phrases.h"
+#include "progress/work.h"
 
 #include <QString>
 
@@ -23,7 +24,8 @@ struct ReadRefusal {
 // The same in two steps, for whoever needs the file's very bytes.
 [[nodiscard]] FileText readDesignText(const QString& path);
 [[nodiscard]] std::variant<Design, ReadRefusal> designOf(const FileText& file,
-                                                         const Phrases& phrases);
+                                                         const Phrases& phrases,
+                                                         Work* work = nullptr); // what is knitted
 [[nodiscard]] std::optional<QString> writeDesignText(const QString& path, const std::string& text);
 
 } // namespace scye

@@ -36,19 +36,19 @@ void Document::changeTo(const Design& next) {
 }
 
 void Document::startRedraft() {
-  redraft_.start(
-      [this, design = design_, typed = typed_, version = version_](const std::stop_token&) {
-        QElapsedTimer took;
-        took.start();
-        auto derived = std::make_shared<Derived>(derive(design, typed));
-        {
-          const std::lock_guard lock(ready_.mutex);
-          ready_.version = version;
-          ready_.derived = std::move(derived);
-          ready_.ms = double(took.nsecsElapsed()) / 1e6;
-        }
-        QMetaObject::invokeMethod(this, &Document::onReady, Qt::QueuedConnection);
-      });
+  redraft_.start([this, design = design_, typed = typed_, work = work_,
+                  version = version_](const std::stop_token&) {
+    QElapsedTimer took;
+    took.start();
+    auto derived = std::make_shared<Derived>(derive(design, typed, work));
+    {
+      const std::lock_guard lock(ready_.mutex);
+      ready_.version = version;
+      ready_.derived = std::move(derived);
+      ready_.ms = double(took.nsecsElapsed()) / 1e6;
+    }
+    QMetaObject::invokeMethod(this, &Document::onReady, Qt::QueuedConnection);
+  });
 }
 
 void Document::take() {
@@ -59,6 +59,8 @@ void Document::take() {
   shown_ = ready_.version;
   slow_ = ready_.ms > double(patience_.count());
   stale_ = shown_ != version_;
+  // Plans follow a change that reaches no worked row; not while it is still in hand.
+  if (!stale_ && !inGesture()) work_ = withPlans(std::move(work_), derived_->work);
 }
 
 // Once a version only, so that what was asked for stays as it is until the next event.
@@ -81,8 +83,8 @@ const GarmentDraft& Document::draft() {
 Document::Present Document::present() {
   (void)derived();
   if (!stale_) return [ready = std::shared_ptr<const Derived>(derived_)] { return ready; };
-  return [design = design_, typed = typed_] {
-    return std::make_shared<const Derived>(derive(design, typed));
+  return [design = design_, typed = typed_, work = work_] {
+    return std::make_shared<const Derived>(derive(design, typed, work));
   };
 }
 
@@ -217,13 +219,15 @@ void Document::redo() {
   flush();
 }
 
-void Document::replace(const Design& design, const QString& path, bool modified) {
+void Document::replace(const Design& design, const QString& path, bool modified, const Work& work) {
   before_.reset();
   draftBefore_.reset();
   history_.clear();
+  saved_ = design;
   path_ = path;
   unsavedFromStart_ = modified;
-  const bool same = !stale_ && design == design_;
+  const bool same = !stale_ && design == design_ && work == work_;
+  work_ = work;
   if (same)
     stopSearch();
   else
@@ -239,9 +243,20 @@ void Document::replace(const Design& design, const QString& path, bool modified)
 
 void Document::markSaved(const QString& path) {
   path_ = path;
+  saved_ = design_;
   unsavedFromStart_ = false;
   history_.setClean();
   Q_EMIT changed({.file = true});
+}
+
+void Document::setWork(const Work& next) {
+  if (next == work_) return;
+  const bool planned = !samePlans(next, work_) || !derived_->conflicts.empty();
+  work_ = next;
+  if (path_.isEmpty()) markUnsaved(); // what has a file is kept there at once
+  if (planned) changeTo(design_);
+  Q_EMIT changed({.work = true});
+  if (planned) flush();
 }
 
 void Document::markUnsaved() {

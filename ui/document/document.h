@@ -31,6 +31,7 @@ public:
     bool derived = false;  // a new derived state is there
     bool remedies = false; // its findings have more remedies, or all of them
     bool file = false;     // path, or whether there is something to save
+    bool work = false;     // the place, what was measured, planned, noted
     bool replaced = false; // another design altogether: forget selections and views
   };
 
@@ -44,6 +45,11 @@ public:
   void setPatience(std::chrono::milliseconds patience) { patience_ = patience; }
   // Of the present design at any time: a draft alone is quick.
   [[nodiscard]] const GarmentDraft& draft();
+  // What has been knitted of it; no part of the history.
+  [[nodiscard]] const Work& work() const { return work_; }
+  void setWork(const Work& next);
+  // The design as its file has it.
+  [[nodiscard]] const Design& savedDesign() const { return saved_; }
   // For work beside the window: may be called on any thread, there works out what is not ready yet.
   // What it gives is read without its findings, which change as remedies are found.
   using Present = std::function<std::shared_ptr<const Derived>()>;
@@ -78,7 +84,8 @@ public:
   [[nodiscard]] std::optional<Design> designBefore() const; // the last change
 
   // A design from a file (path) or a new one (empty path), with an empty history.
-  void replace(const Design& design, const QString& path, bool modified = false);
+  void replace(const Design& design, const QString& path, bool modified = false,
+               const Work& work = {});
   void markSaved(const QString& path);
   // Its file no longer holds it: there is something to save, whatever the history says.
   void markUnsaved();
@@ -113,7 +120,8 @@ private:
   void onRemedies(quint64 version, std::size_t finding, const std::vector<Remedy>& remedies);
   void onSearched(quint64 version, bool all);
 
-  Design design_;
+  Design design_, saved_;
+  Work work_;
   LengthUnit typed_ = LengthUnit::Centimetre;
   // Versions of design and unit: the present one, the last that was begun to be drafted, the one in
   // derived_, the one views have heard of.

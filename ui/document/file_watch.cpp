@@ -32,6 +32,7 @@ QByteArray FileWatch::fingerprint(std::string_view text) {
 void FileWatch::watch(const QString& path, const QByteArray& known) {
   path_ = path;
   known_ = said_ = known;
+  expected_.clear();
   pause_.stop();
   if (const QStringList before = watcher_.files() + watcher_.directories(); !before.isEmpty())
     watcher_.removePaths(before);
@@ -56,11 +57,23 @@ QByteArray FileWatch::onDisk() const {
 }
 
 FileWatch::State FileWatch::stateOf(const QByteArray& print) const {
-  return print.isEmpty() ? State::Gone : print == known_ ? State::Same : State::Changed;
+  if (print.isEmpty()) return State::Gone;
+  return print == known_ || expected_.contains(print) ? State::Same : State::Changed;
 }
 
 FileWatch::State FileWatch::state() const {
   return path_.isEmpty() ? State::Same : stateOf(onDisk());
+}
+
+void FileWatch::expect(const QByteArray& print) {
+  expected_.append(print);
+}
+
+void FileWatch::wrote(const QByteArray& print) {
+  const qsizetype at = expected_.indexOf(print);
+  if (at < 0) return; // another file is watched by now
+  expected_.remove(0, at + 1);
+  known_ = said_ = print;
 }
 
 void FileWatch::accept() {

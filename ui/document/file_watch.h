@@ -27,6 +27,9 @@ public:
 
   // As it is at this moment.
   [[nodiscard]] State state() const;
+  // This program is about to write that; and has.
+  void expect(const QByteArray& print);
+  void wrote(const QByteArray& print);
   // What stands there now is known from here on.
   void accept();
   // Looks, and says changed() where it has not been said yet.
@@ -42,6 +45,7 @@ private:
 
   QString path_;
   QByteArray known_, said_;
+  QList<QByteArray> expected_;
   QFileSystemWatcher watcher_;
   QTimer pause_; // a file that is being replaced is gone for a moment
 };

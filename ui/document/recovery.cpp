@@ -31,7 +31,9 @@ Recovery::~Recovery() {
 }
 
 void Recovery::onChanged(const Document::Event& event) {
-  if (event.file && !document_.isModified())
+  if (event.work && document_.isModified())
+    write(); // a place is lost by one step at most
+  else if (event.file && !document_.isModified())
     remove();
   else if ((event.design || event.file) && !timer_.isActive())
     // Not started anew by what comes next: changes may come faster than it runs out. Whether there
@@ -46,14 +48,15 @@ void Recovery::write() {
   const bool isOriginal = watch_.path() == document_.path();
   const QByteArray original =
       (isOriginal ? watch_.known().toHex() : QByteArray()) + '\n' + document_.path().toUtf8();
-  writer_.add([this, original = original.toStdString(),
-               text = designToJson(document_.design())]() -> std::optional<QString> {
-    auto problem = hold() ? writeFile(file_ + kOriginal, original)
-                          : std::optional(tr("%1 cannot be written into.").arg(folder_));
-    if (!problem) problem = writeDesignText(file_, text);
-    const bool before = failing_.exchange(problem.has_value());
-    return before ? std::nullopt : problem;
-  });
+  writer_.add(
+      [this, original = original.toStdString(),
+       text = designToJson(document_.design(), document_.work())]() -> std::optional<QString> {
+        auto problem = hold() ? writeFile(file_ + kOriginal, original)
+                              : std::optional(tr("%1 cannot be written into.").arg(folder_));
+        if (!problem) problem = writeDesignText(file_, text);
+        const bool before = failing_.exchange(problem.has_value());
+        return before ? std::nullopt : problem;
+      });
 }
 
 // On the writer's thread, as all that touches the files of this program's own copy.

@@ -27,9 +27,10 @@ QString whole(const QString& path) {
 
 } // namespace
 
-FileKeeper::FileKeeper(Document& document, FileWatch& watch, Settings& settings, QWidget* window)
-    : QObject(window), document_(document), watch_(watch), window_(window), settings_(settings),
-      asking_(askingWithDialogs(window, settings)) {
+FileKeeper::FileKeeper(Document& document, FileWatch& watch, PlaceKeeper& places,
+                       Settings& settings, QWidget* window)
+    : QObject(window), document_(document), watch_(watch), places_(places), window_(window),
+      settings_(settings), asking_(askingWithDialogs(window, settings)) {
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.file && document_.path().isEmpty()) watch_.watch({}, {});
   });
@@ -37,13 +38,14 @@ FileKeeper::FileKeeper(Document& document, FileWatch& watch, Settings& settings,
 
 std::optional<FileKeeper::Read> FileKeeper::read(const QString& path) {
   FileText file;
+  Work work;
   auto result = resultBeside<std::variant<Design, ReadRefusal>>([&] {
     file = readDesignText(path);
-    return designOf(file, settings_.phrases());
+    return designOf(file, settings_.phrases(), &work);
   });
   if (auto* design = std::get_if<Design>(&result)) {
     unreadable_.remove(whole(path));
-    return Read{std::move(*design), FileWatch::fingerprint(*file.text)};
+    return Read{std::move(*design), std::move(work), FileWatch::fingerprint(*file.text)};
   }
   const QString name = QFileInfo(path).fileName();
   if (QFileInfo::exists(path)) unreadable_.insert(whole(path));
@@ -65,7 +67,7 @@ bool FileKeeper::openFile(const QString& path) {
   if (!file) return false;
   const QString there = QFileInfo(path).absoluteFilePath();
   watch_.watch(there, file->print);
-  document_.replace(file->design, there);
+  document_.replace(file->design, there, false, file->work);
   settings_.addRecentFile(path);
   settings_.setLastFolder(QFileInfo(path).absolutePath());
   Q_EMIT opened();
@@ -85,7 +87,7 @@ bool FileKeeper::openRecovered(const Recovery::Copy& copy) {
   const auto file = read(copy.file);
   if (!file) return false;
   watch_.watch(copy.original, copy.known);
-  document_.replace(file->design, copy.original, true);
+  document_.replace(file->design, copy.original, true, file->work);
   Q_EMIT opened();
   return true;
 }
@@ -155,7 +157,8 @@ bool FileKeeper::saveTo(const QString& path) {
   }
   bool done = false;
   if (whole(path) == whole(watch_.path()) && !mayOverwrite(done)) return done;
-  const std::string text = designToJson(document_.design());
+  waitBeside([this] { places_.wait(); }); // an older one must not come after this one
+  const std::string text = designToJson(document_.design(), document_.work());
   const auto problem = written(path, text);
   if (problem) {
     Q_EMIT refused(tr("Not saved."), *problem);
@@ -174,6 +177,7 @@ bool FileKeeper::readOther() {
   const auto file = read(watch_.path());
   if (!file) return false;
   document_.edit(tr("Read the file again"), file->design);
+  document_.setWork(file->work);
   watch_.watch(watch_.path(), file->print);
   document_.markSaved(watch_.path());
   return true;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "document/file_watch.h"
+#include "document/place_keeper.h"
 #include "document/recovery.h"
 #include "settings/settings.h"
 
@@ -30,7 +31,8 @@ public:
     std::function<bool(const QString& name)> mayThrowAway = [](const QString&) { return false; };
   };
 
-  FileKeeper(Document& document, FileWatch& watch, Settings& settings, QWidget* window);
+  FileKeeper(Document& document, FileWatch& watch, PlaceKeeper& places, Settings& settings,
+             QWidget* window);
   void setAsking(Asking asking) { asking_ = std::move(asking); }
   [[nodiscard]] const Asking& asking() const { return asking_; }
 
@@ -60,6 +62,7 @@ private:
   void takeTyped();
   struct Read {
     Design design;
+    Work work;
     QByteArray print; // of the file
   };
   std::optional<Read> read(const QString& path);
@@ -70,6 +73,7 @@ private:
 
   Document& document_;
   FileWatch& watch_;
+  PlaceKeeper& places_;
   QWidget* window_;
   Settings& settings_;
   Asking asking_;

@@ -82,6 +82,7 @@ private:
   Attention attention_;
   WearerStore wearers_;
   std::unique_ptr<Actions> actions_;
+  PlaceKeeper* places_;
   FileKeeper* files_;
   Recovery* recovery_;
   HeadBar* head_;
