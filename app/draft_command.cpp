@@ -2,6 +2,7 @@
 
 #include "command_line.h"
 #include "garment/verdict.h"
+#include "io/design_file.h"
 #include "io/files.h"
 #include "read_design.h"
 #include "terminal.h"
@@ -221,7 +222,8 @@ std::optional<int> writeAll(const std::string& folder, const OutputJob& job, con
   const auto at = [&](const std::string& name) {
     return (std::filesystem::path(folder) / name).string();
   };
-  if (const auto code = writeFile(at("design.scye"), {designToJson(job.derived.draft.design, job.derived.work), {}}))
+  if (const auto code = writeFile(at("design.scye"),
+                                  {designToJson(job.derived.draft.design, job.derived.work), {}}))
     return code;
   for (const OutputFile& file : everyOutput(job.derived, drawer != nullptr))
     if (const auto code =

@@ -11,8 +11,9 @@ namespace scye {
 
 // Reads the file, then changes what `settings` say (io/setting.h). Returns an exit code where it
 // cannot, which has been told.
-[[nodiscard]] std::optional<int>
-readDesign(const std::string& file, const std::vector<std::string>& settings, Design& design,
-           Work* work = nullptr); // what is knitted of it
+[[nodiscard]] std::optional<int> readDesign(const std::string& file,
+                                            const std::vector<std::string>& settings,
+                                            Design& design,
+                                            Work* work = nullptr); // what is knitted of it
 
 } // namespace scye

@@ -2,6 +2,7 @@
 
 #include "command_line.h"
 #include "garment/derived.h"
+#include "io/design_file.h"
 #include "io/files.h"
 #include "io/measured_setting.h"
 #include "io/setting.h"
@@ -125,12 +126,11 @@ std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& li
                                               numberParam("past", p.plan.lastRow() + 1)}));
 }
 
-std::optional<int> setPlace(const Written& written, const DesignRead& read, const Derived& derived,
-                            PieceId id) {
+std::optional<int> setPlace(const Written& written, const Derived& derived, PieceId id) {
   Work work = derived.work;
   PieceWork* p = workOn(work, derived.knit, designedIn(derived), id);
   if (auto code = lineAsked(written, *p, p->worked)) return code;
-  if (auto code = save(written, *read.design, work)) return code;
+  if (auto code = save(written, derived.draft.design, work)) return code;
   tellPlace(p->plan, id, p->worked, written);
   return std::nullopt;
 }
@@ -144,9 +144,10 @@ int runPlace(std::span<const std::string> arguments) {
   app.add_option("--row", written.row);
   app.add_option("--section", written.section);
   if (const auto code = parsed(app, written, arguments)) return *code;
-  DesignRead read;
-  if (const auto code = readDesignFile(written.file, read)) return *code;
-  const Derived derived = derive(*read.design, LengthUnit::Centimetre, read.work);
+  Design design;
+  Work knitted;
+  if (const auto code = readDesign(written.file, {}, design, &knitted)) return *code;
+  const Derived derived = derive(design, LengthUnit::Centimetre, knitted);
   const std::vector<PieceId> all = piecesToKnit(derived.knit);
   std::vector<PieceId> asked = all;
   if (written.piece) {
@@ -158,7 +159,7 @@ int runPlace(std::span<const std::string> arguments) {
   }
   if (written.row && !written.piece)
     return usage("cli.rowOfWhich", {textParam("pieces", joinedKeys(all))});
-  if (written.row) return setPlace(written, read, derived, asked.front()).value_or(kDrafted);
+  if (written.row) return setPlace(written, derived, asked.front()).value_or(kDrafted);
   for (const PieceId id : asked) {
     const PieceWork* p = derived.work.find(id);
     tellPlace(p ? p->plan : *plannedPiece(derived.knit, id), id, p ? p->worked : 0, written);
@@ -172,9 +173,10 @@ int runRefit(std::span<const std::string> arguments) {
   app.add_option("--with", written.settings)->allow_extra_args(false);
   app.add_flag("--save", written.save);
   if (const auto code = parsed(app, written, arguments)) return *code;
-  DesignRead read;
-  if (const auto code = readDesignFile(written.file, read)) return *code;
-  const Derived derived = derive(*read.design, LengthUnit::Centimetre, read.work);
+  Design design;
+  Work knitted;
+  if (const auto code = readDesign(written.file, {}, design, &knitted)) return *code;
+  const Derived derived = derive(design, LengthUnit::Centimetre, knitted);
   Work work = derived.work;
   for (const std::string& setting : written.settings) {
     if (!isMeasuredSetting(setting))
@@ -189,7 +191,7 @@ int runRefit(std::span<const std::string> arguments) {
     for (const std::string& line : gaugeWarningText(warning, phrases(), written.lengths()))
       tellLine(line);
   if (!written.save) return kDrafted;
-  return save(written, *read.design, again.work).value_or(kDrafted);
+  return save(written, design, again.work).value_or(kDrafted);
 }
 
 } // namespace scye
