@@ -6,33 +6,22 @@
 namespace scye {
 namespace {
 
-// The rounded sizes as they come out, the bust put together before them.
-std::vector<FinishedSize> finishedSizes(const KnitGarment& garment) {
-  if (garment.rounded.empty()) return {};
-  std::vector<FinishedSize> sizes{{"bust", 0}};
-  for (const Rounded& r : garment.rounded) {
-    if (r.key == "backWidth" || r.key == "frontWidth") sizes[0].cm += r.knitted;
-    if (r.key == "frontHalfWidth") sizes[0].cm += 2 * r.knitted;
-    sizes.push_back({r.key, r.knitted});
-  }
-  return sizes;
-}
-
 // A repeat begins beside the selvedge, or beside the band or the picked-up stitch of a front, where
 // the pattern is whole: a bodice piece at the bust, a sleeve above its cuff. What the side seam has
 // there more or less shifts it.
 Stitches patternAfter(const KnitGarment& garment, const KnitPiece& piece, int multiple) {
   const Lattice& l = garment.lattice;
+  const int castOn = piece.castOn().value() + piece.addedAfter(0);
   int before = l.selvedge;
   switch (piece.id) {
   case PieceId::Back:
-    before += (piece.castOn().value() - l.back.bust()) / 2;
+    before += (castOn - l.back.bust()) / 2;
     break;
   case PieceId::Front:
-    before += (piece.castOn().value() - l.front.bust()) / 2;
+    before += (castOn - l.front.bust()) / 2;
     break;
   case PieceId::LeftFront:
-    before += piece.castOn().value() - l.front.bust();
+    before += castOn - l.front.bust();
     break;
   case PieceId::RightFront:
     before = l.band > 0 ? l.band : l.pickUp;
@@ -55,7 +44,9 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   d.figure = design.as<Figure>();
   d.garment = design.as<Garment>();
   d.size = draft.sizes.stitch; // there is one even where it is too fine to be knitted
-  d.finished = finishedSizes(garment);
+  d.rib = l.rib;
+  d.finished = finishedSizes(draft, garment);
+  d.materials = materialsOf(draft, garment, makingUp);
   for (const KnitPiece& piece : garment.pieces)
     d.pieces.push_back(stepsOf(piece, d.size));
   d.bandStitches = Stitches(l.band);
@@ -65,7 +56,6 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   if (const KnitPiece* back = garment.piece(PieceId::Back))
     d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
-  d.armhole = garment.right.armhole.mean(), d.cap = garment.right.cap.mean();
   d.finishing = finishingOf(draft, garment, makingUp);
   return d;
 }

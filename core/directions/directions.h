@@ -5,6 +5,7 @@
 #pragma once
 
 #include "directions/finishing.h"
+#include "directions/materials.h"
 #include "directions/steps.h"
 
 #include <optional>
@@ -13,15 +14,22 @@
 namespace scye {
 
 struct FinishedSize {
-  std::string key; // phrase "knitted.<key>"
-  double cm = 0;   // as knitted
+  std::string key;            // phrase "knitted.<key>"
+  double cm = 0;              // as knitted
+  std::optional<double> ease; // cm over the body, where that was measured there
 };
+// In the order in which they are told; empty where nothing can be knitted.
+[[nodiscard]] std::vector<FinishedSize> finishedSizes(const GarmentDraft& draft,
+                                                      const KnitGarment& garment);
 
 struct Directions {
   std::string title, wearer, notes; // the knitter's own words
   Figure figure = Figure::Woman;
   Garment garment = Garment::Pullover;
   StitchSize size;
+  RibStitch rib;  // of bands, and of edges that are ribbed
+  Findings unmet; // what has to be solved or measured before any of it can be trusted
+  Materials materials;
   std::vector<FinishedSize> finished;
   std::vector<PieceSteps> pieces;
   Stitches bandStitches{0};           // of a button band that is knitted on
@@ -30,7 +38,6 @@ struct Directions {
                                       // repeat in the first right-side row in pattern
   bool slit = false;                  // the back neck is divided first
   bool capKnitted = false;
-  double armhole = 0, cap = 0; // cm, the edges of the right armhole and of its cap as knitted
   Finishing finishing;
 };
 
@@ -46,6 +53,7 @@ struct Wording {
 
 enum class LineKind : std::uint8_t {
   Title,   // of the whole
+  Warning, // at its head: what is not met yet
   Heading, // of the front matter, of a piece, of the making up
   Part,    // heading of a part of a piece: rows and height
   Note,    // a sentence without rows

@@ -43,6 +43,9 @@ constexpr std::string_view kStyle = R"(
   h2 { font-size: 1.25em; font-weight: 600; margin: 1.8em 0 .4em; border-bottom: 1px solid #999; }
   h3 { font-size: 1em; font-weight: 600; margin: 1.2em 0 .3em; }
   p { margin: .25em 0; }
+  p.unmet { margin: 0; padding: .2em .6em; border: solid #1a1a1a; border-width: 0 2px; }
+  p.unmet:first-of-type, h1 + p.unmet { border-top-width: 2px; font-weight: 600; }
+  p.unmet:has(+ section) { border-bottom-width: 2px; }
   ol { list-style: none; margin: 0; padding: 0; }
   li { margin: .2em 0; padding-left: 1.4em; text-indent: -1.4em; break-inside: avoid; }
   @media print {
@@ -72,6 +75,9 @@ private:
     if (line.kind != LineKind::Step) endList();
     const std::string text = asHtml(line.text);
     switch (line.kind) {
+    case LineKind::Warning:
+      out_ += "<p class=\"unmet\">" + text + "</p>\n";
+      break;
     case LineKind::Title:
       out_ += "<h1>" + text + "</h1>\n";
       break;
@@ -126,6 +132,9 @@ std::string directionsText(const Directions& directions, const Wording& wording)
       break;
     case LineKind::Part:
       out += "\n" + line.text + "\n";
+      break;
+    case LineKind::Warning:
+      out += "| " + wrapped(line.text, kWidth - 2, "| ") + "\n";
       break;
     case LineKind::Note:
       out += wrapped(line.text, kWidth, "  ") + "\n";

@@ -13,6 +13,8 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   const Lattice& l = garment.lattice;
   f.shoulder = l.back.shoulder;
   f.shoulderShortRows = l.shoulderShortRows;
+  f.threeNeedles = draft.sizes.style.threeNeedles();
+  f.selvedge = l.selvedge;
   f.bustShortRows = l.front.longer > 0;
   f.bustLonger = l.front.longer * l.size.height;
   f.faced = l.foldRow > 0;
@@ -24,12 +26,20 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   f.sideBack = seamRows(back->rows, EdgeSide::Right, back->underarmRow);
   f.sideFront = seamRows(front->rows, EdgeSide::Right, front->underarmRow);
   f.buttonholes = garment.buttonholes;
+  if (back->splitRow >= 0 && back->splitRow < back->neckRow) {
+    f.slitRows = back->neckRow - back->splitRow;
+    const PickUpRatio& ratio = f.makingUp.pickUps.ratio;
+    f.slitStitches =
+        std::max(1, int(std::lround(double(f.slitRows) * ratio.stitches / ratio.rows)));
+  }
 }
 
 void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) {
   const std::vector<SeamMarks>& marks = f.makingUp.marks;
   if (marks.empty()) return;
   f.crown = garment.right.capRight.crown.value();
+  f.armhole[0] = garment.right.armhole.mean(), f.armhole[1] = garment.left.armhole.mean();
+  f.cap[0] = garment.right.cap.mean(), f.cap[1] = garment.left.cap.mean();
   const LetIn &back = marks[0].letIn, &front = marks[1].letIn;
   f.eased = back.smooth + front.smooth;
   f.top.made = draft.sizes.style.capTop;
@@ -44,6 +54,11 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
   f.top.takes = drawn / f.top.pleats;
 }
 
+// Rows of a band after those that it is picked up in; one at least.
+int bandRows(double width, double row) {
+  return std::max(1, int(std::lround(width / row)));
+}
+
 } // namespace
 
 Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment,
@@ -52,6 +67,8 @@ Finishing finishingOf(const GarmentDraft& draft, const KnitGarment& garment,
   if (!garment.gaugeUsable) return f;
   f.neckline = draft.sizes.style.neck();
   f.neckBand = draft.sizes[Field::NeckBand], f.buttonBand = draft.sizes[Field::ButtonBand];
+  const double row = garment.lattice.size.height;
+  f.neckRows = bandRows(f.neckBand, row), f.buttonBandRows = bandRows(f.buttonBand, row);
   f.makingUp = makingUp;
   seams(f, draft, garment);
   sleeves(f, draft, garment);

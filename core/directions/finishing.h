@@ -21,19 +21,24 @@ struct CapTopDrawn {
 
 struct Finishing {
   // Seams
+  int selvedge = 1; // stitches of a sewn edge beyond the seam
   int shoulder = 0; // stitches of each
   bool shoulderShortRows = false;
-  int sideBack = 0, sideFront = 0; // rows of the side seams' edges
+  bool threeNeedles = false;          // shoulders are bound off together
+  int slitRows = 0, slitStitches = 0; // along each edge of a slit at the back neck
+  int sideBack = 0, sideFront = 0;    // rows of the side seams' edges
   bool bustShortRows = false;
   double bustLonger = 0; // cm that they lengthen the front by
   bool faced = false;
   // Neck and fronts
   NecklineTraits neckline;
-  double neckBand = 0, buttonBand = 0; // widths
+  double neckBand = 0, buttonBand = 0;  // widths
+  int neckRows = 0, buttonBandRows = 0; // of them, where they are picked up
   MakingUp makingUp;
   Buttonholes buttonholes; // of a band that is knitted on
   // Sleeves
-  int crown = 0;    // stitches
+  int crown = 0;                               // stitches
+  double armhole[2] = {0, 0}, cap[2] = {0, 0}; // cm, the right and the left edges as knitted
   double eased = 0; // of the cap's ease, smoothly; with gathers or pleats, below them
   CapTopDrawn top;
 };

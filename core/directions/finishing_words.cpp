@@ -1,5 +1,7 @@
 #include "directions/finishing_words.h"
 
+#include "directions/rib_words.h"
+
 #include <cmath>
 
 namespace scye {
@@ -7,7 +9,7 @@ namespace {
 
 // cm of ease: less would read as nothing.
 double worthTelling(const Words& words) {
-  return words.unit() == LengthUnit::Inch ? 0.125 * kCmPerInch : 0.1;
+  return words.unit() == LengthUnit::Inch ? kCmPerInch / 16 : 0.1;
 }
 
 // "20 rows to 21 rows, 6 times, then ..."
@@ -30,15 +32,18 @@ public:
 
   std::vector<std::string> all() {
     say("block");
-    say(f_.shoulderShortRows ? "shoulders.shortRows" : "shoulders", {countParam("k", f_.shoulder)});
-    if (d_.slit) say(d_.figure == Figure::Baby ? "slit.baby" : "slit");
+    say(f_.threeNeedles        ? "shoulders.threeNeedles"
+        : f_.shoulderShortRows ? "shoulders.shortRows"
+                               : "shoulders",
+        {countParam("k", f_.shoulder)});
+    if (d_.slit) slit();
     const PickUps& p = f_.makingUp.pickUps;
     if (p.band.stitches > 0 && !p.band.withNeck) bands();
     if (p.neck.total() > 0) neck();
     if (d_.capKnitted) sleeves();
     seams();
     if (f_.faced) say("facing");
-    if (d_.garment == Garment::Jacket) say("buttons");
+    if (d_.materials.hole > 0) say("buttons", {countParam("n", d_.materials.buttons)});
     say("ends");
     if (d_.figure == Figure::Child || d_.figure == Figure::Baby)
       out_.push_back(words_.sayPlain("finding.child.safety"));
@@ -55,9 +60,24 @@ private:
 
   void bands() {
     const PickUps& p = f_.makingUp.pickUps;
-    say("bands", {countParam("k", p.band.stitches), countParam("rows", p.band.rows), ratio(),
-                  lengthParam("width", f_.buttonBand)});
+    say("bands", {countParam("k", p.band.stitches), countParam("rows", p.band.rows), ratio()});
+    bandRows(f_.buttonBandRows, f_.buttonBand, "bands.rows");
     buttonholes();
+    say("bands.off");
+  }
+
+  void slit() {
+    say("slit", {countParam("rows", f_.slitRows), countParam("k", f_.slitStitches)});
+    say(d_.figure == Figure::Baby ? "slit.baby" : "slit.closed");
+  }
+
+  // How many rows of a band, and how they begin; a band worked to and fro begins on the wrong side.
+  void bandRows(int rows, double width, const char* key) {
+    const RibStitch& rib = d_.rib;
+    say(key, {countParam("n", rows), lengthParam("width", width),
+              textParam("rib", ribName(words_, rib))});
+    if (rib.columns() && std::string_view(key) != "neck.rows.round")
+      say("bands.alike", {textParam("knit", words_.say("rib.knit", {countParam("n", rib.knit)}))});
   }
 
   void buttonholes() {
@@ -77,6 +97,8 @@ private:
         {textParam("front", words_.sayPlain(b.piece == PieceId::LeftFront ? "piece.leftFront"
                                                                           : "piece.rightFront")),
          countParam("n", b.count), countParam("k", b.stitches), countParam("before", b.before),
+         countParam("row",
+                    (f_.makingUp.pickUps.band.withNeck ? f_.neckRows : f_.buttonBandRows) / 2 + 1),
          textParam("between", inOrder(words_, between)), countParam("after", b.after)});
     out_.push_back(words_.say(b.stitches > 1 ? "piece.buttonhole.how" : "piece.buttonhole.one",
                               {countParam("k", b.stitches)}));
@@ -89,8 +111,7 @@ private:
   }
 
   void neck() {
-    constexpr double kLeastBand = 0.25; // cm: less is no band
-    if (f_.neckBand < kLeastBand && !f_.makingUp.pickUps.band.withNeck) {
+    if (f_.neckBand < kLeastBandWidth && !f_.makingUp.pickUps.band.withNeck) {
       say("neck.bare");
       return;
     }
@@ -104,23 +125,46 @@ private:
                   countParam("other", n.back - half),
                   countParam("band", band.stitches),
                   countParam("total", n.total() + (band.withNeck ? 2 * band.stitches : 0)),
-                  ratio(),
-                  lengthParam("width", f_.neckBand)};
+                  ratio()};
     say(n.round         ? "neck.round"
         : !n.twoFronts  ? "neck.slit"
         : band.withNeck ? "neck.withBands"
         : n.bandTop > 0 ? "neck.overBands"
                         : "neck.fronts",
         std::move(params));
+    bandRows(f_.neckRows, f_.neckBand, n.round ? "neck.rows.round" : "neck.rows");
     if (band.withNeck) buttonholes();
     if (f_.neckline.stands) say("neck.stands", {lengthParam("width", f_.neckBand)});
-    if (f_.neckline.straight && !n.twoFronts) say("neck.point");
-    if (f_.neckline.corner) say("neck.corners");
+    mitres(n);
     say(n.twoFronts ? "neck.fold" : "neck.loose");
   }
 
+  // On every 2nd row a stitch is taken away on either side of a point or corner.
+  void mitres(const NeckPickUp& n) {
+    const bool point = f_.neckline.straight && !n.twoFronts;
+    const int times = f_.neckRows / 2;
+    if ((!point && !f_.neckline.corner) || times == 0) return;
+    const int left = n.total() - times * (point ? 2 : 4);
+    if (left < 1) return;
+    say(point ? "neck.point" : "neck.corners",
+        {textParam("times", words_.say(times == 1 ? "finishing.once" : "finishing.times",
+                                       {countParam("n", times)})),
+         countParam("left", left)});
+  }
+
+  // Once where both armholes have it, to what a length is told in.
+  void edgeLengths() {
+    const auto told = [&](double cm) { return words_.phrases().length(cm, words_.unit()); };
+    const bool alike =
+        told(f_.armhole[0]) == told(f_.armhole[1]) && told(f_.cap[0]) == told(f_.cap[1]);
+    say(alike ? "edges" : "edges.two",
+        {lengthParam("armhole", f_.armhole[0]), lengthParam("cap", f_.cap[0]),
+         lengthParam("otherArmhole", f_.armhole[1]), lengthParam("otherCap", f_.cap[1])});
+  }
+
   void sleeves() {
-    say("pin", {lengthParam("armhole", d_.armhole), lengthParam("cap", d_.cap)});
+    say("pin");
+    edgeLengths();
     const bool alike = pinnedAlike(f_.makingUp.marks);
     say(alike ? "marks.alike" : "marks");
     for (std::size_t side = 0; side < f_.makingUp.marks.size(); side += 2) {
@@ -133,7 +177,7 @@ private:
     if (f_.top.any()) drawnIn();
     if (f_.eased > worthTelling(words_))
       say(f_.top.any() ? "ease.rest" : "ease", {lengthParam("ease", f_.eased)});
-    say("sew");
+    say("sew", {countParam("n", f_.selvedge)});
   }
 
   // All but the shoulder where that divides the crown: it is told for both sides at once.
@@ -192,7 +236,7 @@ private:
   }
 
   void seams() {
-    say("seams");
+    say("seams", {countParam("n", f_.selvedge)});
     if (f_.sideBack != f_.sideFront)
       say("seams.uneven",
           {countParam("m", f_.sideBack), countParam("n", f_.sideFront),

@@ -1,4 +1,5 @@
 #include "directions/finishing_words.h"
+#include "directions/materials_words.h"
 #include "directions/step_words.h"
 #include "model/plain_text.h"
 
@@ -18,10 +19,10 @@ public:
     std::swap(pieces, out_);
     for (const PieceSteps& piece : d_.pieces)
       add(piece);
+    after();
     std::swap(pieces, out_);
     abbreviations(pieces);
     out_.insert(out_.end(), pieces.begin(), pieces.end());
-    after();
     return std::move(out_);
   }
 
@@ -50,20 +51,17 @@ private:
     put(LineKind::Title, d_.title.empty() ? words_.say(jacket ? "title.jacket" : "title.pullover")
                                           : plainLine(d_.title));
     if (!d_.wearer.empty()) note("for", {textParam("wearer", d_.wearer)});
+    if (!d_.unmet.empty()) put(LineKind::Warning, words_.say("unmet"));
+    for (const Finding& finding : d_.unmet)
+      put(LineKind::Warning, words_.sayPlain("finding." + finding.code, finding.params));
     heading("before");
-    const bool inches = words_.unit() == LengthUnit::Inch;
-    const double over = inches ? 4 * kCmPerInch : 10;
-    const auto tenths = [&](double size) { return 0.1 * std::round(10 * over / size); };
-    note(inches ? "gauge.inch" : "gauge.cm", {numberParam("stitches", tenths(d_.size.width)),
-                                              numberParam("rows", tenths(d_.size.height))});
-    note("needles");
-    note("yarn");
+    for (std::string& sentence : materialSentences(words_, d_))
+      put(LineKind::Note, std::move(sentence));
     if (!d_.notes.empty()) note("notes", {textParam("notes", d_.notes)});
     note("hands");
     heading("finished");
     for (const FinishedSize& size : d_.finished)
-      note("finished.size", {textParam("what", words_.sayPlain("knitted." + size.key)),
-                             lengthParam("length", size.cm)});
+      put(LineKind::Note, finishedSizeText(words_, size));
     heading("reading");
     for (const char* key :
          {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides"})
@@ -85,8 +83,9 @@ private:
     std::vector<std::pair<std::string, std::string>> used; // the word, the key
     for (const std::string& key : words_.namesAfter("abbr.")) {
       const std::string word = words_.say("word." + key);
+      const bool counted = key == "k" || key == "p"; // "k2"
       if (std::any_of(lines.begin(), lines.end(),
-                      [&](const DirectionLine& line) { return hasWord(line.text, word); }))
+                      [&](const DirectionLine& line) { return hasWord(line.text, word, counted); }))
         used.emplace_back(word, key);
     }
     std::sort(used.begin(), used.end(), [&](const auto& a, const auto& b) {
@@ -97,28 +96,43 @@ private:
            {textParam("short", word), textParam("long", words_.say("abbr." + key))});
   }
 
-  static bool hasWord(const std::string& text, const std::string& word) {
+  // As it stands, or `counted` with a number behind it.
+  static bool hasWord(const std::string& text, const std::string& word, bool counted) {
     const auto isWord = [&](std::size_t i) {
       // Letters beyond ASCII are some bytes each, all of them 0x80 or more.
       return i < text.size() && (std::isalnum(static_cast<unsigned char>(text[i])) ||
                                  static_cast<unsigned char>(text[i]) >= 0x80);
     };
     for (std::size_t at = text.find(word); at != std::string::npos; at = text.find(word, at + 1))
-      if (!(at > 0 && isWord(at - 1)) && !isWord(at + word.size())) return true;
+      if (!(at > 0 && isWord(at - 1)) &&
+          (counted ? isDigit(text, at + word.size()) : !isWord(at + word.size())))
+        return true;
     return false;
+  }
+
+  static bool isDigit(const std::string& text, std::size_t i) {
+    return i < text.size() && text[i] >= '0' && text[i] <= '9';
   }
 
   void add(const PieceSteps& piece) {
     piece_ = piece.id;
     put(LineKind::Heading, pieceTitle(piece.id));
     pieceNotes(piece.id);
+    const bool thinner = piece.edge == EdgeMade::Ribbed || piece.edge == EdgeMade::Garter;
+    bool changed = !(thinner && d_.materials.thinner());
     for (const Part& part : piece.parts) {
       DirectionLine& title = put(LineKind::Part, partText(words_, part, piece.id));
       title.section = part.section;
       title.first = part.first(), title.last = part.last();
       if (part.together) put(LineKind::Note, togetherText(words_, part)).section = part.section;
       for (const Step& step : part.steps) {
-        DirectionLine& line = put(LineKind::Step, stepText(words_, step, part, piece.id));
+        if (!changed && step.kind != StepKind::CastOn && !ofEdge(step.kind)) {
+          put(LineKind::Note, needleChangeText(words_, d_.materials)).section = part.section;
+          changed = true;
+        }
+        DirectionLine& line = put(LineKind::Step, step.kind == StepKind::CastOn
+                                                      ? castOnText(words_, step, piece.edge, d_)
+                                                      : stepText(words_, step, part, piece));
         line.section = step.section;
         line.first = step.first, line.last = step.last;
         line.stitches = step.stitches;
@@ -126,6 +140,14 @@ private:
       }
     }
     piece_.reset();
+  }
+
+  static bool ofEdge(StepKind kind) {
+    return kind == StepKind::Hem || kind == StepKind::RibRow || kind == StepKind::RibOn;
+  }
+  static bool mayCurl(const PieceSteps& piece) {
+    return piece.edge == EdgeMade::Plain ||
+           (piece.edge == EdgeMade::Ribbed && piece.rib.kind == RibKind::Plain);
   }
 
   [[nodiscard]] bool twoSleeves() const {
@@ -150,6 +172,8 @@ private:
 
   void pieceNotes(PieceId id) {
     patternNote(id);
+    for (const PieceSteps& piece : d_.pieces)
+      if (piece.id == id && mayCurl(piece)) note("piece.curls");
     if (id == PieceId::LeftSleeve) note("piece.leftSleeve.front");
     if (id == PieceId::Sleeve && twoSleeves()) note("piece.rightSleeve.front");
     if (id == PieceId::Back && d_.slit) note("piece.slit");
@@ -157,8 +181,11 @@ private:
     if ((half || id == PieceId::Front) && d_.finishing.bustShortRows)
       note("piece.bust", {lengthParam("longer", d_.finishing.bustLonger)});
     if (!half || d_.bandStitches.value() <= 0) return;
-    note(id == PieceId::LeftFront ? "piece.band.end" : "piece.band.start",
-         {countParam("k", d_.bandStitches.value())});
+    std::string band = id == PieceId::LeftFront ? "piece.band.end" : "piece.band.start";
+    for (const PieceSteps& piece : d_.pieces)
+      if (piece.id == id && (piece.edge != EdgeMade::Ribbed || piece.rib.kind == RibKind::Plain))
+        band += ".garter"; // no edge that lies flat goes on into it
+    note(band, {countParam("k", d_.bandStitches.value())});
     const Buttonholes& holes = d_.finishing.buttonholes;
     if (id == holes.piece && !holes.rows.empty()) buttonholeNotes(holes);
   }

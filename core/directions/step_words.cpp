@@ -1,5 +1,6 @@
 #include "directions/step_words.h"
 
+#include "directions/rib_words.h"
 #include "shaping/spread.h"
 
 #include <algorithm>
@@ -109,7 +110,7 @@ private:
     return a.kind == ActKind::Increase || a.kind == ActKind::Decrease;
   }
   static bool isBindOff(const Action& a) {
-    return a.kind == ActKind::BindOff || a.kind == ActKind::Close;
+    return a.kind == ActKind::BindOff || a.kind == ActKind::Close || a.kind == ActKind::Hold;
   }
 
   [[nodiscard]] const Action* find(ActKind kind) const {
@@ -138,9 +139,10 @@ private:
   }
 
   std::string bindOff(const Action& a) const {
-    const char* key = a.kind == ActKind::Close ? "row.close"
-                      : after_ == 0            ? "row.bindOffLast"
-                                               : "row.bindOff";
+    const char* key = a.kind == ActKind::Hold    ? (after_ == 0 ? "row.hold" : "row.holdFirst")
+                      : a.kind == ActKind::Close ? "row.close"
+                      : after_ == 0              ? "row.bindOffLast"
+                                                 : "row.bindOff";
     return words_.say(key, {countParam("k", a.stitches.value())});
   }
 
@@ -216,7 +218,20 @@ std::string repeatText(const Words& words, const Step& step) {
                     textParam("row", rowText(words, step.actions, other, step.stitches))});
 }
 
-std::string whatText(const Words& words, const Step& step, PieceId piece) {
+std::string edgeText(const Words& words, const Step& step, const PieceSteps& piece) {
+  const Param aSide = aSideParam(words, step.last);
+  if (piece.edge == EdgeMade::Garter || piece.rib.kind == RibKind::Garter)
+    return words.say("hem.garter", {aSide});
+  if (piece.rib.kind == RibKind::Plain) return words.say("hem.plain", {aSide});
+  if (piece.rib.kind != RibKind::Own)
+    return words.say("hem", {aSide, textParam("rib", ribName(words, piece.rib))});
+  return words.say("hem.own",
+                   {aSide, textParam("rib", ribName(words, piece.rib)),
+                    countParam("m", piece.rib.multiple), countParam("start", piece.ribEnds.start),
+                    countParam("end", piece.ribEnds.end)});
+}
+
+std::string whatText(const Words& words, const Step& step, const PieceSteps& piece) {
   const auto offParams = [&](int n) {
     return Params{countParam("k", step.actions[0].stitches.value()), countParam("n", n),
                   sideParam(words, step.first)};
@@ -225,13 +240,17 @@ std::string whatText(const Words& words, const Step& step, PieceId piece) {
   case StepKind::CastOn:
     break;
   case StepKind::Hem:
-    return words.say("hem", {aSideParam(words, step.last)});
+    return edgeText(words, step, piece);
+  case StepKind::RibRow:
+    return ribRowText(words, piece.rib, piece.ribEnds, step.stitches, isRightSide(step.first));
+  case StepKind::RibOn:
+    return words.say(step.rows() == 1 ? "rib.on.one" : "rib.on", {aSideParam(words, step.last)});
   case StepKind::Facing:
     return words.say("facing", {aSideParam(words, step.last)});
   case StepKind::Fold:
     return words.say("fold");
   case StepKind::Even:
-    return evenText(words, step, piece);
+    return evenText(words, step, piece.id);
   case StepKind::Row: {
     const std::string row = rowText(words, step.actions, step.first, step.stitches);
     if (step.last == step.first) return row;
@@ -294,7 +313,8 @@ std::string rowText(const Words& words, const std::vector<Action>& actions, int 
   return RowWords(words, actions, row, after).text();
 }
 
-std::string stepText(const Words& words, const Step& step, const Part& part, PieceId piece) {
+std::string stepText(const Words& words, const Step& step, const Part& part,
+                     const PieceSteps& piece) {
   const Param count = countParam("count", step.stitches.value());
   if (step.kind == StepKind::CastOn)
     return words.say("castOn", {countParam("k", step.stitches.value()), count});
@@ -331,8 +351,14 @@ std::string partText(const Words& words, const Part& part, PieceId piece) {
 }
 
 std::string togetherText(const Words& words, const Part& part) {
-  return words.say("together", {textParam("right", words.say("edge." + shapeKey(part.right))),
-                                textParam("left", words.say("edge." + shapeKey(part.left)))});
+  const auto edges = [&](const std::vector<Shapes>& shapes) {
+    std::vector<std::string> names;
+    for (const Shapes shape : shapes)
+      names.push_back(words.say("edge." + shapeKey(shape)));
+    return words.phrases().list(names);
+  };
+  return words.say("together",
+                   {textParam("right", edges(part.right)), textParam("left", edges(part.left))});
 }
 
 } // namespace scye

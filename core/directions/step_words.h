@@ -8,7 +8,7 @@ namespace scye {
 
 // "Row 17 (RS): k1, ssk, work to last 3 sts, k2tog, k1 (116 sts)."
 [[nodiscard]] std::string stepText(const Words& words, const Step& step, const Part& part,
-                                   PieceId piece);
+                                   const PieceSteps& piece);
 // "Armhole: rows 111 to 151 (41 rows, 13.7 cm)"
 [[nodiscard]] std::string partText(const Words& words, const Part& part, PieceId piece);
 // Of a part in which the edges are shaped for different ends: which edge is where.

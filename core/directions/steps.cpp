@@ -214,7 +214,7 @@ void describe(Part& part, PieceId piece) {
   part.together =
       !right.empty() && !left.empty() &&
       std::find_first_of(right.begin(), right.end(), left.begin(), left.end()) == right.end();
-  if (part.together) part.right = right.front(), part.left = left.front();
+  if (part.together) part.right = right, part.left = left;
 }
 
 class PieceTeller {
@@ -263,6 +263,7 @@ private:
     castOn.kind = StepKind::CastOn;
     castOn.actions = rows.front().actions;
     castOn.stitches = lines->stitches();
+    const Stitches castOnStitches = castOn.stitches;
     part.steps.push_back(std::move(castOn));
     int last = std::min(piece_.hemRows, section.last);
     if (rows.size() > 1) last = std::min(last, rows[1].row - 1);
@@ -279,10 +280,23 @@ private:
       even(StepKind::Fold, fold, fold);
       even(StepKind::Even, fold + 1, last);
     } else {
-      even(StepKind::Hem, 1, last);
+      edge(even, last, castOnStitches);
     }
     add(std::move(part), section.id);
     return last + 1;
+  }
+
+  // Rib and seed stitch are written out where they fit.
+  template <class Even>
+  void edge(Even even, int last, Stitches castOn) {
+    out_.edge = last > 0 ? piece_.edge : EdgeMade::Plain;
+    out_.rib = piece_.rib;
+    out_.ribEnds = fittedEnds(piece_.rib, piece_.sides, piece_.selvedge, castOn.value());
+    if (out_.edge != EdgeMade::Ribbed || !canWriteOut(out_.rib, out_.ribEnds, castOn.value()))
+      return even(StepKind::Hem, 1, last);
+    for (int row = 1; row <= std::min(last, 2); ++row)
+      even(StepKind::RibRow, row, row);
+    even(StepKind::RibOn, 3, last);
   }
 
   void add(Part part, SectionId section) {
@@ -310,7 +324,7 @@ bool isTight(const std::vector<Action>& actions, Stitches after) {
   int wanted = 0,
       left = after.value(); // stitches the shaping asks for, and what is there when it starts
   for (const Action& a : actions) {
-    if (a.kind == ActKind::BindOff) ++wanted;
+    if (a.kind == ActKind::BindOff || a.kind == ActKind::Hold) ++wanted;
     if (a.kind == ActKind::Decrease) wanted += 3, left += a.stitches.value();
     if (a.kind == ActKind::Increase) ++wanted, left -= a.stitches.value();
   }
@@ -318,7 +332,11 @@ bool isTight(const std::vector<Action>& actions, Stitches after) {
 }
 
 PieceSteps stepsOf(const KnitPiece& piece, const StitchSize& size) {
-  if (piece.rows.empty()) return {piece.id, 0, {}};
+  if (piece.rows.empty()) {
+    PieceSteps none;
+    none.id = piece.id;
+    return none;
+  }
   return PieceTeller(piece, piece.size.height > 0 ? piece.size : size).told();
 }
 

@@ -29,7 +29,9 @@ struct Action {
 
 enum class StepKind : std::uint8_t {
   CastOn, // row 0
-  Hem,    // rib, even
+  Hem,    // the lower edge, even
+  RibRow, // one row of it, which is written out
+  RibOn,  // rows 1 and 2 over and over
   Facing, // what is folded in behind the lower edge, even
   Fold,   // the one row along which it is folded
   Even,   // no shaping
@@ -71,9 +73,9 @@ struct Part {
   std::vector<Shapes> shapes; // what is shaped in it, in the order of the enumeration
   // The two edges are shaped for different ends: what the right and what the left one is.
   bool together = false;
-  Shapes right = Shapes::Armhole, left = Shapes::Neck; // meant where `together`
-  double height = 0;                                   // cm
-  std::vector<Step> steps;                             // at least one
+  std::vector<Shapes> right, left; // meant where `together`
+  double height = 0;               // cm
+  std::vector<Step> steps;         // at least one
   [[nodiscard]] int first() const { return steps.front().first; }
   [[nodiscard]] int last() const { return steps.back().last; }
 };
@@ -81,6 +83,9 @@ struct Part {
 struct PieceSteps {
   PieceId id = PieceId::Back;
   double castOnLeft = 0; // the left end of the cast-on, in stitches from x = 0
+  EdgeMade edge = EdgeMade::Ribbed;
+  RibStitch rib;
+  RibEnds ribEnds; // of its right-side rows
   std::vector<Part> parts;
 };
 

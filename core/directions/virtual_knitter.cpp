@@ -57,6 +57,8 @@ private:
     const int at = row - step.first; // rows into the step
     switch (step.kind) {
     case StepKind::Hem:
+    case StepKind::RibRow:
+    case StepKind::RibOn:
     case StepKind::Facing:
     case StepKind::Fold:
     case StepKind::Even:
@@ -82,7 +84,7 @@ private:
   [[nodiscard]] int waiting() const { return waitRight_ + waitLeft_; }
 
   void perform(const Action& action, int row) {
-    const int k = action.stitches.value();
+    const int k = action.stitches.value(), before = needle_.count();
     switch (action.kind) {
     case ActKind::CastOn:
       needle_ = {castOnLeft_, castOnLeft_ + k};
@@ -93,6 +95,7 @@ private:
       return;
     case ActKind::BindOff:
     case ActKind::Close:
+    case ActKind::Hold:
       if (action.side != startOf(row)) snag(Snag::NotAtStart, row);
       [[fallthrough]];
     case ActKind::Decrease:
@@ -119,8 +122,9 @@ private:
       turnOrReach(action, row);
       return;
     case ActKind::Spread:
-      if (k % 2 != 0 || k >= needle_.count()) snag(Snag::TooFew, row);
-      needle_.left -= 0.5 * k, needle_.right += 0.5 * k;
+      if (k >= needle_.count()) snag(Snag::TooFew, row);
+      needle_.left -= action.from == 0 ? (k + 1) / 2 : action.side == EdgeSide::Left ? k : 0;
+      needle_.right = needle_.left + before + k;
       return;
     case ActKind::Buttonhole:
       // A stitch before it and one after it hold it.

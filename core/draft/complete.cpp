@@ -372,6 +372,13 @@ private:
     fill(Field::PatternMultiple, 1);
     fill(Field::PatternExtra, 0);
     fill(Field::Fidelity, 0.5);
+    fill(Field::RibMultiple, 4);
+    fill(Field::NeedleBody, 0);
+    // Half a millimetre thinner for the rib (common practice).
+    fill(Field::NeedleRib, std::max(0.0, at(Field::NeedleBody) - 0.5));
+    fill(Field::BallWeight, 0);
+    fill(Field::BallLength, 0);
+    fill(Field::YarnReserve, 0.1); // common practice
   }
 
   void limits() { // common practice

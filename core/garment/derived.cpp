@@ -5,6 +5,7 @@
 #include "garment/knit_checks.h"
 
 #include <bit>
+#include <cmath>
 #include <iterator>
 
 namespace scye {
@@ -28,6 +29,12 @@ bool sameMeasured(const Design& a, const Design& b) {
       return false;
   }
   return a.option(Choice::TakenOn) == b.option(Choice::TakenOn);
+}
+
+// What stands at the head of the directions: without it they cannot be trusted.
+bool mustBeMet(const Finding& f) {
+  return f.severity != Severity::Note || f.code == "gauge.rowsMissing" ||
+         f.code == "gauge.unwashed";
 }
 
 // One number for what is knitted and sewn (FNV-1a over the row tables and what is made of them).
@@ -61,7 +68,8 @@ std::uint64_t markOf(const GarmentDraft& g, const KnitGarment& k, const PickUps&
   // How a cap is drawn in is told where it is sewn.
   const int top = g.design.option(Choice::CapTop);
   mark.add(top);
-  if (CapTop(top) != CapTop::Smooth) mark.add(g.sizes[Field::GatherWidth]);
+  // To a millimetre: less is not drawn in otherwise.
+  if (CapTop(top) != CapTop::Smooth) mark.add(int(std::lround(10 * g.sizes[Field::GatherWidth])));
   if (CapTop(top) == CapTop::Pleated) mark.add(g.sizes[Field::Pleats]);
   // Where nothing can be knitted as yet, the drafted shape counts.
   if (k.pieces.empty() || !k.capKnitted)
@@ -90,6 +98,8 @@ Derived derive(const Design& design, LengthUnit typed, const Work& work) {
   d.gaugeEffect = gaugeEffect(d.draft, d.knit, d.gauge);
   append(d.findings, adviceOn(design, d.draft.sizes, d.typed));
   append(d.findings, findingsOf(d.draft, d.knit, d.makingUp.pickUps));
+  for (const Finding& f : d.findings)
+    if (mustBeMet(f)) d.directions.unmet.push_back(f);
   return d;
 }
 

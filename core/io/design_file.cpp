@@ -15,6 +15,7 @@ std::string designToJson(const Design& design, const Work& work) {
   file["title"] = design.title;
   file["wearer"] = design.wearer;
   file["notes"] = design.notes;
+  if (!design.ribName.empty()) file["ribName"] = design.ribName;
   if (!design.measuredOn.empty()) file["measuredOn"] = design.measuredOn;
   Json choices = Json::object(), measurements = Json::object(), values = Json::object();
   for (int i = 0; i < kChoiceCount; ++i) {

@@ -3,6 +3,7 @@
 //
 //   {"format": "scyewright-design", "version": 3,
 //    "title": "...", "wearer": "...", "notes": "...",
+//    "ribName": "...",                                               of an edge stitch of her own
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
 //    also
 //                                                                    "gathers": yes or no, now

@@ -27,6 +27,7 @@ std::string Design::*textOf(std::string_view key) {
   if (key == "title") return &Design::title;
   if (key == "wearer") return &Design::wearer;
   if (key == "notes") return &Design::notes;
+  if (key == "ribName") return &Design::ribName;
   if (key == "measuredOn") return &Design::measuredOn;
   return nullptr;
 }

@@ -63,6 +63,12 @@ std::optional<std::string> applySetting(Design& design, std::string_view setting
       unit = kCmPerInch;
     else
       cut(value, "cm");
+  } else if (info(*field).kind == FieldKind::Needle) {
+    cut(value, "mm");
+  } else if (info(*field).kind == FieldKind::Run) {
+    cut(value, "m");
+  } else if (info(*field).kind == FieldKind::Weight) {
+    cut(value, "g");
   }
   const auto number = readNumber(value);
   if (!number)

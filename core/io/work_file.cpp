@@ -17,6 +17,7 @@ constexpr EnumKeys<ActKind, ActKind::Buttonhole> kActKeys{{
     {ActKind::Wait, "wait"},
     {ActKind::TakeUp, "takeUp"},
     {ActKind::Spread, "spread"},
+    {ActKind::Hold, "hold"},
     {ActKind::Buttonhole, "buttonhole"},
 }};
 constexpr EnumKeys<Shapes, Shapes::Opening> kShapesKeys{{
@@ -37,6 +38,13 @@ constexpr EnumKeys<EdgeSide, EdgeSide::Left> kSideKeys{
     {{EdgeSide::Right, "right"}, {EdgeSide::Left, "left"}}};
 constexpr EnumKeys<SectionId, SectionId::Left> kSectionKeys{
     {{SectionId::Body, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
+constexpr EnumKeys<EdgeMade, EdgeMade::Faced> kEdgeKeys{{{EdgeMade::Ribbed, "ribbed"},
+                                                         {EdgeMade::Plain, "plain"},
+                                                         {EdgeMade::Garter, "garter"},
+                                                         {EdgeMade::Faced, "faced"}}};
+constexpr EnumKeys<RibSides, RibSides::RightFree> kSidesKeys{{{RibSides::BothSewn, "sewn"},
+                                                              {RibSides::LeftFree, "leftFree"},
+                                                              {RibSides::RightFree, "rightFree"}}};
 enum class Yes : std::uint8_t { No, Yes };
 constexpr EnumKeys<Yes, Yes::Yes> kYesKeys{{{Yes::No, "no"}, {Yes::Yes, "yes"}}};
 
@@ -97,7 +105,12 @@ Json planToJson(const KnitPiece& plan) {
                         {"waiting", s.waiting},
                         {"acts", std::move(acts)}});
   }
+  const auto& ribs = info(Choice::Rib).options;
+  Json edge = {{"made", kEdgeKeys[plan.edge]},    {"rib", ribs.begin()[int(plan.rib.kind)]},
+               {"multiple", plan.rib.multiple},   {"name", plan.rib.name},
+               {"sides", kSidesKeys[plan.sides]}, {"selvedge", plan.selvedge}};
   return {{"marks", std::move(marks)},
+          {"edge", std::move(edge)},
           {"fabric", {jsonNumber(plan.size.width), jsonNumber(plan.size.height)}},
           {"sections", std::move(sections)}};
 }
@@ -294,7 +307,7 @@ private:
   }
 
   void plan(const JsonNode& node, PieceWork& p) {
-    if (!group(node, {"marks", "fabric", "sections"})) return;
+    if (!group(node, {"marks", "edge", "fabric", "sections"})) return;
     KnitPiece& plan = p.plan;
     plan.id = p.piece;
     std::size_t i = 0;
@@ -307,12 +320,30 @@ private:
       if (i < 2) number(&side, i == 0 ? plan.size.width : plan.size.height, 0, 20);
       ++i;
     });
+    if (const JsonNode* made = node.find("edge")) edge(*made, plan);
     each(node.find("sections"), [&](const JsonNode& s) { section(s, plan); });
     if (refused_) return;
     const bool ordered = !plan.sections.empty() && plan.sections.size() <= 3 &&
                          plan.sections.front().id == SectionId::Body;
     if (ordered) plan.rows = workedRows(plan.sections);
     if (!ordered || plan.rows.empty() || !worksOut(plan)) no(node, "file.noPlan");
+  }
+
+  void edge(const JsonNode& node, KnitPiece& plan) {
+    if (!group(node, {"made", "rib", "multiple", "name", "sides", "selvedge"})) return;
+    key(node.find("made"), kEdgeKeys, plan.edge);
+    key(node.find("sides"), kSidesKeys, plan.sides);
+    constexpr int kMostMultiple = 24, kMostSelvedge = 2;
+    int multiple = plan.rib.multiple;
+    whole(node.find("multiple"), multiple, 1, kMostMultiple);
+    whole(node.find("selvedge"), plan.selvedge, 0, kMostSelvedge);
+    std::string kind, name;
+    text(node.find("rib"), kind);
+    text(node.find("name"), name);
+    if (const auto rib = optionByKey(Choice::Rib, kind))
+      plan.rib = ribStitch(RibKind(*rib), multiple, std::move(name));
+    else if (!refused_)
+      no(node, "file.noWord", {textParam("word", kind), textParam("key", "rib")});
   }
 
   void section(const JsonNode& node, KnitPiece& plan) {

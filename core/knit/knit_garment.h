@@ -10,13 +10,20 @@
 
 namespace scye {
 
+// How a piece begins, above its cast-on.
+enum class EdgeMade : std::uint8_t { Ribbed, Plain, Garter, Faced };
+
 // A piece with the rows where its parts begin, for directions and pictures. -1: the piece has no
 // such row.
 struct KnitPiece {
   PieceId id = PieceId::Back;
   std::vector<Section> sections;
   RowTable rows;
-  int hemRows = 0;      // rib, or facing with the rows of its fold
+  int hemRows = 0; // rib, or facing with the rows of its fold
+  EdgeMade edge = EdgeMade::Ribbed;
+  RibStitch rib; // of a ribbed edge
+  RibSides sides = RibSides::BothSewn;
+  int selvedge = 1;     // stitches that a sewn edge carries
   int foldRow = -1;     // RS, purled, along which a facing is folded
   int underarmRow = -1; // RS
   int shoulderRow = -1; // the first shoulder bind-off (RS) or turn (WS)
@@ -29,6 +36,8 @@ struct KnitPiece {
     return rows.empty() ? Stitches(0) : rows.front().stitches();
   }
   [[nodiscard]] int lastRow() const; // the highest row of any section
+  // Stitches that a rib goes without in this row, until those above it are added.
+  [[nodiscard]] int addedAfter(int row) const;
   bool operator==(const KnitPiece&) const = default;
 };
 

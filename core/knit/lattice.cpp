@@ -120,10 +120,22 @@ void bustRows(Lattice& l, const BustWedge& wedge, bool wholeFront) {
     f.bustTurns.insert(f.bustTurns.end(), std::size_t(run.times), run.stitches.value());
 }
 
+constexpr int kGarterRows = 4; // that keep a plain edge flat (common practice)
+
+void edges(Lattice& l, const GarmentDraft& g) {
+  const GarmentStyle& style = g.sizes.style;
+  l.rib = ribOf(g.sizes, g.design);
+  l.ribChange = style.ribChange == RibChange::Evenly;
+  l.plainGarter = style.hemMade == HemMade::Plain && style.plainEdge == PlainEdge::Garter;
+  if (l.plainGarter && l.underarmRow > kGarterRows + 2) l.hemRows = kGarterRows;
+}
+
 void sleeveRows(Lattice& l, const GarmentDraft& g) {
   const SleeveBody& sl = g.sleeve;
   l.sleeveUnderarmRow = std::max(2, nearestEven(sl.length / l.size.height)) + 1;
   l.cuffRows = std::min(nearestEven(sl.cuff / l.size.height), l.sleeveUnderarmRow - 1);
+  if (l.cuffRows == 0 && l.plainGarter && l.sleeveUnderarmRow > kGarterRows + 2)
+    l.cuffRows = kGarterRows, l.plainGarterCuff = true;
 }
 
 // Stitches of a sleeve in pattern where it is whole: at the cast-on, of a full sleeve above its
@@ -257,6 +269,8 @@ Lattice latticeOf(const GarmentDraft& g) {
     l.foldRow = facing + 1;
     l.hemRows = facing + 2;
   }
+  edges(l, g);
+  l.threeNeedles = g.sizes.style.threeNeedles();
   l.shoulderShortRows = g.sizes.style.shoulderWork == ShoulderWork::ShortRows;
   const double depthRows = g.bodice.back.depth / h;
   l.shoulderRow = l.underarmRow + (l.shoulderShortRows ? std::max(3, nearestOfParity(depthRows, 1))

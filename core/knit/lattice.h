@@ -3,6 +3,7 @@
 // Heights are even numbers of rows where a right-side row has to follow.
 #pragma once
 
+#include "knit/rib.h"
 #include "seam/garment_draft.h"
 #include "shaping/armhole_shaping.h"
 
@@ -39,15 +40,19 @@ struct Lattice {
   int pickUp = 1;   // stitches of a picked-up edge that its finish takes
   int hemRows = 0;  // rib, or facing with its fold
   int foldRow = -1; // RS, purled: a facing is folded there
+  RibStitch rib;    // of the lower edges and cuffs
+  bool plainGarter = false, plainGarterCuff = false; // plain edges begin with garter rows
+  bool ribChange = true; // stitches are added above a rib, so that it fits its repeat
   // Of the back; in a piece that is `longer` everything from the underarm on comes so many rows
   // later.
   int underarmRow = 0; // RS: the bind-off at the right edge
   int shoulderRow = 0; // the first shoulder stitches are taken off the right edge: bound off on RS,
                        // or left waiting at the end of a WS row
   bool shoulderShortRows = false;
-  int shoulderSteps = 1; // pairs of bind-offs or turns
-  int neckTop = 0;       // first row above the piece
-  int band = 0;          // stitches of a button band that is knitted on
+  bool threeNeedles = false; // shoulders by short rows wait on holders
+  int shoulderSteps = 1;     // pairs of bind-offs or turns
+  int neckTop = 0;           // first row above the piece
+  int band = 0;              // stitches of a button band that is knitted on
   BodiceLattice back, front;
   bool oneArmhole = false; // back and front take away the same and are shaped by one schedule
   // Sleeve

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace scye {
 namespace {
@@ -40,7 +41,8 @@ Acts shoulderActs(const Lattice& l, const BodiceLattice& counts, EdgeSide side) 
   }
   groups.pop_back();
   acts = shortRows(groups, first, side, Shapes::Shoulder);
-  acts.push_back({first + 2 * int(groups.size()) + 1, ActKind::BindOff, side,
+  acts.push_back({first + 2 * int(groups.size()) + 1,
+                  l.threeNeedles ? ActKind::Hold : ActKind::BindOff, side,
                   Stitches(counts.shoulder), Shapes::Shoulder});
   return acts;
 }
@@ -57,11 +59,42 @@ Acts outerEdge(const Lattice& l, const BodiceLattice& counts, const Schedule& ar
   return acts;
 }
 
+// An edge is cast on with as many stitches as its rib repeats over; the others are added evenly in
+// the first right-side row above it that is free. Returns how many: 0 where none are, or where no
+// row is free.
+int ribChange(const Lattice& l, Acts& acts, RibSides sides, int castOn, int ribRows, int below) {
+  if (!l.ribChange || ribRows <= 0 || ribRows % 2 != 0) return 0;
+  const int fits = ribCastOn(l.rib, ribEnds(l.rib, sides, l.selvedge), castOn);
+  const int more = fits > 0 ? castOn - fits : 0;
+  if (more == 0) return 0;
+  constexpr int kRowsTried = 8;
+  for (int row = ribRows + 1; row < std::min(below, ribRows + kRowsTried); row += 2) {
+    const bool busy = std::any_of(acts.begin(), acts.end(), [&](const Act& a) {
+      return a.row == row ||
+             (a.row < row && (a.kind == ActKind::Wait || a.kind == ActKind::TakeUp));
+    });
+    if (busy) continue;
+    const EdgeSide side = sides == RibSides::RightFree ? EdgeSide::Left : EdgeSide::Right;
+    acts.push_back({row, ActKind::Spread, side, Stitches(more), Shapes::Hem,
+                    sides == RibSides::BothSewn ? 0 : 1});
+    return more;
+  }
+  return 0;
+}
+
 KnitPiece started(const Lattice& l, PieceId id, const BodiceLattice& counts) {
   KnitPiece piece;
   piece.id = id;
   piece.hemRows = l.hemRows;
   piece.foldRow = l.foldRow;
+  piece.rib = l.rib, piece.selvedge = l.selvedge;
+  piece.edge = l.foldRow > 0    ? EdgeMade::Faced
+               : l.hemRows == 0 ? EdgeMade::Plain
+               : l.plainGarter  ? EdgeMade::Garter
+                                : EdgeMade::Ribbed;
+  piece.sides = id == PieceId::LeftFront    ? RibSides::LeftFree
+                : id == PieceId::RightFront ? RibSides::RightFree
+                                            : RibSides::BothSewn;
   piece.underarmRow = l.underarmRow + counts.longer;
   piece.shoulderRow = l.shoulderRow + counts.longer;
   return piece;
@@ -73,7 +106,14 @@ void finish(KnitPiece& piece) {
   piece.rows = workedRows(piece.sections);
 }
 
+// `left`, `right`: its edges where nothing was to be spread above the cast-on.
 Section bodySection(int last, double left, double right, Acts acts) {
+  for (const Act& a : acts) {
+    if (a.kind != ActKind::Spread) continue;
+    const int k = a.stitches.value();
+    const int atRight = a.from == 0 ? k / 2 : a.side == EdgeSide::Right ? k : 0;
+    right -= atRight, left += k - atRight;
+  }
   Section body{SectionId::Body, 0, last, left, right, std::move(acts)};
   body.acts.insert(body.acts.begin(), {0, ActKind::CastOn, EdgeSide::Right,
                                        Stitches(int(std::lround(right - left))), Shapes::Hem});
@@ -92,11 +132,14 @@ KnitPiece undivided(const Lattice& l, const BodiceLattice& counts, KnitPiece pie
   int close = counts.neck(true);
   if (l.shoulderShortRows) { // shoulders and neck together
     std::erase_if(both, [](const Act& a) {
-      return a.shapes == Shapes::Shoulder && a.kind == ActKind::BindOff;
+      return a.shapes == Shapes::Shoulder &&
+             (a.kind == ActKind::BindOff || a.kind == ActKind::Hold);
     });
     close += 2 * counts.shoulder;
   }
-  both.push_back({piece.neckRow, ActKind::Close,
+  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * int(outward), l.hemRows,
+            l.underarmRow);
+  both.push_back({piece.neckRow, l.threeNeedles ? ActKind::Hold : ActKind::Close,
                   l.shoulderShortRows ? EdgeSide::Left : EdgeSide::Right, Stitches(close),
                   Shapes::Neck});
   piece.sections.push_back(
@@ -126,6 +169,8 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
   const auto below = [&](const Acts& acts) { return between(acts, 0, neck.splitRow - 1); };
   Acts both = below(right);
   append(both, below(left));
+  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * outward, l.hemRows,
+            std::min(neck.splitRow, l.underarmRow));
   piece.sections.push_back(bodySection(neck.splitRow - 1, counts.left - outward,
                                        counts.right + outward, std::move(both)));
   const RowLine at = workedRows(piece.sections).back();
@@ -179,6 +224,8 @@ KnitPiece jacketFront(const BodicePlan& plan, PieceId id, const Schedule& armhol
   piece.neckRow = neck.row;
   append(acts, isLeft ? neck.rightSection : neck.leftSection);
   append(acts, buttonholeActs(buttonholes(plan.draft, l, neck.row), id));
+  ribChange(l, acts, piece.sides, counts.bust() + outward, l.hemRows,
+            std::min(neck.row, l.underarmRow));
   const double inner = counts.left, outer = counts.right + outward;
   const int top = l.neckTop + counts.longer;
   piece.sections.push_back(isLeft ? bodySection(top - 2, inner, outer, std::move(acts))
@@ -200,10 +247,23 @@ std::vector<int> spreadSteps(int stitches, int more) {
   return steps;
 }
 
+// Stitches of a cuff that a sleeve is gathered into: the nearest that its rib repeats over.
+int gatheredCuff(const Lattice& l, int castOn, int above) {
+  if (l.cuffRows <= 0 || !l.ribChange) return castOn;
+  const int fits = ribCastOn(l.rib, ribEnds(l.rib, RibSides::BothSewn, l.selvedge), castOn);
+  if (fits == 0) return castOn;
+  const int next = fits + l.rib.multiple;
+  return next - castOn < castOn - fits && next <= above ? next : fits;
+}
+
 KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
   KnitPiece piece;
   piece.id = id;
   piece.hemRows = l.cuffRows;
+  piece.rib = l.rib, piece.selvedge = l.selvedge;
+  piece.edge = l.cuffRows == 0     ? EdgeMade::Plain
+               : l.plainGarterCuff ? EdgeMade::Garter
+                                   : EdgeMade::Ribbed;
   piece.underarmRow = l.sleeveUnderarmRow;
   // A full sleeve is widened in the first right-side row above its cuff; what would more than
   // double the stitches, in the next ones too.
@@ -217,6 +277,7 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
       append(acts, seamActs(l.sleeveSeam, l.cuffRows + 2 * rows, side, Shapes::Sleeve, outward));
     const int above = l.sleeveWidth + 2 * outward;
     castOn = std::max(above - l.cuffSpread, std::min(above, kLeastCuff - above % 2));
+    if (l.cuffSpread > 0) castOn = gatheredCuff(l, castOn, above);
     spread = spreadSteps(castOn, above - castOn);
     // A sleeve that is too short for so many rows is cast on wider.
     for (; int(spread.size()) > room; spread = spreadSteps(castOn, above - castOn))
@@ -228,7 +289,9 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
     acts.push_back({row, ActKind::Spread, EdgeSide::Right, Stitches(k), Shapes::Cuff});
     row += 2;
   }
-  half = 0.5 * castOn;
+  half = 0.5 * (castOn + std::accumulate(spread.begin(), spread.end(), 0));
+  if (spread.empty())
+    ribChange(l, acts, RibSides::BothSewn, castOn, l.cuffRows, l.sleeveUnderarmRow);
   return piece;
 }
 
@@ -261,6 +324,15 @@ KnitPiece caplessSleeve(const Lattice& l) {
   piece.sections.push_back(bodySection(piece.crownRow, -half, half, std::move(acts)));
   finish(piece);
   return piece;
+}
+
+int KnitPiece::addedAfter(int row) const {
+  int stitches = 0;
+  if (!sections.empty())
+    for (const Act& a : sections.front().acts)
+      if (a.kind == ActKind::Spread && a.shapes == Shapes::Hem && a.row > row)
+        stitches += a.stitches.value();
+  return stitches;
 }
 
 int KnitPiece::lastRow() const {

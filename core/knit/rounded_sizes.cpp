@@ -6,12 +6,17 @@
 namespace scye {
 namespace {
 
-// Stitches above the cuff of a full sleeve.
+// Stitches above a sleeve's cuff.
 int aboveCuff(const KnitPiece& sleeve) {
   int stitches = sleeve.castOn().value();
   for (const Act& a : sleeve.sections.front().acts)
     if (a.kind == ActKind::Spread) stitches += a.stitches.value();
   return stitches;
+}
+
+// Stitches of a row, with those that its rib goes without.
+int widthAt(const KnitPiece& piece, int row) {
+  return piece.rows[std::size_t(row)].stitches().value() + piece.addedAfter(row);
 }
 
 // The row in which a place on a side or sleeve seam lies: the seam is drafted up to `end`, and its
@@ -43,9 +48,9 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   const bool waisted = g.sizes.style.waisted() && b.at.waist >= b.at.fold &&
                        b.at.waist + kWaistEven < b.at.underarm - kUnderarmEven;
   if (back && waisted) {
-    const std::size_t row = std::size_t(rowOf(b.at.waist, b.at.underarm, l.underarmRow - 1));
+    const int row = rowOf(b.at.waist, b.at.underarm, l.underarmRow - 1);
     add("waist", Field::EaseWaist, g.sizes[Field::BackShare] * g.sizes.finished(Field::Waist),
-        (back->rows[row].stitches().value() - seams) * w, 2 * w);
+        (widthAt(*back, row) - seams) * w, 2 * w);
   }
   add("crossBack", Field::CrossBack, 2 * b.back.halfCross,
       (l.back.bust() - 2 * l.back.away - seams) * w, w);
@@ -81,14 +86,15 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
     const SleeveTraits& line = g.sizes.style.sleeve();
     add("cuff", line.ownCuff ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
-        (sleeve->castOn().value() - seams) * w, w);
+        ((l.cuffSpread > 0 ? sleeve->castOn().value() : aboveCuff(*sleeve)) - seams) * w,
+        l.cuffSpread > 0 ? std::max(1.0, 0.5 * l.rib.multiple) * w : w);
     if (l.cuffSpread > 0)
       add("fullness", Field::FullGirth, 2 * g.sleeve.halfFull, (aboveCuff(*sleeve) - seams) * w, w);
     const double elbowY = g.sleeve.length - 0.5 * g.sizes.finished(Field::SleeveToUnderarm);
     const int row = rowOf(elbowY, g.sleeve.length, l.sleeveUnderarmRow - 1);
     if (line.atElbow && row > l.cuffRows && row < l.sleeveUnderarmRow)
       add("elbow", Field::EaseElbow, g.sizes.finished(Field::Elbow),
-          (sleeve->rows[std::size_t(row)].stitches().value() - seams) * w, 2 * w);
+          (widthAt(*sleeve, row) - seams) * w, 2 * w);
   }
   add("sleeveLength", Field::SleeveLength, g.sleeve.length, (l.sleeveUnderarmRow - 1) * h, h);
   if (k.capKnitted) {

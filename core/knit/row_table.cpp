@@ -20,6 +20,7 @@ void work(const Act& act, RowLine& line) {
     break;
   case ActKind::Decrease:
   case ActKind::BindOff:
+  case ActKind::Hold:
     right ? line.rightEdge -= k : line.leftEdge += k;
     break;
   case ActKind::Close:
@@ -31,9 +32,11 @@ void work(const Act& act, RowLine& line) {
   case ActKind::TakeUp:
     right ? line.rightEdge += k : line.leftEdge -= k;
     break;
-  case ActKind::Spread:
-    line.rightEdge += 0.5 * k, line.leftEdge -= 0.5 * k;
+  case ActKind::Spread: {
+    const int atRight = act.from == 0 ? k / 2 : right ? k : 0;
+    line.rightEdge += atRight, line.leftEdge -= k - atRight;
     break;
+  }
   case ActKind::Rest:
   case ActKind::Rejoin:
   case ActKind::Buttonhole:
@@ -82,6 +85,7 @@ std::string actionText(const RowLine& line) {
       {ActKind::Wait, "wait"},
       {ActKind::TakeUp, "take up"},
       {ActKind::Spread, "spread"},
+      {ActKind::Hold, "hold"},
       {ActKind::Buttonhole, "buttonhole"},
   }};
   std::string text;

@@ -28,8 +28,10 @@ enum class ActKind : std::uint8_t {
           // wait at the left edge and go with them
   Rejoin, // take up the held stitches, right side facing; likewise
   Wait, // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
-  TakeUp,     // work all that waits at `side`, at the end of the row
-  Spread,     // increase `stitches` evenly across the row, half of them at each side of the middle
+  TakeUp, // work all that waits at `side`, at the end of the row
+  Spread, // increase `stitches` evenly across the row, half of them at each side of the middle (an
+          // odd one at the left); `from` 1: all of them toward the edge at `side`
+  Hold,   // at `side`, at the beginning of a row that is not worked: put on a holder for good
   Buttonhole, // over `stitches`, `from` stitches in from the edge at `side`
 };
 inline constexpr int kActKinds = int(ActKind::Buttonhole) + 1;

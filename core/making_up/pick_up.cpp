@@ -9,12 +9,11 @@
 namespace scye {
 namespace {
 
-// The nearest of 4 n + rest, never below 4.
-int fitted(int stitches, int rest) {
-  return std::max(4 + rest, 4 * int(std::lround((stitches - rest) / 4.0)) + rest);
+// The nearest of whole repeats and `rest`, one repeat at least.
+int fitted(int stitches, int multiple, int rest) {
+  const int repeats = int(std::lround(double(stitches - rest) / multiple));
+  return std::max(repeats, 1) * multiple + rest;
 }
-
-constexpr int kRound = 0, kFlat = 2;
 
 EdgeSide neckSide(PieceId piece, SectionId section) {
   if (section == SectionId::Body)
@@ -103,16 +102,18 @@ PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit) {
   if (!back || !front) return out;
   const StitchSize& size = knit.lattice.size;
   out.ratio = pickUpRatio(size);
+  const RibStitch& rib = knit.lattice.rib;
+  const int flat = rib.flatRest();
   out.neck = neckPickUp(draft, knit, *back);
   NeckPickUp& neck = out.neck;
   const auto fitNeck = [&](int more, int rest) { // so that the neck and `more` stitches fit
-    const int total = neck.total() + more, change = fitted(total, rest) - total;
+    const int total = neck.total() + more, change = fitted(total, rib.multiple, rest) - total;
     const int each = neck.twoFronts ? change / 2 : change;
     neck.front += each;
     neck.back += neck.twoFronts ? change - 2 * each : 0;
   };
   if (!draft.sizes.style.bandPickedUp()) {
-    fitNeck(0, neck.round ? kRound : kFlat);
+    fitNeck(0, neck.round ? 0 : flat);
     return out;
   }
   BandPickUp& band = out.band;
@@ -120,10 +121,10 @@ PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit) {
   band.stitches = int(std::lround(double(band.rows) * out.ratio.stitches / out.ratio.rows));
   band.withNeck = draft.sizes.style.neck().withFronts;
   if (!band.withNeck) {
-    band.stitches = fitted(band.stitches, kFlat);
+    band.stitches = fitted(band.stitches, rib.multiple, flat);
     neck.bandTop = int(std::lround(draft.sizes[Field::ButtonBand] / size.width));
   }
-  fitNeck(band.withNeck ? 2 * band.stitches : 0, kFlat);
+  fitNeck(band.withNeck ? 2 * band.stitches : 0, flat);
   out.buttonholes = bandButtonholes(band.stitches, int(draft.sizes[Field::Buttons]), size.width);
   out.buttonholes.piece = buttonholePiece(draft.sizes.style);
   return out;

@@ -2,9 +2,8 @@
 // edges: as many as the edge is long in stitches, so that it neither draws in nor flares. That is
 // one for each bound-off stitch and, along rows, the smallest whole ratio of stitches to rows
 // within 2 % of the gauge (common practice; 5 for 7 at 5 x 7 to the inch, "3 for 4" where rows are
-// three quarters as high as stitches wide). Totals are made to fit: worked in the round a multiple
-// of 4, which 1x1 and 2x2 rib share; worked to and fro a multiple of 4 and 2 more, so that 2x2 rib
-// begins and ends alike. At most two stitches are changed.
+// three quarters as high as stitches wide). Totals are made to fit the rib: worked in the round
+// whole repeats, worked to and fro a knit column more, so that it begins and ends alike.
 //
 // Order (common practice): bands along the fronts first, the neck over their tops; at a V neck
 // bands and neck are one, picked up in one go.
@@ -14,6 +13,8 @@
 #include "knit/knit_garment.h"
 
 namespace scye {
+
+inline constexpr double kLeastBandWidth = 0.25; // cm: less is no band
 
 struct PickUpRatio {
   int stitches = 1, rows = 1;

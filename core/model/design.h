@@ -37,6 +37,7 @@ struct SwatchReading {
 class Design {
 public:
   std::string title, wearer, notes;
+  std::string ribName;    // what she calls the stitch of the edges, where it is one of her own
   std::string measuredOn; // ISO date on which the wearer's measurements were kept; empty: not kept
   std::vector<SwatchReading> swatches;
 

@@ -24,6 +24,9 @@ constexpr auto flared = [](Style s) { return s.sleeve().flares; };
 constexpr auto gathered = [](Style s) { return s.sleeve().gathered; };
 constexpr auto drawnIn = [](Style s) { return s.capDrawnIn(); };
 constexpr auto pleated = [](Style s) { return s.pleated(); };
+constexpr auto ownRib = [](Style s) { return s.rib == RibKind::Own; };
+constexpr auto plainHems = [](Style s) { return s.hemMade == HemMade::Plain; };
+constexpr auto shortShoulders = [](Style s) { return s.shoulderWork == ShoulderWork::ShortRows; };
 
 constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::Bust, "bust", Girth, Measure, 20, 220, 30},
@@ -96,6 +99,12 @@ constexpr std::array<FieldInfo, kFieldCount> kFields{{
     {Field::PatternMultiple, "pattern.multiple", Count, Knitting, 1, 60, 12},
     {Field::PatternExtra, "pattern.extra", Count, Knitting, 0, 59, 12},
     {Field::Fidelity, "fidelity", Share, Knitting, 0, 1, 0.5},
+    {Field::RibMultiple, "rib.multiple", Count, Knitting, 1, 24, 6, ownRib},
+    {Field::NeedleBody, "needle.body", Needle, Knitting, 0, 25, 2},
+    {Field::NeedleRib, "needle.rib", Needle, Knitting, 0, 25, 2},
+    {Field::BallWeight, "ball.weight", Weight, Knitting, 0, 2000, 50},
+    {Field::BallLength, "ball.length", Run, Knitting, 0, 5000, 100},
+    {Field::YarnReserve, "yarn.reserve", Share, Knitting, 0, 1, 0.15},
     {Field::LimitUpperArm, "limit.upperArm", Length, Limits, 0, 10, 3},
     {Field::LimitCapLow, "limit.capLow", Share, Limits, 0.1, 0.9, 0.3},
     {Field::LimitCapHigh, "limit.capHigh", Share, Limits, 0.5, 1.5, 0.3},
@@ -138,6 +147,10 @@ const std::array<ChoiceInfo, kChoiceCount>& choices() {
        "yarnClass",
        {"notNamed", "lace", "superFine", "fine", "light", "medium", "bulky", "superBulky",
         "jumbo"}},
+      {Choice::Rib, "rib", {"twoTwo", "oneOne", "threeOne", "garter", "seed", "plain", "own"}},
+      {Choice::RibChange, "ribChange", {"evenly", "none"}},
+      {Choice::PlainEdge, "plainEdge", {"curls", "garter"}, plainHems},
+      {Choice::ShoulderJoin, "shoulderJoin", {"sewn", "threeNeedles"}, shortShoulders},
       {Choice::TakenOn, "takenOn", {"body", "garment"}},
   }};
   return table;

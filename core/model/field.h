@@ -1,6 +1,7 @@
 // The values a design is made of. Every number the knitter can set has one name here, used alike by
 // the sliders, the design file, the command line, undo, findings and remedies. What a value means
-// is told beside it; lengths are cm, shares are fractions, counts are whole numbers, weights are g.
+// is told beside it; lengths are cm, shares are fractions, counts are whole numbers, weights are g,
+// thicknesses of needles mm, lengths of yarn m.
 #pragma once
 
 #include <cstdint>
@@ -90,7 +91,14 @@ enum class Field : std::uint8_t {
   Selvedge, // stitches a sewn edge carries beyond the seam line
   PatternMultiple,
   PatternExtra,
-  Fidelity, // 0 simplest directions, 1 closest to the curve
+  Fidelity,    // 0 simplest directions, 1 closest to the curve
+  RibMultiple, // stitches over which an edge stitch of her own repeats
+  // Needles and yarn, as told above the directions; 0: not said.
+  NeedleBody,
+  NeedleRib,
+  BallWeight,
+  BallLength,  // of one ball, from its label
+  YarnReserve, // how much more to buy than will be knitted
   // Where warnings begin.
   LimitUpperArm,
   LimitCapLow,
@@ -107,7 +115,7 @@ enum class Field : std::uint8_t {
 };
 inline constexpr int kFieldCount = int(Field::LimitHandStretch) + 1;
 
-enum class FieldKind : std::uint8_t { Girth, Length, Share, Count, Weight };
+enum class FieldKind : std::uint8_t { Girth, Length, Share, Count, Weight, Needle, Run };
 
 enum class FieldGroup : std::uint8_t { Measure, Ease, Swatch, Bodice, Sleeve, Knitting, Limits };
 
@@ -127,6 +135,12 @@ struct FieldInfo {
 [[nodiscard]] std::optional<Field> fieldByKey(std::string_view key);
 [[nodiscard]] inline bool isMeasurement(Field f) {
   return info(f).group == FieldGroup::Measure;
+}
+// A weight, a needle or a yarn's length that nobody has told: 0.
+[[nodiscard]] inline bool isUnsaid(Field f, double value) {
+  const FieldKind kind = info(f).kind;
+  return value == 0 &&
+         (kind == FieldKind::Weight || kind == FieldKind::Needle || kind == FieldKind::Run);
 }
 // The ease that belongs to a measurement, if it has one.
 [[nodiscard]] std::optional<Field> easeOf(Field measurement);
@@ -154,9 +168,13 @@ enum class Choice : std::uint8_t {
   BustShaping,
   ButtonSide,
   CapRise,
-  FillFrom,  // what fills in an adult's measurements that were not taken
-  YarnClass, // as printed on the label
-  TakenOn,   // where measurements are taken, unless a row says otherwise
+  FillFrom,     // what fills in an adult's measurements that were not taken
+  YarnClass,    // as printed on the label
+  Rib,          // what the edges are knitted in
+  RibChange,    // whether stitches are added or taken away between an edge and what it belongs to
+  PlainEdge,    // whether a plain edge is kept from curling
+  ShoulderJoin, // of shoulders by short rows
+  TakenOn,      // where measurements are taken, unless a row says otherwise
 };
 inline constexpr int kChoiceCount = int(Choice::TakenOn) + 1;
 
@@ -193,6 +211,10 @@ enum class BodyLength : int { HighHip, Cropped, Waist, Hip };
 enum class BustShaping : int { None, ShortRows };
 enum class ButtonSide : int { Usual, Right, Left }; // of the wearer; usual: women right, men left
 enum class CapRise : int { Usual, Shallow, High };  // what the starting values aim at
+enum class RibKind : int { TwoTwo, OneOne, ThreeOne, Garter, Seed, Plain, Own };
+enum class RibChange : int { Evenly, None };
+enum class PlainEdge : int { Curls, Garter };
+enum class ShoulderJoin : int { Sewn, ThreeNeedles };
 enum class YesNo : int { No, Yes };
 enum class FillFrom : int { Survey, Size };
 
@@ -237,6 +259,14 @@ template <>
 struct OptionsOf<ButtonSide> : OfChoice<Choice::ButtonSide> {};
 template <>
 struct OptionsOf<CapRise> : OfChoice<Choice::CapRise> {};
+template <>
+struct OptionsOf<RibKind> : OfChoice<Choice::Rib> {};
+template <>
+struct OptionsOf<RibChange> : OfChoice<Choice::RibChange> {};
+template <>
+struct OptionsOf<PlainEdge> : OfChoice<Choice::PlainEdge> {};
+template <>
+struct OptionsOf<ShoulderJoin> : OfChoice<Choice::ShoulderJoin> {};
 template <>
 struct OptionsOf<FillFrom> : OfChoice<Choice::FillFrom> {};
 

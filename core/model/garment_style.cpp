@@ -89,6 +89,10 @@ GarmentStyle styleOf(const Design& d) {
       .bustShaping = d.as<BustShaping>(),
       .buttonSide = d.as<ButtonSide>(),
       .fillFrom = d.as<FillFrom>(),
+      .rib = d.as<RibKind>(),
+      .ribChange = d.as<RibChange>(),
+      .plainEdge = d.as<PlainEdge>(),
+      .shoulderJoin = d.as<ShoulderJoin>(),
   };
 }
 

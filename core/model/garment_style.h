@@ -73,6 +73,10 @@ struct GarmentStyle {
   BustShaping bustShaping{};
   ButtonSide buttonSide{};
   FillFrom fillFrom{};
+  RibKind rib{};
+  RibChange ribChange{};
+  PlainEdge plainEdge{};
+  ShoulderJoin shoulderJoin{};
 
   [[nodiscard]] const NecklineTraits& neck() const { return traitsOf(neckline); }
   [[nodiscard]] const EdgeTraits& hem() const { return traitsOf(hemMade); }
@@ -85,6 +89,9 @@ struct GarmentStyle {
   [[nodiscard]] bool straightBackNeck() const { return backNeck == BackNeck::Straight; }
   [[nodiscard]] bool bustShortRows() const { return bustShaping == BustShaping::ShortRows; }
   [[nodiscard]] bool capDrawnIn() const { return capTop != CapTop::Smooth; } // gathers or pleats
+  [[nodiscard]] bool threeNeedles() const {
+    return shoulderWork == ShoulderWork::ShortRows && shoulderJoin == ShoulderJoin::ThreeNeedles;
+  }
   [[nodiscard]] bool pleated() const { return capTop == CapTop::Pleated; }
 };
 [[nodiscard]] GarmentStyle styleOf(const Design& design);

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace scye {
 namespace {
@@ -110,17 +111,17 @@ const Message* Phrases::message(std::string_view key) const {
 
 std::string Phrases::length(double cm, LengthUnit unit) const {
   if (unit == LengthUnit::Centimetre) return say("unit.length.cm", {textParam("n", number(cm, 1))});
-  const long quarters = std::lround(std::abs(cm) / kCmPerInch * 4);
-  const long whole = quarters / 4, part = quarters % 4;
+  const long eighths = std::lround(std::abs(cm) / kCmPerInch * 8);
+  const long whole = eighths / 8, part = eighths % 8;
+  const long shared = std::gcd(part, 8L), top = part / shared;
   const double sign = cm < 0 ? -1 : 1;
-  const std::string over = part == 2 ? number(1) : number(double(part)),
-                    under = part == 2 ? number(2) : number(4);
+  const std::string over = number(double(top)), under = number(double(8 / shared));
   if (part == 0) return say("unit.length.inch", {textParam("n", number(sign * double(whole)))});
   std::string fraction = over + "/" + under;
   if (whole > 0)
     fraction = number(sign * double(whole)) + " " + fraction;
   else if (cm < 0)
-    fraction = number(-double(part == 2 ? 1 : part)) + "/" + under;
+    fraction = number(-double(top)) + "/" + under;
   return say("unit.length.inch", {textParam("n", fraction)});
 }
 

@@ -58,7 +58,7 @@ public:
   [[nodiscard]] std::string say(std::string_view key, const Params& params = {},
                                 LengthUnit unit = LengthUnit::Centimetre) const;
   // Numbers as the language writes them, the unit from the phrases "unit.*": "41.5 cm", or inches
-  // to the nearest quarter, "16 1/4 in"; "66 %".
+  // to the nearest eighth, "16 1/4 in"; "66 %".
   [[nodiscard]] std::string length(double cm, LengthUnit unit) const;
   [[nodiscard]] std::string percent(double fraction, int decimals = 0) const;
   [[nodiscard]] std::string number(double value, int decimals = 2) const {

@@ -59,7 +59,8 @@ bool isEvent(const RowToWork& row, const std::optional<RowToWork>& before) {
   if (!row.actions.empty()) return true;
   if (row.step == StepKind::Fold) return true;
   const auto hem = [](const RowToWork& r) {
-    return r.step == StepKind::Hem || r.step == StepKind::Facing || r.step == StepKind::CastOn;
+    return r.step == StepKind::Hem || r.step == StepKind::RibRow || r.step == StepKind::RibOn ||
+           r.step == StepKind::Facing || r.step == StepKind::CastOn;
   };
   return before && hem(*before) && !hem(row);
 }
@@ -116,6 +117,8 @@ std::string doText(const Words& words, const RowToWork& row) {
   if (!row.actions.empty()) return rowText(words, row.actions, row.row, row.after);
   switch (row.step) {
   case StepKind::Hem:
+  case StepKind::RibRow:
+  case StepKind::RibOn:
     return words.sayPlain("place.hem");
   case StepKind::Facing:
     return words.sayPlain("place.facing");

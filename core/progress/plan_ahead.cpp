@@ -88,7 +88,9 @@ public:
   // The first bind-off or turn that shapes this is so much wider.
   int widen(Shapes shapes, int outward) {
     for (Act& a : acts_) {
-      if (a.shapes != shapes || (a.kind != ActKind::BindOff && a.kind != ActKind::Wait)) continue;
+      if (a.shapes != shapes ||
+          (a.kind != ActKind::BindOff && a.kind != ActKind::Hold && a.kind != ActKind::Wait))
+        continue;
       const bool turns = a.kind == ActKind::Wait;
       const int now = a.stitches.value(), most = std::max(-outward, 1 - now);
       a.stitches = Stitches(now + most);
@@ -215,26 +217,29 @@ bool isOpening(const KnitPiece& piece, EdgeSide side) {
          (piece.id == PieceId::RightFront && side == EdgeSide::Right);
 }
 
+// What widens a full sleeve; what a rib goes without is no shaping.
+bool ofCuff(const Act& a) {
+  return a.kind == ActKind::Spread && a.shapes == Shapes::Cuff;
+}
+
 // Stitches that a full sleeve is still to be widened by, `more` at each edge more than planned; no
 // row doubles its stitches. Whether it goes.
 bool widenSpread(Acts& acts, int stitches, int more) {
   int left = 2 * more;
   for (Act& a : acts)
-    if (a.kind == ActKind::Spread) left += a.stitches.value();
+    if (ofCuff(a)) left += a.stitches.value();
   for (Act& a : acts) {
-    if (a.kind != ActKind::Spread) continue;
+    if (!ofCuff(a)) continue;
     const int here = std::clamp(left, 0, (stitches - 1) / 2 * 2);
     a.stitches = Stitches(here);
     left -= here, stitches += here;
   }
-  std::erase_if(acts,
-                [](const Act& a) { return a.kind == ActKind::Spread && a.stitches.value() == 0; });
+  std::erase_if(acts, [](const Act& a) { return ofCuff(a) && a.stitches.value() == 0; });
   return left == 0;
 }
 
 bool spreads(const Acts& acts) {
-  return std::any_of(acts.begin(), acts.end(),
-                     [](const Act& a) { return a.kind == ActKind::Spread; });
+  return std::any_of(acts.begin(), acts.end(), [](const Act& a) { return ofCuff(a); });
 }
 
 constexpr int kEvenBelow = 2; // rows below the underarm that stay even, where there is room

@@ -93,6 +93,7 @@ private:
       put(ChartSymbol::Buttonhole, right ? Span{kept.to - a.from - k, kept.to - a.from}
                                          : Span{kept.from + a.from, kept.from + a.from + k});
       return;
+    case ActKind::Hold: // they wait above the chart's last row
     case ActKind::CastOn:
     case ActKind::Rest:
     case ActKind::Rejoin:

@@ -34,6 +34,8 @@ std::string actText(const Act& a, bool bothEnds, const Phrases& phrases) {
     return phrases.say("chart.act.wait", count);
   case ActKind::TakeUp:
     return phrases.say("chart.act.takeUp", count);
+  case ActKind::Hold:
+    return phrases.say("chart.act.hold", count);
   case ActKind::Spread:
     return phrases.say("chart.act.spread", count);
   case ActKind::Buttonhole:

@@ -201,7 +201,7 @@ SleevePattern Reader::sleeve(const KnitPiece& piece) const {
   int first = 1;
   for (const RowLine& line : piece.rows)
     for (const Act& a : line.acts)
-      if (a.kind == ActKind::Spread) first = line.row + 1;
+      if (a.kind == ActKind::Spread && a.shapes == Shapes::Cuff) first = line.row + 1;
   if (first > 1) { // a full sleeve: gathered to its cuff
     s.cuffBand = std::max(l.cuffRows, 1) * h;
     s.cuffGirth = (piece.castOn().value() - 2 * l.selvedge) * w;

@@ -87,7 +87,9 @@ protected:
 TEST_F(Pages, theFirstPieceIsToldWhenADesignIsOpened) {
   EXPECT_EQ(texts(), toldFor(document().derived(), PieceId::Back));
   for (const DirectionLine& line : lines().lines()) {
-    const std::string count = "(" + std::to_string(line.stitches.value()) + " st";
+    // The cast-on tells its stitches as what is done.
+    const std::string count =
+        (line.last > 0 ? "(" : "Cast on ") + std::to_string(line.stitches.value()) + " st";
     EXPECT_TRUE(line.kind != LineKind::Step || line.text.find(count) != std::string::npos)
         << line.text;
   }

@@ -290,7 +290,8 @@ TEST_F(Panel, everyFieldHasARowThatTheKeyboardCanBeTakenTo) {
       {Field::BustDepth, {Choice::BustShaping, int(BustShaping::ShortRows)}},
       {Field::BustReach, {Choice::BustShaping, int(BustShaping::ShortRows)}},
       {Field::GatherWidth, {Choice::CapTop, int(CapTop::Gathered)}},
-      {Field::Pleats, {Choice::CapTop, int(CapTop::Pleated)}}};
+      {Field::Pleats, {Choice::CapTop, int(CapTop::Pleated)}},
+      {Field::RibMultiple, {Choice::Rib, int(RibKind::Own)}}};
   const Design jacket = document().design();
   for (int i = 0; i < kFieldCount; ++i) {
     const Field f = Field(i);

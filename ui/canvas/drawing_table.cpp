@@ -1,9 +1,7 @@
 #include "canvas/drawing_table.h"
 
 #include "canvas/row_band.h"
-#include "model/plain_text.h"
 #include "model/units.h"
-#include "model/wearer.h"
 #include "schematic/schematic.h"
 
 #include <QEvent>
@@ -61,7 +59,6 @@ QSize DrawingTable::minimumSizeHint() const {
 void DrawingTable::onChanged(const Document::Event& event) {
   if (event.replaced) {
     previewDraft_.reset();
-    draftOthers();
     fit();
   } else if (event.derived) {
     redraw();
@@ -87,23 +84,14 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
-  if (const GarmentDraft* other = self->ghost()) options.behind.push_back({other, {}});
-  for (const GarmentDraft& other : others_)
-    options.behind.push_back({&other, plainLine(other.design.wearer)});
+  options.ghost = self->ghost();
   const Derived& derived = self->document_.derived();
   options.curves = &derived.knit;
   if (settings_.stitchesShown()) options.knitted = &derived.knit;
   return pieceSchematic(derived.draft, settings_.phrases(), options);
 }
 
-void DrawingTable::draftOthers() {
-  others_.clear();
-  for (const Design& wearer : attention_.others())
-    others_.push_back(draftGarment(forWearer(document_.draft().design, wearer)));
-}
-
 void DrawingTable::redraw() {
-  draftOthers();
   if (waits_) return;
   picture_ = make(letters_ / view_.scale, perRow_);
   pictureChanged();

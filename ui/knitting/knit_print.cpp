@@ -23,6 +23,8 @@ PaperStyle paperStyle(LineKind kind) {
   switch (kind) {
   case LineKind::Title:
     return {1.7, true, 0, 0.3, 0};
+  case LineKind::Warning:
+    return {1, true, 0, 0.2, 0};
   case LineKind::Heading:
     return {1.3, true, 1.2, 0.4, 0};
   case LineKind::Part:

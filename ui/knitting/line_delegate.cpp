@@ -26,6 +26,8 @@ Setting settingOf(LineKind kind) {
   switch (kind) {
   case LineKind::Title:
     return {1.5, true, 0.5, 0.3, 0, 0};
+  case LineKind::Warning:
+    return {1.08, true, 0.1, 0.25, 0, 0};
   case LineKind::Heading:
     return {1.3, true, 0.6, 0.3, 0, 0};
   case LineKind::Part:

@@ -42,8 +42,9 @@ void EaseStrip::refresh() {
   const bool apart = !isInHand(field); // else its own slider says so
   // As it is knitted, once that is known.
   double value = context_.document.draft().sizes[field];
-  for (const Rounded& r : context_.document.derived().knit.rounded)
-    if (r.field == field) value = r.knitted;
+  if (!context_.document.isStale())
+    for (const Rounded& r : context_.document.derived().knit.rounded)
+      if (r.field == field) value = r.knitted;
   worked_->setText(
       tr("%1\n%2\nworked out for you")
           .arg(fieldName(context_.phrases(), field),
@@ -64,7 +65,7 @@ int EaseStrip::arrange(int width, bool place) const {
   }
   least = std::max(least, 16 * gap);
   const bool apart = !worked_->isHidden();
-  const int aside = apart ? 19 * gap + between : 0;
+  const int aside = apart ? 17 * gap + between : 0;
   int perRow = int(dials_.size());
   while (perRow > 1 && perRow * least + (perRow - 1) * between + (perRow == 4 ? aside : 0) > room)
     perRow /= 2;

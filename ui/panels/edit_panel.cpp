@@ -31,6 +31,7 @@ void fillBody(FieldTable& t) {
   t.addValue(Field::BackNeckDrop);
   t.addValue(Field::NeckBand);
   t.addChoice(Choice::ShoulderWork);
+  t.addChoice(Choice::ShoulderJoin);
   t.addChoice(Choice::BandMade);
   t.addValue(Field::ButtonBand);
   t.addValue(Field::Buttons);
@@ -39,6 +40,7 @@ void fillBody(FieldTable& t) {
   t.addChoice(Choice::SideSeam);
   t.addValue(Field::WaistHeight);
   t.addChoice(Choice::Hem);
+  t.addChoice(Choice::PlainEdge);
   t.addValue(Field::HemDepth);
   t.addChoice(Choice::BustShaping);
   t.addValue(Field::BustDepth);
@@ -122,6 +124,14 @@ void fillMeasurementsRarer(FieldTable& t) {
 }
 
 void fillKnitting(FieldTable& t) {
+  t.addChoice(Choice::Rib);
+  t.addValue(Field::RibMultiple);
+  t.addChoice(Choice::RibChange);
+  t.addValue(Field::NeedleBody);
+  t.addValue(Field::NeedleRib);
+  t.addValue(Field::BallWeight);
+  t.addValue(Field::BallLength);
+  t.addValue(Field::YarnReserve);
   t.addValue(Field::Selvedge);
   t.addValue(Field::PatternMultiple);
   t.addValue(Field::PatternExtra);
@@ -174,7 +184,11 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   addSection(
       tr("Sleeve and cap"), true, [this](FieldTable& t) { fillSleeve(t, context_); },
       [this](FieldTable& t) { fillSleeveRarer(t, context_); }, tr("Shape of the cap"));
-  addSection(tr("Knitting"), false, fillKnitting);
+  addSection(tr("Knitting and yarn"), false, [this](FieldTable& t) {
+    fillKnitting(t);
+    t.addNamed(tr("Edge stitch of your own"),
+               makeTextBox(context_, tr("Edge stitch of your own"), &Design::ribName));
+  });
   addSection(tr("When to warn"), false, fillLimits);
   addSection(tr("Notes"), false, [this](FieldTable& t) { t.addWide(makeNotes(context_)); });
   column->addStretch(1);

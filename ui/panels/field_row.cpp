@@ -218,8 +218,8 @@ void FieldRow::refresh() {
     const Field f = c.spec.field;
     c.box->setVisible(wanted);
     c.box->setValueStyle(styleOf(f, unit, !unitInHead_));
-    if (f == Field::SwatchWeight && s[f] == 0)
-      c.box->setBlank(); // not weighed
+    if (isUnsaid(f, s[f]))
+      c.box->setBlank();
     else
       c.box->setValue(c.spec.finished ? s.finished(f) : shownIn(design, s, f));
     const bool workedOut = isWorkedOut(design, target(c));
@@ -251,7 +251,8 @@ QString FieldRow::sourceText(Field first, bool flat) const {
   const Design& design = context_.document.design();
   const Sizes& s = sizes();
   if (isWorkedOut(design, first)) return tr("worked out");
-  if (first == Field::SwatchWeight && s[first] == 0) return tr("not weighed");
+  if (isUnsaid(first, s[first]))
+    return first == Field::SwatchWeight ? tr("not weighed") : tr("not said");
   if (flat && design.has(first)) return phraseText(context_.phrases(), "garment.flat");
   const QString origin = originName(context_.phrases(), s, first);
   if (flat)

@@ -39,7 +39,7 @@ WearerRow::WearerRow(const PanelContext& context, QWidget* parent)
   kept->setFocusPolicy(Qt::StrongFocus);
   kept->setPopupMode(QToolButton::InstantPopup);
   auto* menu = new QMenu(kept);
-  fillWearerMenu(*menu, context_.document, context_.wearers, context_.attention);
+  fillWearerMenu(*menu, context_.document, context_.wearers);
   kept->setMenu(menu);
   grid->addWidget(name, 0, 0);
   grid->addWidget(kept, 0, 1);

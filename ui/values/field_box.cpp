@@ -80,8 +80,8 @@ void FieldBox::showText() {
 QSize FieldBox::sizeHint() const {
   ensurePolished();
   const QString widest =
-      style_.unit == LengthUnit::Inch && kind_ != FieldKind::Count && kind_ != FieldKind::Weight
-          ? QStringLiteral("+00 3/4")
+      style_.unit == LengthUnit::Inch && (kind_ == FieldKind::Girth || kind_ == FieldKind::Length)
+          ? QStringLiteral("+00 7/8")
           : QStringLiteral("+000.0");
   const bool withUnit = style_.showUnit && kind_ != FieldKind::Count;
   const int text = fontMetrics().horizontalAdvance(

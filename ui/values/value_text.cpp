@@ -14,12 +14,24 @@ bool isLength(FieldKind kind) {
   return kind == FieldKind::Girth || kind == FieldKind::Length;
 }
 
+// What is neither length nor share: g, mm, m.
+struct AmountUnit {
+  const char* phrase;
+  const char* sign; // as anybody may type it
+  int decimals;
+};
+const AmountUnit* amountUnit(FieldKind kind) {
+  static constexpr AmountUnit kGram{"unit.gram", "g", 1}, kNeedle{"unit.needle", "mm", 2},
+      kRun{"unit.run", "m", 1};
+  return kind == FieldKind::Weight   ? &kGram
+         : kind == FieldKind::Needle ? &kNeedle
+         : kind == FieldKind::Run    ? &kRun
+                                     : nullptr;
+}
+
 QString inches(double cm) {
   const double in = std::abs(cm) / kCmPerInch;
-  const double eighths = in * 8;
-  // Eighths only where the value stands on one; otherwise the nearest quarter, which a tape shows.
-  const bool fine = std::abs(eighths - std::round(eighths)) < 1e-6;
-  int parts = int(std::lround(fine ? eighths : 2 * std::round(in * 4)));
+  int parts = int(std::lround(in * 8)); // a tape shows eighths
   const QString sign = cm < 0 && parts > 0 ? QStringLiteral("-") : QString();
   const int whole = parts / 8;
   parts %= 8;
@@ -97,9 +109,9 @@ QString valueText(const Phrases& phrases, FieldKind kind, double value, const Va
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);
     unit = QString::fromStdString(phrases.say("unit.share"));
-  } else if (kind == FieldKind::Weight) {
-    text = plain(value, 1);
-    unit = QString::fromStdString(phrases.say("unit.gram"));
+  } else if (const AmountUnit* amount = amountUnit(kind)) {
+    text = plain(value, amount->decimals);
+    unit = QString::fromStdString(phrases.say(amount->phrase));
   } else {
     text = plain(value, 2);
   }
@@ -120,9 +132,10 @@ std::optional<double> readValue(const Phrases& phrases, FieldKind kind, const QS
   text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
   if (isLength(kind)) return readLength(phrases, text, unit);
   if (kind == FieldKind::Count) return readNumber(text);
-  if (kind == FieldKind::Weight) {
-    text = withoutUnit(phrases, text, "unit.gram");
-    if (text.endsWith(u'g', Qt::CaseInsensitive)) text.chop(1);
+  if (const AmountUnit* amount = amountUnit(kind)) {
+    text = withoutUnit(phrases, text, amount->phrase);
+    const QString sign = QString::fromLatin1(amount->sign);
+    if (text.endsWith(sign, Qt::CaseInsensitive)) text.chop(sign.size());
     return readNumber(text);
   }
   const auto percent = readNumber(withoutUnit(phrases, text, "unit.share").remove(u'%'));
@@ -138,6 +151,10 @@ double keyStep(FieldKind kind, LengthUnit unit) {
     return 1;
   case FieldKind::Weight:
     return 0.5;
+  case FieldKind::Needle:
+    return 0.25;
+  case FieldKind::Run:
+    return 5;
   case FieldKind::Girth:
   case FieldKind::Length:
     break;
@@ -153,6 +170,10 @@ double sliderStep(FieldKind kind, LengthUnit unit) {
     return 1;
   case FieldKind::Weight:
     return 0.1;
+  case FieldKind::Needle:
+    return 0.25;
+  case FieldKind::Run:
+    return 1;
   case FieldKind::Girth:
   case FieldKind::Length:
     break;

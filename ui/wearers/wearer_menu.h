@@ -2,7 +2,6 @@
 // those of a wearer. Files that cannot be read are named there.
 #pragma once
 
-#include "document/attention.h"
 #include "document/document.h"
 #include "wearers/wearer_store.h"
 
@@ -11,7 +10,7 @@ class QMenu;
 namespace scye {
 
 // Both must outlive the menu, which fills itself each time it is about to be shown.
-void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store, Attention& attention);
+void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store);
 
 // One undo step: the kept measurements in place of the design's.
 void useWearer(Document& document, const WearerStore::Kept& kept);

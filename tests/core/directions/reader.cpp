@@ -17,15 +17,18 @@ namespace {
 struct Word {
   std::string_view uk, us;
 };
-constexpr std::array<Word, 3> kUkWords = {
-    {{"cast off", "bind off"}, {"straight", "even"}, {"Making up", "Finishing"}}};
+constexpr std::array<Word, 5> kUkWords = {{{"cast off", "bind off"},
+                                           {"straight", "even"},
+                                           {"Making up", "Finishing"},
+                                           {"stocking stitch", "stockinette"},
+                                           {"moss stitch", "seed stitch"}}};
 
 constexpr std::array<std::string_view, 7> kPieces = {
     "Back", "Front", "Left front", "Right front", "Sleeve (make 2)", "Left sleeve", "Right sleeve"};
 
-constexpr std::array<std::string_view, 17> kAbbreviations = {
-    "k1",   "p1",   "ssk", "k2tog", "p2tog", "ssp", "M1",  "M1L",  "M1R",
-    "M1LP", "M1RP", "st",  "sts",   "RS",    "WS",  "w&t", "wraps"};
+constexpr std::array<std::string_view, 15> kAbbreviations = {
+    "ssk",  "k2tog", "p2tog", "ssp", "M1", "M1L", "M1R",  "M1LP",
+    "M1RP", "st",    "sts",   "RS",  "WS", "w&t", "wraps"};
 
 class Reader {
 public:
@@ -73,7 +76,7 @@ private:
     closePiece();
     if (std::find(kPieces.begin(), kPieces.end(), text) != kPieces.end() && place_ != Place::End) {
       place_ = Place::Piece;
-      out_.pieces.push_back({.name = text, .rows = {}});
+      out_.pieces.push_back({.name = text, .rows = {}, .rib = {}});
       at_ = {};
     } else if (text == "Finishing" && place_ != Place::End) { // of a garment that has no pieces too
       place_ = Place::End;
@@ -113,6 +116,7 @@ private:
     } else if (const auto names = atTheSameTime(text)) {
       at_.names = names;
     } else if (const auto told = noteRead(text)) {
+      if (told->needle > 0) sameNeedle(changedNeedle_, told->needle);
       at_.announced.add(*told, line_->number);
     } else {
       complain("no heading or note");
@@ -141,7 +145,16 @@ private:
     shaped_ = {false, false};
     int count = 0;
     if (finger.take("Cast on @", {&count})) {
-      castOn(count);
+      double needle = 0;
+      if (finger.take(" with the smaller needles"))
+        castOnWith(-1);
+      else if (finger.take(" with ")) {
+        if (!finger.takeMillimetres(needle) || !finger.take(" needles"))
+          return complain("no needles");
+        castOnWith(needle);
+      }
+      if (!finger.take(".") || !finger.done()) return complain("the line goes on");
+      return castOn(count);
     } else {
       const auto named = takeRows(finger);
       if (!named) return complain("no rows");
@@ -163,9 +176,20 @@ private:
                std::to_string(at_.needle.waiting()) + " wait");
   }
 
+  // Plain edges on one size, ribs on another.
+  void castOnWith(double needle) {
+    edgeNeedles_.insert(needle);
+    if (edgeNeedles_.size() > 2) complain("other needles than for the pieces before");
+  }
+  void sameNeedle(std::optional<double>& known, double told) {
+    if (known && *known != told) complain("other needles than for another piece");
+    known = told;
+  }
+
   void castOn(int count) {
     if (at_.next != 0 || count < 1) complain("not the place to cast on");
-    at_.needle.castOn(count);
+    const std::string& name = out_.pieces.back().name;
+    at_.needle.castOn(count, name == "Left front" ? "right" : name == "Right front" ? "left" : "");
     record();
   }
 
@@ -173,6 +197,17 @@ private:
   bool row(Finger& finger, const RowsNamed& named) {
     if (finger.take("work even")) return even(1), true;
     if (finger.take("purl across, for the fold line")) return fold(named), true;
+    if (finger.take("work row 1 again")) {
+      if (at_.rib.size() != 2 || at_.next != 3) complain("no two rows to repeat");
+      return even(1), true;
+    }
+    if (at_.next <= 2 && at_.rib.size() + 1 == std::size_t(at_.next)) {
+      Finger ahead = finger;
+      if (auto rib = takeRib(ahead, at_.needle.stitches())) {
+        finger = ahead;
+        return ribRow(std::move(*rib)), true;
+      }
+    }
     const bool rs = rightSide(named.first);
     Finger ahead = finger;
     const auto parts = takeParts(ahead, rs);
@@ -186,6 +221,24 @@ private:
       even(1);
     }
     return true;
+  }
+
+  // As it looks from the right side the second row lies on the first, or against it.
+  void ribRow(std::vector<bool> row) {
+    if (at_.next == 2) {
+      const std::vector<bool>& before = at_.rib.front();
+      const bool seed = std::equal(row.rbegin(), row.rend(), before.begin());
+      std::vector<bool> seen(row.rbegin(), row.rend());
+      seen.flip();
+      if (!seed && seen != before) complain("the second row does not go on with the first");
+      if (seed && before.size() > 1)
+        for (std::size_t i = 1; i < before.size(); ++i)
+          if (before[i] == before[i - 1]) return complain("no seed stitch");
+    } else {
+      out_.pieces.back().rib = row;
+    }
+    at_.rib.push_back(std::move(row));
+    even(1);
   }
 
   void fold(const RowsNamed& named) {
@@ -205,7 +258,9 @@ private:
     int count = named.last - named.first + 1;
     Finger ahead = finger;
     const bool facing = ahead.take("work the facing");
-    if (!facing && !ahead.take("work in rib")) {
+    const bool again = ahead.take("repeat rows 1 and 2");
+    if (again && (at_.rib.size() != 2 || at_.next != 3)) complain("no two rows to repeat");
+    if (!facing && !again && !edgeStitch(ahead, named)) {
       if (!ahead.take("work ~ even", {&count})) return false;
     }
     const bool ws = ahead.take(", ending with a WS row");
@@ -222,6 +277,24 @@ private:
         complain("the fold is where a piece begins");
     } else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
       measure(finger, at_.underarm ? done - *at_.underarm + 1 : -1);
+    return true;
+  }
+
+  // A lower edge that is not written out.
+  bool edgeStitch(Finger& finger, const RowsNamed& named) {
+    int repeat = 0, before = 0, after = 0;
+    if (named.first != 1) return false;
+    for (const char* plain :
+         {"knit every row", "work in stockinette", "work in 2x2 rib", "work in 1x1 rib",
+          "work in rib of 3 knit and 1 purl", "work in seed stitch", "work in garter stitch"})
+      if (finger.take(plain)) return true;
+    if (!finger.take(
+            "work in your edge stitch, a repeat of @, with @ before the first repeat and @ "
+            "after the last",
+            {&repeat, &before, &after}))
+      return false;
+    const int rest = at_.needle.stitches() - before - after;
+    if (repeat < 1 || rest < 0 || rest % repeat != 0) complain("the repeats do not come out");
     return true;
   }
 
@@ -346,12 +419,10 @@ private:
     ShapedAt told{false, false};
     for (const std::string_view edge : named.edges) {
       if (!at_.names) return complain("no edges are told apart here", true);
-      const auto [right, left] = *at_.names;
-      // Side, armhole and shoulder are one edge, across from the neck.
-      const bool across = edge != "neck edge";
-      if (edge == right || (across && edge != left && left == "neck edge"))
+      const auto& [right, left] = *at_.names;
+      if (std::find(right.begin(), right.end(), edge) != right.end())
         told.right = true;
-      else if (edge == left || (across && right == "neck edge"))
+      else if (std::find(left.begin(), left.end(), edge) != left.end())
         told.left = true;
       else
         complain("that is neither of the two edges", true);
@@ -364,6 +435,21 @@ private:
     for (const std::string_view word : kAbbreviations)
       if (!explained_.contains(word) && hasWord(line_->text, word))
         complain("not explained: " + std::string(word));
+    for (const char* letter : {"k", "p"})
+      if (!explained_.contains(letter) && hasCounted(line_->text, *letter))
+        complain(std::string("not explained: ") + letter);
+  }
+
+  // "k2", but not "k2tog"
+  static bool hasCounted(std::string_view text, char letter) {
+    for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+      if (text[i] != letter || (i > 0 && std::isalnum(text[i - 1]))) continue;
+      std::size_t end = i + 1;
+      while (end < text.size() && std::isdigit(text[end]))
+        ++end;
+      if (end > i + 1 && (end == text.size() || !std::isalpha(text[end]))) return true;
+    }
+    return false;
   }
 
   static bool hasWord(std::string_view text, std::string_view word) {
@@ -384,7 +470,8 @@ private:
     std::optional<EdgeNames> names;
     std::optional<int> underarm; // the row in which armhole or cap begins
     Announced announced;
-    std::optional<int> facing, fold; // the facing's last row, and the row of its fold
+    std::vector<std::vector<bool>> rib; // rows that are written out: which stitches are knitted
+    std::optional<int> facing, fold;    // the facing's last row, and the row of its fold
     std::map<std::pair<std::string_view, int>, std::vector<Part>> told; // rows that are written out
   };
   struct ShapedAt {
@@ -396,6 +483,8 @@ private:
   const PageLine* line_ = nullptr;
   Place place_ = Place::Front;
   std::set<std::string, std::less<>> explained_;
+  std::set<double> edgeNeedles_; // mm; -1: the smaller ones
+  std::optional<double> changedNeedle_;
   int band_ = 0; // stitches of the button band, once it is told
   At at_;
   ShapedAt shaped_; // by the line in hand

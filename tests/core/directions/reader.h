@@ -33,6 +33,8 @@ struct RowRead {
 struct PieceRead {
   std::string name; // as it is headed: "Left front"
   std::vector<RowRead> rows;
+  std::vector<bool>
+      rib; // which stitches row 1 knits, from its beginning, where that is written out
 };
 
 struct Complaint {

@@ -18,7 +18,8 @@ std::optional<Part> takePart(Finger& finger, const Named& names) {
   int n = 0;
   if (finger.take("with RS facing, return the # held sts to the needle and join the yarn", {&n}))
     return Part{Move::Return, n};
-  if (finger.take("bind off the last @ and fasten off", {&n}) ||
+  if (finger.take("put the last @ on a holder, without working them", {&n}) ||
+      finger.take("bind off the last @ and fasten off", {&n}) ||
       finger.take("bind off the remaining @ and fasten off", {&n}))
     return Part{Move::BindOffAll, n};
   if (finger.take("bind off @", {&n})) return Part{Move::BindOff, n};
@@ -32,6 +33,7 @@ std::optional<Part> takePart(Finger& finger, const Named& names) {
     return Part{Move::UntilRight, n};
   if (finger.take("w&t")) return Part{Move::WrapTurn, 0};
   if (finger.take("make a buttonhole over the next @", {&n})) return Part{Move::Buttonhole, n};
+  if (finger.take("work @ and put them on a holder", {&n})) return Part{Move::HoldFirst, n};
   if (finger.take("work @", {&n})) {
     Finger ahead = finger;
     return Part{ahead.take(", make a buttonhole") ? Move::Work : Move::CountOff, n};
@@ -89,7 +91,8 @@ Shaped shapedBy(const std::vector<Part>& parts, bool rightSide) {
   for (const Part& part : parts) {
     atEnd = atEnd || isMiddle(part.move);
     if (part.move == Move::Increase) lost[atEnd] -= 1;
-    if (part.move == Move::Decrease || part.move == Move::BindOff || part.move == Move::BindOffAll)
+    if (part.move == Move::Decrease || part.move == Move::BindOff ||
+        part.move == Move::BindOffAll || part.move == Move::HoldFirst)
       lost[atEnd] += part.stitches;
     if (part.move == Move::WrapTurn) lost[1] += 1; // at least; how many, the needle knows
     if (part.move == Move::OverWraps) lost[1] -= 1;
@@ -115,10 +118,11 @@ std::string Needle::work(const std::vector<Part>& parts, bool rightSide,
   if (toWork_ != 0) return std::to_string(toWork_) + " stitches are left unworked";
   if (ahead() > 0 && !ended_) return "stitches wait at the edge that the row goes on to";
   if (behind() > 0 && lostAtStart_ != 0) return "the edge is shaped while stitches wait there";
-  if (made_ % 2 != 0) return "of an odd number no half goes to each side";
   stitches_ = worked_;
-  edges_.right -= (rightSide_ ? lostAtStart_ : lostAtEnd_) - made_ / 2;
-  edges_.left += (rightSide_ ? lostAtEnd_ : lostAtStart_) - made_ / 2;
+  // Of an odd number one more lies at the left.
+  const int toRight = toward_ == "right" ? made_ : toward_ == "left" ? 0 : made_ / 2;
+  edges_.right -= (rightSide_ ? lostAtStart_ : lostAtEnd_) - toRight;
+  edges_.left += (rightSide_ ? lostAtEnd_ : lostAtStart_) - (made_ - toRight);
   if (edges_.right - edges_.left != stitches_) return "the edges do not hold what is on the needle";
   return {};
 }
@@ -140,6 +144,10 @@ std::string Needle::move(const Part& part, std::optional<Held>& held) {
     // The last one is drawn over a stitch that is worked for it.
     if (n < 1 || n >= toWork_) return "there is no stitch to draw the last one over";
     lost += n, toWork_ -= n + 1, worked_ = 1;
+    return {};
+  case Move::HoldFirst:
+    if (!fresh_ || n < 1 || n >= toWork_) return "there is nothing left to work";
+    lost += n, toWork_ -= n;
     return {};
   case Move::BindOffAll:
     if (!fresh_ || n < 1 || n != toWork_) return "that is not all there is";

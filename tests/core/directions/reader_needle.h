@@ -4,6 +4,7 @@
 #include "core/directions/reader_words.h"
 
 #include <optional>
+#include <string_view>
 
 namespace scye::reader {
 
@@ -11,6 +12,7 @@ enum class Move {
   Return,     // `stitches` from the holder, right side facing, with new yarn
   BindOff,    // `stitches`; one more stitch is on the right needle afterwards
   BindOffAll, // the last `stitches`
+  HoldFirst,  // `stitches`, worked and put aside for good
   Plain,      // knit or purl one
   Decrease,
   Increase,
@@ -68,7 +70,11 @@ public:
   // holder.
   [[nodiscard]] std::string work(const std::vector<Part>& parts, bool rightSide,
                                  std::optional<Held>& held);
-  void castOn(int stitches) { stitches_ = stitches, edges_ = {0, stitches}, waiting_ = {}; }
+  // `toward`: where stitches that are spread over a row lie: "right", "left" or half at either.
+  void castOn(int stitches, std::string_view toward) {
+    toward_ = toward;
+    stitches_ = stitches, edges_ = {0, stitches}, waiting_ = {};
+  }
   [[nodiscard]] int stitches() const { return stitches_; }
   [[nodiscard]] Edges edges() const { return edges_; }
   [[nodiscard]] int waiting() const { return waiting_.left + waiting_.right; }
@@ -86,6 +92,7 @@ private:
   [[nodiscard]] std::string makeOne(const Part& part);
   [[nodiscard]] int& ahead() { return rightSide_ ? waiting_.left : waiting_.right; }
   [[nodiscard]] int behind() const { return rightSide_ ? waiting_.right : waiting_.left; }
+  std::string_view toward_;
   int stitches_ = 0; // in work
   Edges edges_;      // of those
   Waiting waiting_;

@@ -13,11 +13,21 @@ std::optional<NoteRead> noteRead(std::string_view text) {
     Finger finger(text);
     return finger.take(form, figures) && finger.done();
   };
-  if (is("The first @ of RS rows are the button band: work them in rib or another stitch that lies "
-         "flat, from the cast-on up.",
+  if (is("The first @ of RS rows are the button band: go on with them in the stitch of the lower "
+         "edge, "
+         "up to the neck.",
          {&note.band}) ||
-      is("The last @ of RS rows are the button band: work them in rib or another stitch that lies "
-         "flat, from the cast-on up.",
+      is("The last @ of RS rows are the button band: go on with them in the stitch of the lower "
+         "edge, "
+         "up to the neck.",
+         {&note.band}) ||
+      is("The first @ of RS rows are the button band: work them in garter stitch, from the cast-on "
+         "up "
+         "to the neck.",
+         {&note.band}) ||
+      is("The last @ of RS rows are the button band: work them in garter stitch, from the cast-on "
+         "up "
+         "to the neck.",
          {&note.band}) ||
       is("The stitch pattern repeats over @: in its first row, on the right side, a repeat begins "
          "after @.",
@@ -27,10 +37,19 @@ std::optional<NoteRead> noteRead(std::string_view text) {
          {&note.repeat}) ||
       is("The front of the sleeve is at the beginning of RS rows.") ||
       is("The front of the sleeve is at the end of RS rows.") ||
+      is("Change to the larger needles.") ||
+      is("This edge is plain and will curl. If it is to lie flat, begin with garter rows or a "
+         "facing, "
+         "or crochet along it.") ||
       is("The piece is divided early, for a slit at the back neck.") ||
       is("Counted from below, number # lies at the bust.", {&note.atBust}) ||
       is("Counted from below, number # lies at the chest.", {&note.atBust}))
     return note;
+  Finger needles(text);
+  if (needles.take("Change to ") && needles.takeMillimetres(note.needle) &&
+      needles.take(" needles.") && needles.done())
+    return note;
+  note.needle = 0;
   note.holes = 1;
   if (is("1 buttonhole over @ is worked in this band; it stands in the lines below.",
          {&note.over}) ||

@@ -17,6 +17,7 @@ struct NoteRead {
   int explained = 0;               // over so many, in "A buttonhole over 3 sts in one row: ..."
   int atBust = 0;                  // "Counted from below, number 7 lies at the bust."
   int repeat = 0, repeatAfter = 0; // "The stitch pattern repeats over 12 sts: ..."
+  double needle = 0;               // "Change to 4 mm needles."
   double longer = 0;               // "Rows that turn early make the front 4 cm longer ..."
   bool inches = false;
 };

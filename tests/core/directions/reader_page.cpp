@@ -64,12 +64,26 @@ std::optional<PartHeading> partHeading(std::string_view text) {
 std::optional<EdgeNames> atTheSameTime(std::string_view text) {
   Finger finger(text);
   EdgeNames names;
-  if (!finger.take("At the same time: the ")) return {};
-  names.right = takeEdge(finger);
-  if (!finger.take(" is at the beginning of RS rows, the ")) return {};
-  names.left = takeEdge(finger);
-  if (!finger.take(" at their end. Both are in the lines below, row by row.") || !finger.done() ||
-      names.right.empty() || names.left.empty() || names.right == names.left)
+  const auto several = [&](std::vector<std::string_view>& edges) {
+    do {
+      edges.push_back(takeEdge(finger));
+      if (edges.back().empty()) return false;
+    } while (finger.take(", ") || finger.take(" and "));
+    return true;
+  };
+  // "..., at their end" comes after a comma too.
+  if (!finger.take("At the same time: at the beginning of RS rows the ")) return {};
+  do {
+    names.right.push_back(takeEdge(finger));
+    if (names.right.back().empty()) return {};
+    if (finger.take(", at their end the ")) break;
+    if (!finger.take(", ") && !finger.take(" and ")) return {};
+  } while (true);
+  if (!several(names.left) || !finger.take(". Both are in the lines below, row by row.") ||
+      !finger.done())
+    return {};
+  if (std::find_first_of(names.right.begin(), names.right.end(), names.left.begin(),
+                         names.left.end()) != names.right.end())
     return {};
   return names;
 }
@@ -101,6 +115,37 @@ std::optional<RowsNamed> takeRows(Finger& finger) {
   } while (finger.take(" and "));
   if (!finger.take("): ")) return {};
   return rows;
+}
+
+std::optional<std::vector<bool>> takeRib(Finger& finger, int stitches) {
+  std::vector<bool> row;
+  const auto column = [&](std::vector<bool>& to) {
+    int n = 0;
+    const bool knit = finger.take("k#", {&n});
+    if ((!knit && !finger.take("p#", {&n})) || n < 1 || n > stitches) return false;
+    to.insert(to.end(), std::size_t(n), knit);
+    return true;
+  };
+  while (column(row))
+    if (!finger.take(", ")) return int(row.size()) == stitches ? std::optional(row) : std::nullopt;
+  std::vector<bool> again, after;
+  if (!finger.take("*") || !column(again) || !finger.take(", ") || !column(again)) return {};
+  int last = 0;
+  if (!finger.take("; repeat from * to end")) {
+    if (finger.take("; repeat from * to last st, "))
+      last = 1;
+    else if (!finger.take("; repeat from * to last # sts, ", {&last}) || last < 2)
+      return {};
+    do
+      if (!column(after)) return {};
+    while (finger.take(", "));
+  }
+  const int repeated = stitches - int(row.size()) - last;
+  if (int(after.size()) != last || repeated < 1 || repeated % int(again.size()) != 0) return {};
+  for (int i = 0; i < repeated; i += int(again.size()))
+    row.insert(row.end(), again.begin(), again.end());
+  row.insert(row.end(), after.begin(), after.end());
+  return row;
 }
 
 std::optional<int> takeEvery(Finger& finger) {

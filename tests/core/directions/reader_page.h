@@ -4,6 +4,7 @@
 #include "core/directions/reader_words.h"
 
 #include <optional>
+#include <vector>
 
 namespace scye::reader {
 
@@ -18,9 +19,10 @@ struct PartHeading {
 };
 [[nodiscard]] std::optional<PartHeading> partHeading(std::string_view text);
 
-// "At the same time: the shoulder is at the beginning of RS rows, the neck edge at their end ..."
+// "At the same time: at the beginning of RS rows the armhole edge and shoulder, at their end the
+// neck edge ..."
 struct EdgeNames {
-  std::string_view right, left;
+  std::vector<std::string_view> right, left;
 };
 [[nodiscard]] std::optional<EdgeNames> atTheSameTime(std::string_view text);
 
@@ -33,6 +35,10 @@ struct RowsNamed {
   std::vector<std::string_view> edges;
 };
 [[nodiscard]] std::optional<RowsNamed> takeRows(Finger& finger);
+
+// "k2, *p2, k2; repeat from * to last 3 sts, p2, k1" over so many stitches: which are knitted, in
+// the order of the work; nothing where it does not come out.
+[[nodiscard]] std::optional<std::vector<bool>> takeRib(Finger& finger, int stitches);
 
 // "every row" is 1, "every 4th row" 4.
 [[nodiscard]] std::optional<int> takeEvery(Finger& finger);

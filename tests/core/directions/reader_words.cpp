@@ -81,6 +81,13 @@ bool Finger::takeDecimal(double& value) {
   return true;
 }
 
+bool Finger::takeMillimetres(double& value) {
+  const std::string_view before = rest_;
+  if (takeDecimal(value) && take(" mm")) return true;
+  rest_ = before;
+  return false;
+}
+
 bool Finger::takeLength(double& value, bool& inches) {
   const std::string_view before = rest_;
   int whole = 0, over = 0, under = 0;

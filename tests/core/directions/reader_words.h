@@ -39,6 +39,7 @@ public:
   bool take(std::string_view form, std::initializer_list<int*> figures = {});
   // "12 cm", "12.5 cm" in cm, "3/4 in", "2 1/4 in" in inches; the unit is the page's.
   bool takeLength(double& value, bool& inches);
+  bool takeMillimetres(double& value); // "3.75 mm"
   [[nodiscard]] bool done() const { return rest_.empty(); }
 
 private:

@@ -59,8 +59,10 @@ TEST(Steps, TheHemHasACastOnAndEvenRows) {
   const PieceSteps told = PieceMaker(10, {}).told();
   ASSERT_EQ(told.parts.size(), 2u);
   EXPECT_EQ(told.parts[0].kind, PartKind::Hem);
-  EXPECT_EQ(stepsIn(told.parts[0]),
-            (Steps{{StepKind::CastOn, 0, 0, 0, 1, 40}, {StepKind::Hem, 1, 4, 0, 1, 40}}));
+  EXPECT_EQ(stepsIn(told.parts[0]), (Steps{{StepKind::CastOn, 0, 0, 0, 1, 40},
+                                           {StepKind::RibRow, 1, 1, 0, 1, 40},
+                                           {StepKind::RibRow, 2, 2, 0, 1, 40},
+                                           {StepKind::RibOn, 3, 4, 0, 1, 40}}));
   EXPECT_EQ(told.castOnLeft, -20);
   EXPECT_DOUBLE_EQ(told.parts[0].height, 1);
   EXPECT_EQ(stepsIn(told.parts[1]), (Steps{{StepKind::Even, 5, 10, 0, 1, 40}}));
@@ -130,8 +132,8 @@ TEST(Steps, EdgesShapedForDifferentEndsAreMergedByRow) {
   EXPECT_EQ(told.parts[1].first(), 7);
   const Part& merged = told.parts[2];
   EXPECT_TRUE(merged.together);
-  EXPECT_EQ(merged.right, Shapes::Armhole);
-  EXPECT_EQ(merged.left, Shapes::Neck);
+  EXPECT_EQ(merged.right, std::vector{Shapes::Armhole});
+  EXPECT_EQ(merged.left, std::vector{Shapes::Neck});
   EXPECT_EQ(stepsIn(merged), (Steps{{StepKind::Row, 8, 8, 0, 1, 38},
                                     {StepKind::Repeat, 9, 10, 2, 1, 37},
                                     {StepKind::Row, 11, 11, 0, 1, 36},

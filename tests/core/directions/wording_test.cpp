@@ -1,5 +1,6 @@
 // The sentences as they are read; their patterns stand in resources/phrases/en/directions.txt.
 #include "core/directions/random_pieces.h"
+#include "directions/rib_words.h"
 #include "directions/step_words.h"
 
 #include <gmock/gmock.h>
@@ -67,6 +68,12 @@ TEST(Wording, ADividedPieceTellsWhatIsHeld) {
             "sts, work to end");
 }
 
+PieceSteps of(PieceId id) {
+  PieceSteps piece;
+  piece.id = id;
+  return piece;
+}
+
 Action from(int from, Action action) {
   action.from = from;
   return action;
@@ -91,7 +98,7 @@ TEST(Wording, AStepTellsWhatWaits) {
   Step step;
   step.kind = StepKind::Row, step.first = step.last = 18, step.actions = {act(ActKind::Wait, R, 6)};
   step.stitches = Stitches(1), step.waiting = Stitches(12);
-  EXPECT_EQ(stepText(Words{Wording{builtinPhrases()}}, step, {}, PieceId::Front),
+  EXPECT_EQ(stepText(Words{Wording{builtinPhrases()}}, step, {}, of(PieceId::Front)),
             "Row 18 (WS): work to last 6 sts, w&t (1 st, 12 waiting).");
 }
 
@@ -120,19 +127,47 @@ TEST(Wording, AButtonholeIsCountedFromItsEdge) {
             "k1, ssk, work to last 5 sts, make a buttonhole over the next 3 sts, work to end");
 }
 
+// Counted off by hand: the columns of each row, and the stitches that they make.
+TEST(Wording, ARibIsWrittenOutOnBothSides) {
+  const Words words{Wording{builtinPhrases()}};
+  const auto row = [&](RibKind kind, RibSides sides, int selvedge, int stitches, bool rightSide) {
+    const RibStitch rib = ribStitch(kind);
+    const RibEnds ends = fittedEnds(rib, sides, selvedge, stitches);
+    EXPECT_TRUE(canWriteOut(rib, ends, stitches));
+    return ribRowText(words, rib, ends, Stitches(stitches), rightSide);
+  };
+  using enum RibKind;
+  using enum RibSides;
+  EXPECT_EQ(row(TwoTwo, BothSewn, 1, 118, true), "k2, *p2, k2; repeat from * to end");
+  EXPECT_EQ(row(TwoTwo, BothSewn, 1, 118, false), "p2, *k2, p2; repeat from * to end");
+  EXPECT_EQ(row(TwoTwo, BothSewn, 0, 20, true), "k1, *p2, k2; repeat from * to last 3 sts, p2, k1");
+  EXPECT_EQ(row(TwoTwo, BothSewn, 2, 24, false),
+            "p3, *k2, p2; repeat from * to last 5 sts, k2, p3");
+  EXPECT_EQ(row(OneOne, BothSewn, 1, 20, true), "k2, *p1, k1; repeat from * to end");
+  EXPECT_EQ(row(OneOne, BothSewn, 0, 20, true), "k1, *p1, k1; repeat from * to last st, p1");
+  EXPECT_EQ(row(ThreeOne, LeftFree, 1, 19, true), "k3, *p1, k3; repeat from * to end");
+  EXPECT_EQ(row(Seed, BothSewn, 1, 20, true), "*k1, p1; repeat from * to end");
+  EXPECT_EQ(row(Seed, BothSewn, 1, 20, false), "*p1, k1; repeat from * to end");
+  EXPECT_EQ(row(Seed, BothSewn, 1, 21, false), "*k1, p1; repeat from * to last st, k1");
+  // Too many by two: they lie at the seam.
+  EXPECT_EQ(row(TwoTwo, BothSewn, 1, 120, true),
+            "k3, *p2, k2; repeat from * to last 5 sts, p2, k3");
+  EXPECT_EQ(row(TwoTwo, BothSewn, 1, 6, true), "k2, *p2, k2; repeat from * to end");
+}
+
 TEST(Wording, AFacingIsMeasuredFromItsFold) {
   const Words words{Wording{builtinPhrases()}};
   Step step;
   step.first = 1, step.last = 6, step.stitches = Stitches(40), step.fromCastOn = 1.5;
   step.kind = StepKind::Facing;
-  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+  EXPECT_EQ(stepText(words, step, {}, of(PieceId::Back)),
             "Rows 1 to 6: work the facing, ending with a WS row (40 sts).");
   step.kind = StepKind::Fold, step.first = step.last = 7;
-  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+  EXPECT_EQ(stepText(words, step, {}, of(PieceId::Back)),
             "Row 7 (RS): purl across, for the fold line (40 sts).");
   step.kind = StepKind::Even, step.first = 8, step.last = 20, step.fromCastOn = 5,
   step.fromFold = 3.5;
-  EXPECT_EQ(stepText(words, step, {}, PieceId::Back),
+  EXPECT_EQ(stepText(words, step, {}, of(PieceId::Back)),
             "Rows 8 to 20: work 13 rows even, ending with a WS row; the piece measures 3.5 cm from "
             "the fold (40 sts).");
 }
@@ -162,7 +197,7 @@ Step repeated(int every, int times) {
 TEST(Wording, RepeatsNameTheRowTheyRepeat) {
   const Words words{Wording{builtinPhrases()}};
   const auto text = [&](int every, int times) {
-    return stepText(words, repeated(every, times), {}, PieceId::Back);
+    return stepText(words, repeated(every, times), {}, of(PieceId::Back));
   };
   EXPECT_EQ(text(2, 3),
             "Rows 18 to 23: decrease as on row 17 on every 2nd row, 3 times more (1 st).");
@@ -194,10 +229,15 @@ private:
     EXPECT_FALSE(line.text.empty());
     EXPECT_THAT(line.text, Not(HasSubstr(terms == "uk" ? "bind off" : "cast off")));
     if (line.kind != LineKind::Step) return;
+    if (line.last == 0) { // the cast-on tells its stitches once
+      EXPECT_THAT(line.text,
+                  testing::ContainsRegex("^(Cast on) " + std::to_string(line.stitches.value()) +
+                                         " sts?( with (the smaller|[0-9.]+ mm) needles)?\\.$"));
+      return;
+    }
     const std::string n = std::to_string(line.stitches.value());
     EXPECT_THAT(line.text, testing::ContainsRegex(" \\(" + n + (n == "1" ? " st" : " sts") +
                                                   "(, [0-9]+ waiting)?\\)\\.$"));
-    if (line.last == 0) return;
     const std::string first = std::to_string(line.first);
     EXPECT_TRUE(line.text.starts_with("Row " + first + " (") ||
                 line.text.starts_with("Rows " + first + " to ") ||

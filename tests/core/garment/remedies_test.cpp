@@ -130,7 +130,7 @@ TEST(Remedies, areWorthTheirClick) {
 TEST(Remedies, blockedDesignsAreHelped) {
   test::RandomDesigns random(test::propertySeed(1702));
   int blocked = 0, helpless = 0;
-  for (int i = 0; i < 200; ++i) {
+  for (int i = 0; i < 400; ++i) {
     const Design d = random.plausible();
     if (!anyBlocking(derive(d).findings)) continue;
     for (const Finding& f : withRemedies(d, {.mostTrials = 200}))

@@ -91,7 +91,10 @@ void expectSound(const Derived& d) {
       const std::string text =
           directionsText(d.directions, {.phrases = phrases, .terms = terms, .unit = unit});
       expectFinite(text, "directions");
-      expectNoNegativeLength(text, "directions");
+      Directions told = d.directions;
+      std::erase_if(told.unmet, [](const Finding& f) { return tellsOffset(f.code); });
+      expectNoNegativeLength(
+          directionsText(told, {.phrases = phrases, .terms = terms, .unit = unit}), "directions");
     }
     expectFinite(directionsHtml(d.directions, {.phrases = phrases, .unit = unit}), "HTML");
     SchematicOptions options;

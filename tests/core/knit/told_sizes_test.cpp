@@ -17,13 +17,32 @@ const Rounded* told(const KnitGarment& k, const std::string& key) {
   return at == k.rounded.end() ? nullptr : &*at;
 }
 
-// The widths in cm that a piece has in the rows about a height, between its seams.
+// What is spread over a row above a rib, all of it and as much as lies at its right edge.
+struct Added {
+  int all = 0, right = 0;
+};
+Added addedAbove(const KnitPiece& piece, int row) {
+  Added added;
+  for (const RowLine& line : piece.rows)
+    for (const Act& a : line.acts)
+      if (a.kind == ActKind::Spread && a.shapes == Shapes::Hem && line.row > row) {
+        const int k = a.stitches.value();
+        added.all += k;
+        added.right += a.from == 0 ? k / 2 : a.side == EdgeSide::Right ? k : 0;
+      }
+  return added;
+}
+
+// The widths in cm that a piece has in the rows about a height, between its seams; in a rib with
+// the stitches that are added above it.
 std::vector<double> widthsAbout(const KnitPiece& piece, double height, const Lattice& l) {
   std::vector<double> widths;
   for (const RowLine& line : piece.rows)
     if (line.section == SectionId::Body &&
         std::abs(line.row * l.size.height - height) <= 2 * l.size.height)
-      widths.push_back((line.rightEdge - line.leftEdge - 2 * l.selvedge) * l.size.width);
+      widths.push_back(
+          (line.rightEdge - line.leftEdge + addedAbove(piece, line.row).all - 2 * l.selvedge) *
+          l.size.width);
   return widths;
 }
 
@@ -83,7 +102,8 @@ TEST(PatternRepeats, liePlainlyBetweenBandAndSelvedge) {
       EXPECT_EQ((stitches - beside) % kMultiple, kExtra) << i;
       // A right-side row is worked from the right edge. Repeats begin beside what finishes it,
       // counted from where that edge is at the bust.
-      const double start = piece.rows.front().rightEdge, bust = below->rightEdge;
+      const double start = piece.rows.front().rightEdge + addedAbove(piece, 0).right,
+                   bust = below->rightEdge;
       const int before = int(std::lround(start - bust)) + (right ? atFront : l.selvedge);
       const int said = derived.directions.patternAfter.at(p).value();
       EXPECT_EQ(((before - said) % kMultiple + kMultiple) % kMultiple, 0) << i;

@@ -34,16 +34,19 @@ TEST(Lengths, areWrittenWithTheSignsOfTheLanguage) {
             "50 %; 7,3 cm; 4,5");
 }
 
-TEST(Lengths, areInchesToTheQuarter) {
+TEST(Lengths, areInchesToTheEighth) {
   const Phrases p = phrasesOf(kUnits);
   const auto inches = [&](double in) { return p.length(2.54 * in, LengthUnit::Inch); };
   EXPECT_EQ(inches(16.25), "16 1/4 in");
-  EXPECT_EQ(inches(16.6), "16 1/2 in");
+  EXPECT_EQ(inches(16.6), "16 5/8 in");
+  EXPECT_EQ(inches(16.5), "16 1/2 in");
   EXPECT_EQ(inches(0.75), "3/4 in");
   EXPECT_EQ(inches(2), "2 in");
   EXPECT_EQ(inches(1.95), "2 in") << "rounding carries into the whole";
-  EXPECT_EQ(inches(0.1), "0 in");
-  EXPECT_EQ(inches(-0.1), "0 in");
+  EXPECT_EQ(inches(0.1), "1/8 in");
+  EXPECT_EQ(inches(0.06), "0 in");
+  EXPECT_EQ(inches(-0.06), "0 in");
+  EXPECT_EQ(inches(-0.37), "-3/8 in");
   EXPECT_EQ(inches(-2.5), "-2 1/2 in");
   EXPECT_EQ(inches(-0.25), "-1/4 in");
 }

@@ -61,7 +61,8 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
       std::size_t next = 0;
       for (const ChartLine& l : grid.lines)
         for (const Act& a : l.told->acts) {
-          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp)
+          if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp ||
+              a.kind == ActKind::Hold)
             continue;
           if (a.kind == ActKind::Spread) {
             next += std::size_t(a.stitches.value());

@@ -1,0 +1,17 @@
+// What is laid out before the cast-on, and the finished sizes, as sentences.
+#pragma once
+
+#include "directions/words.h"
+
+namespace scye {
+
+// Yarn, needles, buttons, notions and gauge.
+[[nodiscard]] std::vector<std::string> materialSentences(const Words& words,
+                                                         const Directions& directions);
+// "Bust, all around: 101.5 cm, 7.5 cm of ease"
+[[nodiscard]] std::string finishedSizeText(const Words& words, const FinishedSize& size);
+[[nodiscard]] std::string castOnText(const Words& words, const Step& step, EdgeMade edge,
+                                     const Directions& directions);
+[[nodiscard]] std::string needleChangeText(const Words& words, const Materials& materials);
+
+} // namespace scye
