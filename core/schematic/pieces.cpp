@@ -129,9 +129,9 @@ private:
   void outline() {
     const Path path = piece_.outline();
     group_.strokes.push_back({path, Role::Fabric, true});
-    if (o_.ghost)
-      if (const Piece* before = o_.ghost->piece(piece_.id))
-        group_.strokes.push_back({before->outline(), Role::Ghost, false});
+    for (const Behind& other : o_.behind)
+      if (const Piece* piece = other.draft->piece(piece_.id))
+        group_.strokes.push_back({piece->outline(), Role::Ghost, false});
     group_.strokes.push_back({path, Role::Outline, false});
     dimensions_.avoid(path);
     if (o_.knitted)
@@ -142,6 +142,21 @@ private:
     if (!o_.lit) return;
     for (const PieceEdge& e : piece_.edges)
       if (shapes(*o_.lit, piece_.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
+  }
+
+  // Whose outline it is: beside its cast-on corner, each name a line lower.
+  void namesBehind() {
+    double line = 0;
+    for (const Behind& other : o_.behind) {
+      const Piece* piece = other.draft->piece(piece_.id);
+      if (!piece || other.name.empty()) continue;
+      const Box box = piece->box();
+      std::vector<Vec2> places;
+      for (const double lower : {0.0, 1.1, 2.2, 3.3})
+        places.push_back({box.high.x() + 0.3 * h_, box.low.y() + (0.4 - line - lower) * h_});
+      dimensions_.labelIfFree({{}, other.name, Role::Note, 0.85 * h_, Anchor::Start, 0}, places);
+      line += 1.1;
+    }
   }
 
   void ticks(const std::vector<PieceNotch>& notches) {
@@ -182,6 +197,7 @@ private:
         captions_.push_back(std::move(places));
       }
     placeWanted(); // what lies lowest is known then
+    namesBehind();
     captions_.push_back({{x, group_.box().low.y() - 1.6 * h_}});
   }
   [[nodiscard]] Label captionAt(const Vec2& at) const {

@@ -10,6 +10,13 @@
 
 namespace scye {
 
+// Another state of the garment, drawn pale behind; with a name, which stands beside its side, the
+// same garment for somebody else.
+struct Behind {
+  const GarmentDraft* draft = nullptr;
+  std::string name{};
+};
+
 struct SchematicOptions {
   LengthUnit unit = LengthUnit::Centimetre;
   double textHeight = 1.2; // cm of the drawing
@@ -20,8 +27,8 @@ struct SchematicOptions {
   int detail = 3;
   bool leaveOut = false; // lesser dimensions that find no free place, instead of crowding them in
   bool notches = true;   // numbered along armholes and cap; of pieces only beside their dimensions
-  std::optional<Field> lit;            // light what this value changes
-  const GarmentDraft* ghost = nullptr; // another state, drawn pale behind
+  std::optional<Field> lit; // light what this value changes
+  std::vector<Behind> behind;
   // Of the same draft: the curves are those that are knitted against (knit/on_stitches.h), and
   // dimensions tell what is knitted, beside it what was wanted where a stitch or row parts them.
   const KnitGarment* curves = nullptr;

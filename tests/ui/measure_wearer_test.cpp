@@ -72,6 +72,45 @@ TEST_F(MeasureWearer, keptWithTheDateAndUsedInAnotherDesignInOneStep) {
   EXPECT_EQ(document().design(), other);
 }
 
+TEST_F(MeasureWearer, theGarmentIsDrawnForOthersTooWithTheirNames) {
+  const std::string first = document().design().wearer;
+  choose("Keep these");
+  Design other = document().design();
+  other.wearer = "Nell";
+  other.set(Field::Bust, 118).set(Field::Hip, 124);
+  document().replace(other, {});
+  settle();
+  const auto behind = [this] {
+    int count = 0;
+    for (const Group& g : table().picture().groups)
+      for (const Stroke& s : g.strokes)
+        count += s.role == Role::Ghost;
+    return count;
+  };
+  EXPECT_EQ(behind(), 0);
+  choose(first.c_str(), "Draw it");
+  EXPECT_EQ(behind(), int(table().picture().groups.size())) << "a piece each";
+  int named = 0;
+  for (const Group& g : table().picture().groups)
+    for (const Label& l : g.labels)
+      named += l.text == first;
+  EXPECT_GT(named, 0);
+  EXPECT_EQ(document().design(), other) << "only looked at";
+  // It follows the design.
+  const auto widthOf = [this] {
+    Box box;
+    for (const Stroke& s : table().picture().groups.front().strokes)
+      if (s.role == Role::Ghost) box.add(s.path);
+    return box.size().x();
+  };
+  const double before = widthOf();
+  document().edit(QStringLiteral("ease"), Design(other).set(Field::EaseBust, 20));
+  settle();
+  EXPECT_GT(widthOf(), before + 3);
+  choose(first.c_str(), "Draw it");
+  EXPECT_EQ(behind(), 0);
+}
+
 // The survey has no such measure, so there is no likely range for it.
 TEST_F(MeasureWearer, aFrontWaistLengthIsTypedWithoutALikelyRangeAndKept) {
   EXPECT_FALSE(document().derived().draft.sizes.likely[std::size_t(Field::FrontWaistLength)]);

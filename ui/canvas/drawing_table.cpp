@@ -1,7 +1,9 @@
 #include "canvas/drawing_table.h"
 
 #include "canvas/row_band.h"
+#include "model/plain_text.h"
 #include "model/units.h"
+#include "model/wearer.h"
 #include "schematic/schematic.h"
 
 #include <QEvent>
@@ -59,6 +61,7 @@ QSize DrawingTable::minimumSizeHint() const {
 void DrawingTable::onChanged(const Document::Event& event) {
   if (event.replaced) {
     previewDraft_.reset();
+    draftOthers();
     fit();
   } else if (event.derived) {
     redraw();
@@ -84,14 +87,23 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.perRow = perRow;
   options.lit = attention_.lit();
   auto* self = const_cast<DrawingTable*>(this);
-  options.ghost = self->ghost();
+  if (const GarmentDraft* other = self->ghost()) options.behind.push_back({other, {}});
+  for (const GarmentDraft& other : others_)
+    options.behind.push_back({&other, plainLine(other.design.wearer)});
   const Derived& derived = self->document_.derived();
   options.curves = &derived.knit;
   if (settings_.stitchesShown()) options.knitted = &derived.knit;
   return pieceSchematic(derived.draft, settings_.phrases(), options);
 }
 
+void DrawingTable::draftOthers() {
+  others_.clear();
+  for (const Design& wearer : attention_.others())
+    others_.push_back(draftGarment(forWearer(document_.draft().design, wearer)));
+}
+
 void DrawingTable::redraw() {
+  draftOthers();
   if (waits_) return;
   picture_ = make(letters_ / view_.scale, perRow_);
   pictureChanged();

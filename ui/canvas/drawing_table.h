@@ -65,6 +65,7 @@ private:
   [[nodiscard]] FittedPicture fitWithoutFigures(int perRow, double letters,
                                                 const QRectF& room) const;
   [[nodiscard]] const GarmentDraft* ghost();
+  void draftOthers();
   void zoomBy(double factor, const QPointF& about);
   void panBy(const QPointF& by);
   [[nodiscard]] bool fitsWell() const;
@@ -89,6 +90,7 @@ private:
 
   HandleHand* handles_;
   std::optional<GarmentDraft> previewDraft_;
+  std::vector<GarmentDraft> others_; // of the present design
   std::optional<HotSpot> hot_;
   std::optional<QPointF> grabbed_; // where the drawing is held
   QPointF pressedAt_;

@@ -36,6 +36,13 @@ public:
     preview_ = std::move(design);
     Q_EMIT changed();
   }
+  // Others for whom the same garment is drawn behind it: their measurements (model/wearer.h).
+  [[nodiscard]] const std::vector<Design>& others() const { return others_; }
+  void setOthers(std::vector<Design> wearers) {
+    if (others_ == wearers) return;
+    others_ = std::move(wearers);
+    Q_EMIT changed();
+  }
   // The current line of the directions; it stays while something else is looked at.
   [[nodiscard]] const std::optional<PieceRows>& chosenRows() const { return chosen_; }
   void chooseRows(const std::optional<PieceRows>& rows) { setRows(chosen_, rows); }
@@ -67,6 +74,7 @@ private:
 
   std::optional<Field> lit_;
   std::optional<Design> preview_;
+  std::vector<Design> others_;
   std::optional<PieceRows> chosen_, pointed_;
 };
 

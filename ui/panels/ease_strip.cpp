@@ -42,9 +42,8 @@ void EaseStrip::refresh() {
   const bool apart = !isInHand(field); // else its own slider says so
   // As it is knitted, once that is known.
   double value = context_.document.draft().sizes[field];
-  if (!context_.document.isStale())
-    for (const Rounded& r : context_.document.derived().knit.rounded)
-      if (r.field == field) value = r.knitted;
+  for (const Rounded& r : context_.document.derived().knit.rounded)
+    if (r.field == field) value = r.knitted;
   worked_->setText(
       tr("%1\n%2\nworked out for you")
           .arg(fieldName(context_.phrases(), field),
@@ -65,7 +64,7 @@ int EaseStrip::arrange(int width, bool place) const {
   }
   least = std::max(least, 16 * gap);
   const bool apart = !worked_->isHidden();
-  const int aside = apart ? 17 * gap + between : 0;
+  const int aside = apart ? 19 * gap + between : 0;
   int perRow = int(dials_.size());
   while (perRow > 1 && perRow * least + (perRow - 1) * between + (perRow == 4 ? aside : 0) > room)
     perRow /= 2;

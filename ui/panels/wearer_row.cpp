@@ -39,7 +39,7 @@ WearerRow::WearerRow(const PanelContext& context, QWidget* parent)
   kept->setFocusPolicy(Qt::StrongFocus);
   kept->setPopupMode(QToolButton::InstantPopup);
   auto* menu = new QMenu(kept);
-  fillWearerMenu(*menu, context_.document, context_.wearers);
+  fillWearerMenu(*menu, context_.document, context_.wearers, context_.attention);
   kept->setMenu(menu);
   grid->addWidget(name, 0, 0);
   grid->addWidget(kept, 0, 1);

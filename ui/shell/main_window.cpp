@@ -196,7 +196,7 @@ void MainWindow::connectActions() {
                  tr("A workbench for hand knitters who design garments with set-in sleeves. "
                     "Free software under the MIT licence."));
   });
-  fillWearerMenu(*a.wearer, document_, wearers_);
+  fillWearerMenu(*a.wearer, document_, wearers_, attention_);
   connect(&wearers_, &WearerStore::failed, this,
           [this](const QString& title, const QString& reason) {
             banner_->say(Severity::Blocking, title, reason);

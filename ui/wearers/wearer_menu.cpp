@@ -4,6 +4,8 @@
 #include <QLocale>
 #include <QMenu>
 
+#include <algorithm>
+
 namespace scye {
 namespace {
 
@@ -18,7 +20,24 @@ QString dated(const WearerStore::Kept& kept) {
       .arg(name, QLocale().toString(kept.date(), QLocale::ShortFormat));
 }
 
-void fill(QMenu& menu, Document& document, WearerStore& store) {
+// Those who are ticked are drawn behind the garment.
+void fillOthers(QMenu& menu, const WearerStore& store, Attention& attention) {
+  for (const WearerStore::Kept& kept : store.wearers()) {
+    QAction* action = menu.addAction(dated(kept));
+    action->setCheckable(true);
+    const auto& others = attention.others();
+    action->setChecked(std::find(others.begin(), others.end(), kept.wearer) != others.end());
+    QObject::connect(action, &QAction::toggled, &attention, [&attention, kept](bool shown) {
+      std::vector<Design> now = attention.others();
+      std::erase(now, kept.wearer);
+      if (shown) now.push_back(kept.wearer);
+      attention.setOthers(std::move(now));
+    });
+  }
+  menu.setEnabled(!store.wearers().isEmpty());
+}
+
+void fill(QMenu& menu, Document& document, WearerStore& store, Attention& attention) {
   menu.clear();
   store.reload();
   const QString wearer = QString::fromStdString(document.design().wearer);
@@ -29,6 +48,7 @@ void fill(QMenu& menu, Document& document, WearerStore& store) {
     keep->setText(WearerText::tr("Keep these measurements: name the wearer first"));
   menu.addSeparator();
   QMenu* use = menu.addMenu(WearerText::tr("&Use the measurements of"));
+  fillOthers(*menu.addMenu(WearerText::tr("&Draw it for others too")), store, attention);
   QMenu* remove = menu.addMenu(WearerText::tr("&Remove the kept measurements of"));
   for (const WearerStore::Kept& kept : store.wearers()) {
     use->addAction(dated(kept), [&document, kept] { useWearer(document, kept); });
@@ -45,8 +65,9 @@ void fill(QMenu& menu, Document& document, WearerStore& store) {
 
 } // namespace
 
-void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store) {
-  QObject::connect(&menu, &QMenu::aboutToShow, &menu, [&] { fill(menu, document, store); });
+void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store, Attention& attention) {
+  QObject::connect(&menu, &QMenu::aboutToShow, &menu,
+                   [&] { fill(menu, document, store, attention); });
 }
 
 void useWearer(Document& document, const WearerStore::Kept& kept) {

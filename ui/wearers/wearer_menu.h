@@ -2,6 +2,7 @@
 // those of a wearer. Files that cannot be read are named there.
 #pragma once
 
+#include "document/attention.h"
 #include "document/document.h"
 #include "wearers/wearer_store.h"
 
@@ -10,7 +11,7 @@ class QMenu;
 namespace scye {
 
 // Both must outlive the menu, which fills itself each time it is about to be shown.
-void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store);
+void fillWearerMenu(QMenu& menu, Document& document, WearerStore& store, Attention& attention);
 
 // One undo step: the kept measurements in place of the design's.
 void useWearer(Document& document, const WearerStore::Kept& kept);
