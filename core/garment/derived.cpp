@@ -86,6 +86,7 @@ Derived derive(const Design& design, LengthUnit typed, const Work& work) {
   d.typed = typed;
   d.draft = draftGarment(design);
   d.knit = knitGarment(d.draft);
+  d.work = work;
   if (!work.pieces.empty()) {
     d.work = followed(d.draft, d.knit, work);
     d.conflicts = conflicts(d.draft, d.knit, d.work);

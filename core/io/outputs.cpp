@@ -3,6 +3,7 @@
 #include "directions/row_table_csv.h"
 #include "io/report.h"
 #include "model/plain_text.h"
+#include "progress/diary.h"
 #include "schematic/blocking.h"
 #include "schematic/chart.h"
 #include "schematic/dxf.h"
@@ -98,6 +99,11 @@ std::string rowTable(const OutputJob& job, FileFormat) {
   return rowTableCsv(job.derived.knit);
 }
 
+std::string diary(const OutputJob& job, FileFormat) {
+  return diaryText(job.derived.draft.design.title, job.derived.work, job.wording.phrases,
+                   job.wording.unit);
+}
+
 std::string report(const OutputJob& job, FileFormat) {
   return reportToJson(job.derived, job.wording.phrases);
 }
@@ -161,6 +167,7 @@ const std::vector<OutputInfo>& allOutputs() {
        .pages = &chartPages,
        .toScale = false},
       {.id = OutputId::RowList, .key = "rows", .formats = {Csv}, .text = &rowTable},
+      {.id = OutputId::Diary, .key = "diary", .formats = {Text}, .text = &diary},
       {.id = OutputId::Worn,
        .key = "worn",
        .formats = {Png},

@@ -36,6 +36,7 @@ enum class OutputId : std::uint8_t {
   Directions,
   Chart,
   RowList,
+  Diary,
   Worn,
   Report
 };

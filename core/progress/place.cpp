@@ -159,6 +159,12 @@ std::optional<double> secondsLeft(const PieceWork& work) {
   return work.pace.seconds / work.pace.rows * place.line * (1 - place.share) / place.share;
 }
 
+double gramsLeft(const Place& place, const StitchSize& size, const GaugeReport& gauge) {
+  constexpr double kSquareMetre = 1e4; // cm2
+  return gauge.gramsPerSquareMetre * double(place.stitchesLeft) * size.width * size.height /
+         kSquareMetre;
+}
+
 void keepPace(Pace& pace, double seconds) {
   if (!(seconds > 0) || seconds > kLongest) return;
   ++pace.rows;

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "directions/step_words.h"
-#include "progress/work.h"
+#include "progress/present.h"
 
 namespace scye {
 
@@ -51,6 +51,9 @@ struct Place {
 // "Row 37 (RS)", "Right side of the neck, row 37 (RS)", "Cast-on"
 [[nodiscard]] std::string rowName(const Words& words, const RowToWork& row);
 
+// Grams of yarn for the stitches that are left, by the weighed swatches; 0: none was weighed.
+[[nodiscard]] double gramsLeft(const Place& place, const StitchSize& size,
+                               const GaugeReport& gauge);
 // What is left at the knitter's own pace, seconds; nothing before ten rows were timed.
 [[nodiscard]] std::optional<double> secondsLeft(const PieceWork& work);
 // Times a step forward: rests longer than a quarter of an hour are none of it.

@@ -12,7 +12,7 @@ namespace {
 constexpr char kUnit[] = "unit", kLook[] = "look", kTextSize[] = "textSize", kGrid[] = "grid",
                kStitches[] = "stitches", kTerms[] = "directions/terms", kLanguage[] = "language",
                kPaper[] = "export/paper", kDpi[] = "export/dpi", kRecent[] = "files/recent",
-               kFolder[] = "files/folder";
+               kFolder[] = "files/folder", kRest[] = "knitting/rest";
 constexpr double kLeastDpi = 30, kUsualDpi = 200, kMostDpi = 600;
 
 QString wordFor(bool yes) {
@@ -60,6 +60,13 @@ LengthUnit Settings::unit() const {
 }
 void Settings::setUnit(LengthUnit unit) {
   put(kUnit, unit == LengthUnit::Inch ? QStringLiteral("inch") : QStringLiteral("cm"));
+}
+
+bool Settings::restReminder() const {
+  return store_.text(QLatin1String(kRest)) == wordFor(true);
+}
+void Settings::setRestReminder(bool on) {
+  put(kRest, wordFor(on));
 }
 
 bool Settings::gridShown() const {

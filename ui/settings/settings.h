@@ -28,6 +28,8 @@ public:
 
   [[nodiscard]] LengthUnit unit() const;
   void setUnit(LengthUnit unit);
+  [[nodiscard]] bool restReminder() const; // off at the start
+  void setRestReminder(bool on);
   [[nodiscard]] bool gridShown() const;
   void setGridShown(bool shown);
   // The steps of whole stitches and rows over the drafted curves.

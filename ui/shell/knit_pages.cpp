@@ -16,10 +16,15 @@ struct PageText {
 KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
     : directions(new DirectionsPage(document, attention, settings)),
       chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)),
-      worn(new WornPage(document, settings)) {
+      worn(new WornPage(document, settings)),
+      needles(new NeedlePage(document, attention, settings)),
+      cameOut(new CameOutPage(document, settings)), finish(new FinishPage(document, settings)) {
   area.addPage(Stage::Knitting, PageText::tr("Directions"), directions);
   area.addPage(Stage::Knitting, PageText::tr("Chart"), chart);
+  area.addPage(Stage::Knitting, PageText::tr("Row by row"), needles);
+  area.addPage(Stage::Knitting, PageText::tr("As it came out"), cameOut);
   area.addPage(Stage::MakingUp, PageText::tr("Finished sizes and pins"), sizes);
+  area.addPage(Stage::MakingUp, PageText::tr("Blocking and making up"), finish);
   area.addPage(Stage::Drafting, PageText::tr("Worn"), worn);
   QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
   QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);

@@ -1,0 +1,123 @@
+#include "progress/blocking.h"
+
+#include "directions/finishing_words.h"
+#include "directions/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scye {
+namespace {
+
+bool isSleeve(PieceId id) {
+  return id == PieceId::Sleeve || id == PieceId::LeftSleeve;
+}
+
+Reading readingOf(PieceSize::What what) {
+  switch (what) {
+  case PieceSize::What::Width:
+    return Reading::Width;
+  case PieceSize::What::Cross:
+    return Reading::Cross;
+  case PieceSize::What::Depth:
+    return Reading::Depth;
+  case PieceSize::What::Length:
+    break;
+  }
+  return Reading::Length;
+}
+
+// What a piece measures in whole stitches and rows of some size.
+double sizeOf(const KnitPiece& piece, PieceSize::What what, const StitchSize& size, int selvedges) {
+  const bool sleeve = isSleeve(piece.id);
+  const auto stitchesAt = [&](int row) {
+    for (const RowLine& line : piece.rows)
+      if (line.row == row && line.section == SectionId::Body) return line.stitches().value();
+    return 0;
+  };
+  switch (what) {
+  case PieceSize::What::Width:
+    return (stitchesAt(piece.underarmRow - 1) - selvedges) * size.width;
+  case PieceSize::What::Cross: {
+    int least = stitchesAt(piece.underarmRow - 1);
+    for (const RowLine& line : piece.rows)
+      if (line.section == SectionId::Body && line.row > piece.underarmRow + 1 &&
+          line.row < piece.shoulderRow && line.waiting == 0 && line.stitches().value() > 0)
+        least = std::min(least, line.stitches().value());
+    return (least - selvedges) * size.width;
+  }
+  case PieceSize::What::Depth:
+    return ((sleeve ? piece.crownRow : piece.shoulderRow) - piece.underarmRow) * size.height;
+  case PieceSize::What::Length:
+    break;
+  }
+  return (piece.underarmRow - 1) * size.height;
+}
+
+} // namespace
+
+std::vector<PieceSize> pieceSizes(const GarmentDraft& draft, const KnitGarment& design,
+                                  const KnitGarment& present, const Work& work) {
+  std::vector<PieceSize> out;
+  const GaugeReport gauge = gaugeReport(draft.design);
+  for (const PieceId id : piecesToKnit(present)) {
+    const KnitPiece& planned = *plannedPiece(present, id);
+    const KnitPiece* asked = plannedPiece(design, id);
+    const PieceWork* p = work.find(id);
+    const StitchSize real = fabricOf(work, id, draft).size;
+    const bool half = id == PieceId::LeftFront || id == PieceId::RightFront;
+    const int selvedges = (half ? 1 : 2) * present.lattice.selvedge;
+    for (const PieceSize::What what : {PieceSize::What::Width, PieceSize::What::Cross,
+                                       PieceSize::What::Depth, PieceSize::What::Length}) {
+      if (what == PieceSize::What::Cross && isSleeve(id)) continue;
+      PieceSize s{.piece = id, .what = what};
+      s.knitted = sizeOf(planned, what, real, selvedges);
+      s.wanted = asked ? sizeOf(*asked, what, draft.sizes.stitch, selvedges) : s.knitted;
+      // A cap is as high as its own armhole wants it.
+      if (isSleeve(id) && what == PieceSize::What::Depth) s.wanted = s.knitted;
+      const bool across = what == PieceSize::What::Width || what == PieceSize::What::Cross;
+      if (p)
+        if (const auto cm = p->measured[readingOf(what)])
+          s.measured = blocked(*cm, p->measured.as, across, gauge);
+      const double is = s.measured.value_or(s.knitted);
+      const double reach = kBlockingReach * is;
+      s.canBlock = std::abs(s.wanted - is) <= reach + 1e-9;
+      s.pinOut = std::clamp(s.wanted, is - reach, is + reach);
+      out.push_back(s);
+    }
+  }
+  return out;
+}
+
+std::vector<MakingUpItem> makingUpList(const Directions& directions, const Wording& wording) {
+  const Words words(wording);
+  std::vector<MakingUpItem> list;
+  for (const PieceSteps& piece : directions.pieces) {
+    const std::string key(pieceKey(piece.id));
+    list.push_back(
+        {"block." + key, words.sayPlain("makingUp.block", {phraseParam("piece", "piece." + key)})});
+  }
+  int n = 0;
+  for (std::string& sentence : finishingSentences(words, directions))
+    list.push_back({"finish." + std::to_string(++n), std::move(sentence)});
+  for (const SeamMarks& side : directions.finishing.makingUp.marks) {
+    int number = 0;
+    for (const SeamMark& mark : side.marks) {
+      const std::string key = std::string("pin.") + (side.wearersLeft ? "left" : "right") +
+                              (side.half == ArmholeHalf::Back ? ".back." : ".front.") +
+                              std::to_string(++number);
+      const bool flat = mark.cap.flat == Flat::Crown;
+      list.push_back(
+          {key, words.sayPlain(
+                    flat ? "makingUp.pin.crown" : "makingUp.pin",
+                    {phraseParam("side", side.wearersLeft ? "progress.left" : "progress.right"),
+                     phraseParam("half", side.half == ArmholeHalf::Back ? "makingUp.back"
+                                                                        : "makingUp.front"),
+                     numberParam("n", number), numberParam("armhole", mark.armhole.row),
+                     numberParam("cap", mark.cap.row), numberParam("k", mark.cap.stitches)})});
+    }
+  }
+  return list;
+}
+
+} // namespace scye

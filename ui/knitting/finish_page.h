@@ -1,0 +1,34 @@
+// Blocking and making up: for each piece what is wanted, knitted and measured, and what to pin it
+// out to; then all that is to be done, in the order of work, to be ticked off.
+#pragma once
+
+#include "knitting/knit_page.h"
+
+class QDoubleSpinBox;
+class QListWidget;
+
+namespace scye {
+
+class FigureTable;
+
+class FinishPage : public KnitPage {
+  Q_OBJECT
+public:
+  FinishPage(Document& document, Settings& settings, QWidget* parent = nullptr);
+
+  [[nodiscard]] QListWidget& list() const { return *list_; }
+  [[nodiscard]] FigureTable& sizes() const { return *sizes_; }
+
+protected:
+  void refresh() override;
+
+private:
+  void fillSizes();
+  void fillList();
+
+  FigureTable* sizes_;
+  QListWidget* list_;
+  QDoubleSpinBox* seam_;
+};
+
+} // namespace scye

@@ -1,0 +1,402 @@
+#include "knitting/needle_page.h"
+
+#include "io/outputs.h"
+#include "knitting/big_text.h"
+#include "knitting/directions_page.h"
+#include "knitting/piece_list.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace scye {
+namespace {
+
+constexpr int kRestAfter = 30 * 60 * 1000; // ms of knitting
+
+QString said(const std::string& text) {
+  return QString::fromStdString(text);
+}
+
+QLabel* wrapped(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
+
+void enlarge(QWidget* widget, double times, bool bold = false) {
+  QFont font = widget->font();
+  font.setPointSizeF(times * font.pointSizeF());
+  font.setBold(bold);
+  widget->setFont(font);
+}
+
+} // namespace
+
+NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& settings,
+                       QWidget* parent)
+    : KnitPage(document, settings, parent), attention_(attention), pieces_(new QComboBox),
+      share_(new QProgressBar), row_(wrapped(nullptr)), what_(new BigText(nullptr)),
+      count_(wrapped(nullptr)), repeat_(wrapped(nullptr)), event_(wrapped(nullptr)),
+      next_(wrapped(nullptr)), left_(wrapped(nullptr)), rest_(wrapped(nullptr)),
+      note_(new QLineEdit), back_(new QPushButton(tr("Row &back"))),
+      forward_(new QPushButton(tr("&Row done"))), rip_(new QPushButton(tr("R&ip back to row"))),
+      strayed_(new QPushButton(tr("Rows &more than planned"))), ripTo_(new QSpinBox),
+      more_(new QSpinBox), reminder_(new QCheckBox(tr("Remind me to &rest my hands"))),
+      conflicts_(new QWidget), conflictRows_(new QVBoxLayout(conflicts_)) {
+  setFocusPolicy(Qt::StrongFocus);
+  const int gap = fontMetrics().averageCharWidth();
+  auto* inside = new QWidget;
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
+  auto* head = new QHBoxLayout;
+  head->addWidget(pieces_);
+  head->addWidget(share_, 1);
+  column->addLayout(head);
+  conflictRows_->setContentsMargins({});
+  column->addWidget(conflicts_);
+  column->addWidget(row_);
+  column->addWidget(what_, 1);
+  for (QLabel* label : {count_, repeat_, event_, next_, left_, rest_})
+    column->addWidget(label);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(back_);
+  buttons->addWidget(forward_, 1);
+  column->addLayout(buttons);
+  note_->setPlaceholderText(tr("A note on this row"));
+  note_->setAccessibleName(note_->placeholderText());
+  column->addWidget(note_);
+  auto* odd = new QHBoxLayout;
+  odd->addWidget(rip_);
+  odd->addWidget(ripTo_);
+  odd->addWidget(strayed_);
+  odd->addWidget(more_);
+  odd->addStretch(1);
+  column->addLayout(odd);
+  column->addWidget(reminder_);
+
+  auto* scroll = new QScrollArea(this);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidgetResizable(true);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidget(inside);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins({});
+  all->addWidget(scroll);
+
+  enlarge(row_, 2.2, true);
+  enlarge(count_, 1.8);
+  enlarge(event_, 1.3);
+  enlarge(repeat_, 1.3);
+  enlarge(forward_, 1.6, true);
+  enlarge(back_, 1.6);
+  next_->setForegroundRole(QPalette::PlaceholderText);
+  enlarge(next_, 1.15);
+  pieces_->setAccessibleName(tr("Piece on the needles"));
+  share_->setAccessibleName(tr("How much of the piece is worked"));
+  ripTo_->setAccessibleName(tr("Row to rip back to"));
+  more_->setAccessibleName(tr("Rows more than planned"));
+  more_->setRange(-40, 40);
+  more_->setSingleStep(2);
+  more_->setToolTip(tr("Worked even before the row that is shown; less than nothing: left out."));
+  for (QPushButton* button : {back_, forward_})
+    button->setFocusPolicy(Qt::NoFocus); // the keys belong to the page
+
+  connect(forward_, &QPushButton::clicked, this, [this] { step(1); });
+  connect(back_, &QPushButton::clicked, this, [this] { step(-1); });
+  connect(pieces_, &QComboBox::activated, this, [this] {
+    refreshSoon();
+    setFocus();
+  });
+  connect(note_, &QLineEdit::editingFinished, this, &NeedlePage::keepNote);
+  connect(rip_, &QPushButton::clicked, this, &NeedlePage::ripBack);
+  connect(strayed_, &QPushButton::clicked, this, &NeedlePage::stray);
+  reminder_->setChecked(settings.restReminder());
+  connect(reminder_, &QCheckBox::toggled, &settings, &Settings::setRestReminder);
+  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
+    if (event.work) refreshSoon();
+  });
+}
+
+std::optional<PieceId> NeedlePage::piece() const {
+  if (pieces_->currentIndex() < 0) return std::nullopt;
+  return PieceId(pieces_->currentData().toInt());
+}
+
+void NeedlePage::choosePiece(PieceId piece) {
+  const int at = pieces_->findData(int(piece));
+  if (at >= 0) pieces_->setCurrentIndex(at);
+  refreshSoon();
+}
+
+NeedlePage::Here NeedlePage::here() const {
+  const auto id = piece();
+  if (!id) return {};
+  if (const PieceWork* p = document_.work().find(*id)) return {&p->plan, p->worked};
+  return {plannedPiece(document_.derived().knit, *id), 0};
+}
+
+std::pair<Work, PieceWork*> NeedlePage::begun() const {
+  std::pair<Work, PieceWork*> out{document_.work(), nullptr};
+  const Derived& derived = document_.derived();
+  if (const auto id = piece())
+    out.second = workOn(out.first, derived.knit, designedIn(derived), *id);
+  return out;
+}
+
+void NeedlePage::step(int rows) {
+  auto [work, p] = begun();
+  if (!p) return;
+  const int lines = int(p->plan.rows.size()), before = p->worked;
+  p->worked = std::clamp(before + rows, 0, lines);
+  if (p->worked == before) return;
+  if (rows > 0) {
+    if (sinceStep_.isValid()) keepPace(p->pace, double(sinceStep_.elapsed()) / 1000);
+    sinceStep_.start();
+    const auto note = [&](DiaryEntry::Kind kind) {
+      work.diary.push_back({.on = today(), .kind = kind, .piece = p->piece});
+    };
+    if (before == 0) note(DiaryEntry::Kind::Begun);
+    if (p->finished()) note(DiaryEntry::Kind::Finished);
+  } else {
+    sinceStep_.invalidate();
+  }
+  remind();
+  document_.setWork(work);
+}
+
+// After half an hour of knitting, and not again before another.
+void NeedlePage::remind() {
+  if (!sinceRest_.isValid() || !settings_.restReminder()) sinceRest_.start();
+  const bool due = settings_.restReminder() && sinceRest_.elapsed() > kRestAfter;
+  rest_->setVisible(due);
+  if (!due) return;
+  rest_->setText(tr("Half an hour: let your hands rest for a while."));
+  sinceRest_.start();
+}
+
+void NeedlePage::keepNote() {
+  const Here at = here();
+  if (!at.plan || at.worked >= int(at.plan->rows.size())) return;
+  auto [work, p] = begun();
+  const RowLine& line = p->plan.rows[std::size_t(p->worked)];
+  const auto same = [&](const RowNote& n) {
+    return n.section == line.section && n.row == line.row;
+  };
+  const std::string text = note_->text().trimmed().toStdString();
+  std::erase_if(p->notes, same);
+  if (!text.empty()) p->notes.push_back({line.section, line.row, text});
+  if (document_.work() != work) document_.setWork(work);
+}
+
+void NeedlePage::ripBack() {
+  auto [work, p] = begun();
+  if (!p || p->worked == 0) return;
+  const int from = p->plan.rows[std::size_t(p->worked) - 1].row;
+  const auto line = lineOf(p->plan, ripTo_->value());
+  if (!line || *line + 1 >= p->worked) return;
+  work = ripped(work, p->piece, *line + 1);
+  work.diary.push_back({.on = today(),
+                        .kind = DiaryEntry::Kind::Ripped,
+                        .piece = *piece(),
+                        .row = from,
+                        .to = ripTo_->value()});
+  document_.setWork(work);
+}
+
+void NeedlePage::stray() {
+  const Here at = here();
+  if (!at.plan || at.worked == 0 || more_->value() == 0) return;
+  const Derived& derived = document_.derived();
+  const int after = at.plan->rows[std::size_t(at.worked) - 1].row;
+  auto work = withStrayedRows(derived.knit, designedIn(derived), document_.work(), *piece(), after,
+                              more_->value());
+  if (!work) {
+    rest_->setText(tr("That cannot be: rows more or fewer come in pairs, so that the right side "
+                      "stays the right side, and rows in which something is shaped are not left "
+                      "out."));
+    rest_->setVisible(true);
+    return;
+  }
+  work->diary.push_back({.on = today(),
+                         .kind = DiaryEntry::Kind::Strayed,
+                         .piece = *piece(),
+                         .row = after,
+                         .to = more_->value()});
+  more_->setValue(0);
+  document_.setWork(*work);
+}
+
+void NeedlePage::settle(PieceId piece, Settle how) {
+  const Derived& derived = document_.derived();
+  Work work = settled(derived.draft, designedIn(derived), document_.work(), piece, how);
+  for (const WorkedConflict& c : derived.conflicts)
+    if (c.piece == piece)
+      work.diary.push_back(
+          {.on = today(),
+           .kind = how == Settle::Rip ? DiaryEntry::Kind::Ripped : DiaryEntry::Kind::Kept,
+           .piece = piece,
+           .row = c.row,
+           .text = conflictText(c, settings_.phrases())});
+  document_.setWork(work);
+}
+
+void NeedlePage::fillPieces() {
+  const std::vector<PieceId> all = piecesToKnit(document_.derived().knit);
+  const auto before = piece();
+  const QSignalBlocker quiet(pieces_);
+  pieces_->clear();
+  for (const PieceId id : all)
+    pieces_->addItem(said(workPieceName(settings_.phrases(), id)), int(id));
+  if (before) pieces_->setCurrentIndex(std::max(0, pieces_->findData(int(*before))));
+}
+
+void NeedlePage::refresh() {
+  fillPieces();
+  tellConflicts();
+  const Here at = here();
+  for (QWidget* part : {static_cast<QWidget*>(share_), static_cast<QWidget*>(forward_),
+                        static_cast<QWidget*>(back_), static_cast<QWidget*>(note_)})
+    part->setEnabled(at.plan);
+  if (!at.plan) {
+    what_->setText(said(settings_.phrases().say("page.nothing")));
+    for (QLabel* label : {row_, count_, repeat_, event_, next_, left_})
+      label->clear();
+    return;
+  }
+  const Place place = placeOf(*at.plan, at.worked);
+  tell(place);
+  tellLeft(place);
+  lightRows(place);
+}
+
+void NeedlePage::tell(const Place& place) {
+  const Words words(wordingOf(settings_));
+  share_->setRange(0, std::max(1, place.lines));
+  share_->setValue(place.line);
+  back_->setEnabled(place.line > 0);
+  forward_->setEnabled(place.now.has_value());
+  ripTo_->setRange(0, std::max(0, place.line - 1));
+  if (!place.now) {
+    row_->setText(tr("Finished"));
+    what_->setText(said(settings_.phrases().say(
+        "place.finished", {textParam("piece", pieces_->currentText().toStdString())})));
+    for (QLabel* label : {count_, repeat_, event_, next_})
+      label->clear();
+    return;
+  }
+  const RowToWork& now = *place.now;
+  const LocaleRules& rules = settings_.phrases().rules();
+  row_->setText(said(rowName(words, now)));
+  what_->setText(said(rules.capitalised(doText(words, now))));
+  const QString edges = said(edgeText(words, now));
+  QString count =
+      now.before == now.after || now.row == 0
+          ? tr("%n stitches", nullptr, now.after.value())
+          : tr("%L1 to %n stitches", nullptr, now.after.value()).arg(now.before.value());
+  if (!edges.isEmpty()) count = tr("%1; %2").arg(count, edges);
+  count_->setText(count);
+  repeat_->setText(place.repeat
+                       ? said(rules.capitalised(repeatText(settings_.phrases(), *place.repeat)))
+                       : QString());
+  event_->setText(said(rules.capitalised(toEventText(words, place))));
+  QStringList next;
+  for (const RowToWork& row : place.next)
+    next.append(tr("%1: %2").arg(said(rowName(words, row)), said(doText(words, row))));
+  next_->setText(next.join(u'\n'));
+  const PieceWork* p = document_.work().find(*piece());
+  QString note;
+  if (p)
+    for (const RowNote& n : p->notes)
+      if (n.section == now.section && n.row == now.row) note = said(n.text);
+  if (!note_->hasFocus()) note_->setText(note);
+}
+
+void NeedlePage::tellLeft(const Place& place) {
+  QStringList left{tr("%n rows left", nullptr, place.rowsLeft())};
+  const PieceWork* p = document_.work().find(*piece());
+  if (const auto seconds = p ? secondsLeft(*p) : std::nullopt)
+    left.append(tr("about %1 at your pace").arg(said(timeText(settings_.phrases(), *seconds))));
+  const Derived& derived = document_.derived();
+  if (const double grams =
+          gramsLeft(place, fabricOf(document_.work(), *piece(), derived.draft).size, derived.gauge);
+      grams > 0)
+    left.append(tr("about %L1 g of yarn").arg(qRound(grams)));
+  left_->setText(left.join(QStringLiteral(", ")));
+}
+
+// Worked rows that the design would now have otherwise: nothing happens to them until it is said
+// what shall.
+void NeedlePage::tellConflicts() {
+  while (QLayoutItem* item = conflictRows_->takeAt(0)) {
+    item->widget()->deleteLater();
+    delete item;
+  }
+  for (const WorkedConflict& c : document_.derived().conflicts) {
+    auto* text = wrapped(conflicts_);
+    text->setText(said(conflictText(c, settings_.phrases())));
+    enlarge(text, 1.1, true);
+    conflictRows_->addWidget(text);
+    auto* row = new QWidget(conflicts_);
+    auto* buttons = new QHBoxLayout(row);
+    buttons->setContentsMargins({});
+    const auto offer = [&](const QString& name, Settle how) {
+      auto* button = new QPushButton(name, row);
+      connect(button, &QPushButton::clicked, this, [this, how, id = c.piece] { settle(id, how); });
+      buttons->addWidget(button);
+    };
+    if (c.canKeep) offer(tr("Keep what is worked, plan what lies ahead anew"), Settle::Keep);
+    offer(tr("Rip back to %n rows", nullptr, c.lines), Settle::Rip);
+    offer(tr("Leave the piece as it was planned"), Settle::AsWas);
+    buttons->addStretch(1);
+    conflictRows_->addWidget(row);
+  }
+  conflicts_->setVisible(!document_.derived().conflicts.empty());
+}
+
+// What is worked is lit on the drawing; directions and chart go to the row.
+void NeedlePage::lightRows(const Place& place) {
+  if (!place.now) return;
+  const PieceId id = *piece();
+  const PieceId shown = document_.derived().knit.piece(id) ? id : PieceId::Sleeve;
+  attention_.goToRows({shown, place.now->section, place.now->row, place.now->row});
+  attention_.chooseRows(PieceRows{shown, place.now->section, 0, place.now->row});
+}
+
+void NeedlePage::showEvent(QShowEvent* event) {
+  KnitPage::showEvent(event);
+  sinceStep_.invalidate();
+  refreshSoon();
+}
+
+void NeedlePage::keyPressEvent(QKeyEvent* event) {
+  switch (event->key()) {
+  case Qt::Key_Space:
+  case Qt::Key_Return:
+  case Qt::Key_Enter:
+  case Qt::Key_PageDown:
+  case Qt::Key_Right:
+  case Qt::Key_Down:
+    return step(1);
+  case Qt::Key_Backspace:
+  case Qt::Key_PageUp:
+  case Qt::Key_Left:
+  case Qt::Key_Up:
+    return step(-1);
+  default:
+    KnitPage::keyPressEvent(event);
+  }
+}
+
+} // namespace scye
