@@ -1,6 +1,7 @@
 #include "directions/finishing.h"
 
 #include "draft/complete.h"
+#include "making_up/yarn.h"
 
 #include <algorithm>
 #include <cmath>
@@ -52,11 +53,6 @@ void sleeves(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment
   if (f.top.made != CapTop::Pleated) return;
   f.top.pleats = int(draft.sizes[Field::Pleats]);
   f.top.takes = drawn / f.top.pleats;
-}
-
-// Rows of a band after those that it is picked up in; one at least.
-int bandRows(double width, double row) {
-  return std::max(1, int(std::lround(width / row)));
 }
 
 } // namespace

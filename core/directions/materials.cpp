@@ -28,6 +28,7 @@ Materials materialsOf(const GarmentDraft& draft, const KnitGarment& garment,
   if (const YarnClass* yarn = yarnClassByGauge(1 / s.stitch.width))
     m.usual = NeedleRange{yarn->lowNeedle, yarn->highNeedle};
   if (!garment.gaugeUsable) return m;
+  m.yarn = yarnNeed(draft, garment, makingUp);
   const bool neckBand = s[Field::NeckBand] >= kLeastBandWidth;
   const bool band = picked.band.stitches > 0;
   const Lattice& l = garment.lattice;

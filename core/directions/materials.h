@@ -3,7 +3,7 @@
 // not said which.
 #pragma once
 
-#include "making_up/making_up.h"
+#include "making_up/yarn.h"
 
 #include <optional>
 
@@ -23,7 +23,8 @@ struct Materials {
   double hole = 0;                  // cm, across a buttonhole; 0: there is none
   int holders = 0;                  // in use at once
   int markers = 0;                  // corners or points of a band
-  bool hook = false;                // the neck's edge is crocheted
+  YarnNeed yarn;
+  bool hook = false; // the neck's edge is crocheted
   // Whether edges are knitted on other needles than the body: unless both are said to be the same.
   [[nodiscard]] bool thinner() const {
     return needle == 0 || (ribNeedle > 0 && needle != ribNeedle);

@@ -20,7 +20,7 @@ public:
   Sentences(const Words& words, const Directions& d) : words_(words), d_(d), m_(d.materials) {}
 
   std::vector<std::string> all() {
-    say("yarn");
+    yarn();
     needles();
     if (m_.buttons > 0)
       say(m_.hole > 0 ? "materials.buttons" : "materials.button.loop",
@@ -37,6 +37,33 @@ public:
 private:
   void say(const std::string& key, Params params = {}) {
     out_.push_back(words_.say(key, std::move(params)));
+  }
+
+  // Rounded up: to 10 g, 10 m or 10 yards.
+  static Param upToTens(const char* name, double amount) {
+    return numberParam(name, 10 * std::ceil(amount / 10 - 1e-9));
+  }
+
+  void yarn() {
+    const YarnNeed& y = m_.yarn;
+    if (!y.grams.any() && !y.metres.any()) return say("yarn");
+    const bool yards = words_.unit() == LengthUnit::Inch;
+    const double run = yards ? 1 / 0.9144 : 1;
+    const double more = 1 + y.reserve;
+    const Params params{upToTens("grams", more * y.grams.high),
+                        upToTens("low", y.grams.low),
+                        upToTens("metres", run * more * y.metres.high),
+                        upToTens("metresLow", run * y.metres.low),
+                        textParam("run", words_.say(yards ? "yarn.yards" : "yarn.metres")),
+                        textParam("reserve", words_.phrases().percent(y.reserve)),
+                        countParam("balls", y.balls),
+                        numberParam("ball", y.ballWeight),
+                        numberParam("ballRun", std::round(run * y.ballLength))};
+    if (y.weighed)
+      say(y.metres.any() ? "yarn.weighed.run" : "yarn.weighed", params);
+    else
+      say(y.grams.any() ? "yarn.ranged" : "yarn.ranged.run", params);
+    if (y.balls > 0) say(y.ballLength > 0 ? "yarn.balls.run" : "yarn.balls", params);
   }
 
   void needles() {
