@@ -4,6 +4,7 @@
 #include "knitting/directions_page.h"
 #include "knitting/figure_table.h"
 #include "progress/blocking.h"
+#include "progress/progress_words.h"
 #include "values/value_text.h"
 
 #include <QDoubleSpinBox>
