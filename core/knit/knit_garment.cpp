@@ -177,6 +177,7 @@ CapRequest capRequest(const GarmentDraft& g, const Lattice& l) {
           .widths = sleeveWidths(l, g),
           .selvedge = Stitches(l.selvedge),
           .crown = 2 * g.cap.back.crownHalf,
+          .height = g.cap.height,
           .lowerFullness = g.cap.back.lowerFullness,
           .upperFullness = g.cap.back.upperFullness,
           .front = {.lean = -g.cap.lean},

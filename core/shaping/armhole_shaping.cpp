@@ -115,35 +115,62 @@ std::optional<RunsFound> searchFalling(const ArmholeRequest& request,
   return std::nullopt;
 }
 
-// One line of increases back out to the tip: the spacing and the first row with which it stays
-// nearest. `rest` of the run counts from the start.
-std::optional<Run> slopeOut(const ArmholeRequest& request, int narrowest,
-                            const std::vector<StepBand>& bands) {
-  const int times = request.grown.value(), to = request.rows.value() - 2;
-  const int from = narrowest + 2 - narrowest % 2,
-            sparsest = times > 1 ? (to - from) / (times - 1) : 4;
-  std::optional<Run> best;
-  double least = kNone;
-  for (int every = 4; every <= sparsest; every += 2)
-    for (int first = from; first + (times - 1) * every <= to; first += 2) {
+// The increases back out to the tip, from the narrowest place to two rows under the end. `rest` of
+// the first run counts from the start.
+class SlopeOut {
+public:
+  SlopeOut(const ArmholeRequest& request, int narrowest, const std::vector<StepBand>& bands)
+      : bands_(bands), taken_(request.taken.value()), times_(request.grown.value()),
+        from_(narrowest + 2 - narrowest % 2), to_(request.rows.value() - 2) {}
+
+  // One line, or two where one is off by more than a stitch; empty where there is no room.
+  std::vector<Run> run() {
+    const int sparsest = times_ > 1 ? (to_ - from_) / (times_ - 1) : kClosest;
+    for (int every = kClosest; every <= sparsest; every += 2)
+      lines(times_, every, every);
+    if (least_ > kNear + 1e-9 && times_ > 2)
+      for (int every = std::max(kClosest, 2 * ((sparsest - 2) / 2)); every <= sparsest; every += 2)
+        for (int first = 2; first < times_; ++first)
+          lines(first, every, every + 2), lines(first, every + 2, every);
+    return best_;
+  }
+
+private:
+  static constexpr int kClosest = 4; // rows between increases
+
+  // The nearest of all first rows for `first` increases every `below` rows, the rest every `above`.
+  void lines(int first, int below, int above) {
+    const int last = (first - 1) * below + (times_ - first) * above;
+    for (int row = from_; row + last <= to_; row += 2) {
       double off = 0;
-      for (int step = from / 2; step < int(bands.size()); ++step) {
-        const int worked = 2 * step < first ? 0 : std::min(times, 1 + (2 * step - first) / every);
-        off = std::max(off, bands[std::size_t(step)].outside(request.taken.value() - worked));
+      int worked = 0, next = row;
+      for (int step = from_ / 2; step < int(bands_.size()) && off < least_ - 1e-9; ++step) {
+        if (worked < times_ && 2 * step >= next) next += ++worked < first ? below : above;
+        off = std::max(off, bands_[std::size_t(step)].outside(taken_ - worked));
       }
-      if (off >= least - 1e-9) continue;
-      least = off;
-      best = Run{ShapingKind::Increase, Stitches(1), Rows(every), times, Rows(first - every)};
+      if (off >= least_ - 1e-9) continue;
+      least_ = off;
+      best_ = {increase(below, first)};
+      best_.front().rest = Rows(row - below);
+      if (first < times_) best_.push_back(increase(above, times_ - first));
     }
-  return best;
-}
+  }
+  static Run increase(int every, int times) {
+    return {ShapingKind::Increase, Stitches(1), Rows(every), times};
+  }
+
+  const std::vector<StepBand>& bands_;
+  int taken_, times_, from_, to_;
+  double least_ = kNone;
+  std::vector<Run> best_;
+};
 
 class Armholes {
 public:
   explicit Armholes(const ArmholeRequest& request)
       : request_(request), prices_(ShapingPrices::at(request.style.fidelity)),
         bands_(bandsOf(request)), narrowest_(rowsToNarrowest(request)) {
-    if (request.grown > Stitches(0)) out_ = slopeOut(request, narrowest_, bands_);
+    if (request.grown > Stitches(0)) out_ = SlopeOut(request, narrowest_, bands_).run();
   }
 
   std::vector<ArmholeShaping> run(int most) {
@@ -197,10 +224,9 @@ private:
     // A first line has to be told in any case.
     price += shaping.printedWay ? ShapingPrices::kPrinted - prices_.line : -prices_.line;
     if (request_.grown > Stitches(0)) {
-      if (!out_) return;
-      Run out = *out_;
-      out.rest -= Rows(last);
-      runs.push_back(out);
+      if (out_.empty()) return;
+      runs.insert(runs.end(), out_.begin(), out_.end());
+      runs[runs.size() - out_.size()].rest -= Rows(last);
     }
     shaping.deviation = offBands(runs, bands_);
     shaping.cost = price + prices_.armholeOff(shaping.deviation);
@@ -252,7 +278,7 @@ private:
   ShapingPrices prices_;
   std::vector<StepBand> bands_;
   int narrowest_;
-  std::optional<Run> out_; // back to the tip
+  std::vector<Run> out_; // back to the tip
   std::vector<ArmholeShaping> found_;
 };
 

@@ -162,7 +162,8 @@ public:
       : r_(request), width_(width), look_(look), best_(best),
         prices_(ShapingPrices::at(request.style.fidelity)), seam_(request, width.target),
         mostLines_(ShapingPrices::capLines(request.size)),
-        wantedRows_(width.height / request.size.height) {}
+        wantedRows_(width.height / request.size.height),
+        draftRows_(request.height.value_or(width.height) / request.size.height) {}
 
   bool run() {
     const int mostRows = int(std::floor(wantedRows_ + look_.rows));
@@ -194,7 +195,7 @@ private:
            rows <= wantedRows_ + look_.rows + 1e-9; ++rows) {
         CapEnd end{.crown = k, .rows = rows};
         end.price = width_.price + ShapingPrices::kCrown(std::abs(k - crown)) +
-                    ShapingPrices::kHeight(std::abs(rows - wantedRows_)) +
+                    ShapingPrices::height(rows - wantedRows_, rows - draftRows_) +
                     (rows % 2 ? ShapingPrices::kWrongSideCrown : 0);
         const int taken = both - k;
         for (const int uneven : unevenNear(apart, taken)) {
@@ -305,7 +306,7 @@ private:
   CapShaping& best_;
   ShapingPrices prices_;
   SeamPrice seam_;
-  double mostLines_, wantedRows_;
+  double mostLines_, wantedRows_, draftRows_;
 };
 
 } // namespace

@@ -15,7 +15,7 @@ constexpr double kDear = 17;
 
 // What a look at the schedules allows; the next is taken where the one before found nothing good.
 constexpr CapLook kLooks[] = {
-    {1.5, 1, 2, 1}, {1.5, 1, 2, 2}, {2.5, 2, 4, 2}, {6, 4, 6, 2}, {40, 16, 6, 2}};
+    {1.5, 1, 2, 1}, {1.5, 1, 2, 2}, {2.5, 2, 2, 2}, {6, 4, 6, 2}, {40, 16, 6, 2}};
 
 CapShaping failed(CapStatus status) {
   CapShaping none;

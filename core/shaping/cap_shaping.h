@@ -42,6 +42,7 @@ struct CapRequest {
   std::vector<Stitches> widths{}; // of the sleeve at the underarm, selvedges included; best first
   Stitches selvedge{1};           // at each edge
   double crown = 7;               // cm, wanted between seams
+  std::optional<double> height{}; // cm, of the smooth draft
   double lowerFullness = 0.45, upperFullness = 0.55;
   CapSide front{}, back{};              // alike: both edges have one schedule
   std::array<EdgeLength, 2> armholes{}; // cm, the wearer's left and right, both edges, as knitted

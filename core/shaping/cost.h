@@ -36,21 +36,22 @@ struct ShapingPrices {
 
   // clang-format off
   //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    10,   8,    1.5,   16};  // stitches, beside `off`
-  static constexpr Steps kArmholeOff {0,    1,    9,    8,    1.5,   16};  // stitches, beside `off`
-  static constexpr Steps kCrown      {0.5,  1,    8,    4,    2,     16};  // stitches from the wanted
-  static constexpr Steps kHeight     {0.2,  2,    4,    2,    4,     16};  // rows from the curve's
+  static constexpr Steps kCapOff     {0,    1,    18,   8,    1.5,   16};  // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    12,   8,    1.5,   16};  // stitches, beside `off`
+  static constexpr Steps kCrown      {0.5,  1,    16,   8,    2,     16};  // stitches from the wanted
+  static constexpr Steps kHeight     {0,    2,    4,    2,    4,     16};  // rows from the curve's
+  static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
   static constexpr Steps kSeam       {0.1,  2,    4,    2,    4,     16};  // mm, the worse side
   static constexpr Steps kSpread     {0,    4,    0,    1,    5,     8};   // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
-  static constexpr double kWideStep = 4;         // a run of bind-offs over the style's maxStep
-  static constexpr double kWideStepCoarse = 0.25; // where that is three stitches at most
+  static constexpr double kWideStep = 9;         // a cm of each bind-off in a run over the style's plainStep()
+  static constexpr double kCoarseStep = 0.25;    // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;
   static constexpr double kUnderarmMoved = 1;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 8;   // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 6;      // past capLines()
+  static constexpr double kFurtherLine = 9;      // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.
@@ -59,6 +60,12 @@ struct ShapingPrices {
     return perTen < 25 ? 5 : perTen < 32 ? 6 : 7;
   }
 
+  // Of a knitted cap so many rows over its curve's height. The smooth draft's height is another: it
+  // changes little from one design to the next, where whole stitches and rows jump. Knitted caps
+  // stand a row above it, for their last two rows are flat.
+  [[nodiscard]] static double height(double overCurve, double overDraft) {
+    return kHeight(std::abs(overCurve)) + kDraftHeight(std::abs(overDraft - 1));
+  }
   [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }
   [[nodiscard]] double armholeOff(double stitches) const {
     return off * stitches + kArmholeOff(stitches);
@@ -66,11 +73,10 @@ struct ShapingPrices {
   // What a run costs to say, without what a single decrease costs more.
   [[nodiscard]] double told(const Run& run, const ShapingStyle& style,
                             const StitchSize& size) const {
-    const bool wide = run.kind == ShapingKind::BindOff &&
-                      run.stitches.value() * size.width > style.maxStep + 1e-9 &&
-                      run.stitches > Stitches(2);
-    const double coarse = run.stitches > Stitches(3) ? kWideStep : kWideStepCoarse;
-    return line + (wide ? coarse : 0);
+    const bool bindOff = run.kind == ShapingKind::BindOff && run.stitches > Stitches(2);
+    const int over = bindOff ? std::max(0, run.stitches.value() - style.plainStep(size)) : 0;
+    const bool coarse = bindOff && run.stitches.value() * size.width > style.maxStep + 1e-9;
+    return line + kWideStep * over * size.width + (coarse ? kCoarseStep : 0);
   }
   [[nodiscard]] static double single(const Run& run) {
     return run.times == 1 && run.kind == ShapingKind::Decrease ? kSingle : 0;

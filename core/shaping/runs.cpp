@@ -82,13 +82,18 @@ std::vector<Run> joined(std::vector<Run> runs) {
   return out;
 }
 
-int ShapingStyle::widestBindOff(const StitchSize& size) const {
-  return std::max(2, int(std::floor(widestStep / size.width + 1e-9)));
+int ShapingStyle::plainStep(const StitchSize& size) const {
+  const auto within = [&](double cm) { return int(std::floor(cm / size.width + 1e-9)); };
+  return std::max({2, within(maxStep), std::min(3, within(widestStep))});
 }
 
-ShapingStyle ShapingStyle::widened(int wider, int more) const {
+int ShapingStyle::widestBindOff(const StitchSize& size) const {
+  return std::max(2, int(std::floor(wider * widestStep / size.width + 1e-9)));
+}
+
+ShapingStyle ShapingStyle::widened(int by, int more) const {
   ShapingStyle style = *this;
-  style.widestStep *= wider, style.maxSteps *= more;
+  style.wider *= by, style.maxSteps *= more;
   return style;
 }
 

@@ -70,11 +70,15 @@ struct ShapingStyle {
   bool everyRow = false;   // decreases on wrong-side rows too
   double maxStep = 1.5;    // cm: the widest stepped bind-off without a price; see cost.h
   double widestStep = 1.9; // cm: the widest at all; two stitches are always allowed
+  int wider = 1;           // times that, where nothing else comes near the curve
   int maxSteps = 4;        // pairs of stepped bind-offs after the underarm, and before the crown
   bool operator==(const ShapingStyle&) const = default;
 
+  // In stitches: the widest stepped bind-off within `maxStep`, and for coarse stitches three within
+  // `widestStep`; at least 2.
+  [[nodiscard]] int plainStep(const StitchSize& size) const;
   [[nodiscard]] int widestBindOff(const StitchSize& size) const; // in stitches, at least 2
-  [[nodiscard]] ShapingStyle widened(int wider,
+  [[nodiscard]] ShapingStyle widened(int by,
                                      int more) const; // steps so many times as wide, and as many
 };
 

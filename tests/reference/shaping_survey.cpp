@@ -1,7 +1,7 @@
 // The bars of armhole and cap over the survey's bodies, from the row tables of whole garments. A
-// thinned sample, held to the bars, or to what is reached of the three that bodies with shallow
-// armholes do not meet (wanted are 95 % for cap, armhole and measures); the whole survey is
-// tests/bench/shaping, whose table stands in DEVELOPERS.md.
+// thinned sample, held to the bars; or, where bars contradict each other and the one named first
+// in DEVELOPERS.md goes before, to what is reached of the other. The whole survey is
+// tests/bench/shaping, whose table stands there.
 #include "reference/shaping_survey.h"
 
 #include <gtest/gtest.h>
@@ -68,15 +68,17 @@ TEST(ShapingSurvey, barsAreKept) {
       "height within 2 rows", 99.5,
       [](const Seen& s) { return std::abs(s.f.heightOff) <= 2 + 0.01; }, every);
   share(
-      "cap within 1 stitch", 93, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
+      "cap within 1 stitch", 95, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
   share(
       "cap within 1.5 stitches", 100, [](const Seen& s) { return s.f.capOff <= 1.501; }, usual);
   share(
-      "armhole within 1 stitch", 94, [](const Seen& s) { return s.f.armholeOff <= 1.001; }, every);
+      "armhole within 1 stitch", 95, [](const Seen& s) { return s.f.armholeOff <= 1.001; }, every);
   share(
       "armhole in 3 lines", 97, [](const Seen& s) { return s.f.armholeLines <= 3; }, every);
   share(
-      "increases in one line", 100, [](const Seen& s) { return s.f.increaseLines <= 1; }, every);
+      "increases in one line", 95, [](const Seen& s) { return s.f.increaseLines <= 1; }, every);
+  share(
+      "increases in two lines", 100, [](const Seen& s) { return s.f.increaseLines <= 2; }, every);
   share(
       "one stepped bind-off (two over 8 cm)", 98,
       [](const Seen& s) { return s.f.armholeBindOffs <= (s.f.takenAway > 8 ? 2 : 1); }, every);
@@ -89,6 +91,15 @@ TEST(ShapingSurvey, barsAreKept) {
         return s.f.capLines <= (s.gauge.stitches <= 22 ? 5 : s.gauge.stitches <= 28 ? 6 : 7);
       },
       every);
+  // Wanted are 90 % within 1.5 cm and 99 % within 1.9: where a cap or an armhole would leave its
+  // curve by more than a stitch for it, the curve goes before.
+  share(
+      "steps within 1.5 cm", 60, [](const Seen& s) { return s.f.widestStep <= 1.5 + kRounding; },
+      fine);
+  share(
+      "steps of 3 stitches (2 at 12)", 78,
+      [](const Seen& s) { return s.f.widestStitches <= (s.gauge.stitches <= 12 ? 2 : 3); },
+      [](const Seen& s) { return s.gauge.stitches < 22; });
   share(
       "steps within 1.9 cm", 97, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
       fine);
@@ -96,8 +107,12 @@ TEST(ShapingSurvey, barsAreKept) {
       "seam within 2 mm", 97, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
   share(
       "seam within 4 mm", 100, [](const Seen& s) { return std::abs(s.f.seam) <= 0.4; }, every);
+  // Wanted are 95 % (88 at 12); in the printed way an armhole's own measures are apart.
   share(
-      "measures within 5 mm", 86, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
+      "measures within 5 mm, no printed way", 94, [](const Seen& s) { return s.f.spread <= 0.5; },
+      [](const Seen& s) { return !s.f.printedWay; });
+  share(
+      "measures within 5 mm", 82, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
   share(
       "armholes alike within a row", 100, [](const Seen& s) { return s.f.sidesRows <= 1; }, every);
   share(

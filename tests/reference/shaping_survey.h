@@ -66,7 +66,8 @@ struct Figures {
   int capLines = 0;
   int armholeBindOffs = 0; // stepped, after the underarm's
   bool armholeStepsGrow = false;
-  double widestStep = 0; // cm, of armhole and cap
+  bool printedWay = false; // an armhole of "1 on every right-side row", and nothing else that takes
+  double widestStep = 0;   // cm, of armhole and cap
   int widestStitches = 0;
   double takenAway = 0; // cm, by the armhole
   double seam = 0;      // cm, cap - armhole - ease by the mean of the measures, worse side

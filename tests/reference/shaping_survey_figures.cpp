@@ -202,13 +202,16 @@ private:
     f_.increaseLines = std::max(f_.increaseLines, lines(all, true));
     int bindOffs = 0, taken = edge.underarm;
     double rate = 1e9;
+    bool printed = true;
     for (const Event& e : all) {
       if (e.stitches < 0) continue;
+      printed &= e.stitches == 1 && e.gap == 2;
       bindOffs += e.stitches > 1, taken += e.stitches;
       const double now = double(e.stitches) / e.gap;
       if (now > rate + 1e-9) f_.armholeStepsGrow = true;
       rate = now;
     }
+    f_.printedWay |= printed;
     f_.armholeBindOffs = std::max(f_.armholeBindOffs, bindOffs);
     f_.takenAway = std::max(f_.takenAway, taken * w_);
     double bustHalf = 0;

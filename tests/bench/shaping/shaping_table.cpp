@@ -77,6 +77,7 @@ void judge(Table& table, const Figures& f, int gauge, double ms, const Design& d
   bar("seam within 2 mm, mean of the measures", std::abs(10 * f.seam), 2);
   bar("seam within 4 mm", std::abs(10 * f.seam), 4);
   bar("three measures within 5 mm of each other", 10 * f.spread, 5);
+  if (!f.printedWay) bar("  where no armhole is in the printed way", 10 * f.spread, 5);
   bar("armholes alike within a row", f.sidesRows, 1);
   bar("sleeves mirror images", !f.sleevesMirrored, 0);
   bar("underarm moved by 1 stitch at most", std::abs(f.underarmMoved), 1);

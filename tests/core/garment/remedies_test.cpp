@@ -198,7 +198,7 @@ TEST(Remedies, widenAGarmentThatFitsByItsEase) {
 TEST(Remedies, neverTurnWhatWasMeasured) {
   test::RandomDesigns random(test::propertySeed(1705));
   int remedies = 0, onGarment = 0;
-  for (int i = 0; i < 12; ++i) {
+  for (int i = 0; i < 20; ++i) {
     Design d = random.plausible();
     const Sizes sizes = complete(d);
     for (int k = 0; k < kFieldCount && i % 2; ++k) { // the same garment laid flat

@@ -110,17 +110,20 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
     request.style.fidelity = std::uniform_real_distribution<double>(0, 1)(rng);
     const ShapingPrices prices = ShapingPrices::at(request.style.fidelity);
     const double w = request.size.width;
+    // Stitches within 1.5 cm; three within 1.9, and two always.
+    const int plain = std::max({2, int(1.5 / w + 1e-9), 1.9 / w >= 3 - 1e-9 ? 3 : 2});
     double best = 1e300;
     const auto use = [&](const std::vector<scye::Run>& runs) {
       const Schedule s{.underarm = request.underarm, .runs = runs, .rows = request.rows};
       if (!isPlain(s, false)) return;
       const double off = slowDeviation(request, s);
       double cost = prices.line * (double(runs.size()) - 1) + prices.off * off +
-                    (off > 1 ? 9 + 8 * (off - 1) : 0) + (off > 1.5 ? 16 : 0);
+                    (off > 1 ? 12 + 8 * (off - 1) : 0) + (off > 1.5 ? 16 : 0);
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
-        if (run.stitches > Stitches(2) && run.stitches.value() * w > 1.5 + 1e-9)
-          cost += run.stitches > Stitches(3) ? 4 : 0.25;
+        const int k = run.stitches.value();
+        if (k > 2 && k * w > 1.5 + 1e-9) cost += 0.25;
+        cost += 9 * w * std::max(0, k - plain);
       }
       if (runs.size() == 1 && runs.front().kind == ShapingKind::Decrease)
         cost = off <= 1 ? -1e9 : cost - 1; // then there is no other

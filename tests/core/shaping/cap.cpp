@@ -57,9 +57,9 @@ double slowCost(const CapRequest& r, const CapShaping& cap) {
   const double off =
       checks::rightDeviation(s, {capCurve(cap.referenceFront, cap.referenceHeight)}, w, h);
   const double crown = std::abs(2 * top - r.crown / w);
-  const double rows = std::abs(s.rows.value() - cap.referenceHeight / h);
+  const double rows = s.rows.value() - cap.referenceHeight / h;
   double cost = prices.line * s.lines() + prices.capOff(off) + ShapingPrices::kCrown(crown) +
-                ShapingPrices::kHeight(rows) + ShapingPrices::kSeam(seam) +
+                ShapingPrices::height(rows, rows) + ShapingPrices::kSeam(seam) +
                 ShapingPrices::kSpread(spread);
   cost += ShapingPrices::kFurtherLine * std::max(0.0, s.lines() - ShapingPrices::capLines(r.size));
   if (s.rows.value() % 2) cost += ShapingPrices::kWrongSideCrown;
