@@ -102,11 +102,10 @@ std::optional<RunsFound> searchFalling(const ArmholeRequest& request,
   } kLooks[] = {{1.5, 1, 1}, {1.5, 1, 2}, {1.5, 2, 2}, {4, 2, 2}, {1e6, 2, 2}};
   for (const auto& look : kLooks) {
     const ShapingStyle style = request.style.widened(look.wider, look.more);
-    const std::vector<StepKind> kinds = fallingKinds(style, request.size, kSparsest);
-    const EdgePieces pieces(kinds, request.size, false);
+    const EdgePieces pieces(fallingKinds(style, request.size, kSparsest), request.size, false);
     const Corridor corridor(bands, look.limit, taken);
-    const WaysUp ways(kinds, pieces, corridor, lastStep);
-    RunSearch search(kinds, pieces, corridor, ways, style.maxSteps);
+    const WaysUp ways(pieces, corridor, lastStep);
+    RunSearch search(pieces, corridor, ways, style.maxSteps);
     for (int step = 1; step <= lastStep; ++step)
       search.run({step, taken, 2, steps, 0}, goal, work, kMostWork);
     if (goal.best) return goal.best;
@@ -174,14 +173,12 @@ public:
   }
 
   std::vector<ArmholeShaping> run(int most) {
+    most_ = std::size_t(most);
     const int taken = request_.taken.value();
     consider(taken > 0 ? std::vector{decrease(2, taken)} : std::vector<Run>{}, 0);
     const bool printed = !found_.empty() && found_.front().deviation <= kNear + 1e-9;
     if (taken > 0 && !printed) plainOnes(taken);
-    if (taken > 0 && nearest() > kTooFar) beyond();
-    std::stable_sort(found_.begin(), found_.end(),
-                     [](const auto& a, const auto& b) { return a.cost < b.cost; });
-    if (int(found_.size()) > most) found_.resize(std::size_t(most));
+    if (taken > 0 && nearest_ > kTooFar) beyond();
     if (found_.empty()) found_.push_back(unfinished());
     for (ArmholeShaping& shaping : found_)
       measure(shaping);
@@ -213,7 +210,7 @@ private:
     }
   }
 
-  void consider(std::vector<Run> runs, double price) {
+  void consider(std::vector<Run> runs, double price, bool beyondStyle = false) {
     int last = 0;
     for (const Run& run : runs)
       last += run.rows().value(),
@@ -223,6 +220,7 @@ private:
     shaping.printedWay = runs.size() == 1 && runs.front().kind == ShapingKind::Decrease;
     // A first line has to be told in any case.
     price += shaping.printedWay ? ShapingPrices::kPrinted - prices_.line : -prices_.line;
+    if (found_.size() >= most_ && price >= found_[most_ - 1].cost) return;
     if (request_.grown > Stitches(0)) {
       if (out_.empty()) return;
       runs.insert(runs.end(), out_.begin(), out_.end());
@@ -230,17 +228,15 @@ private:
     }
     shaping.deviation = offBands(runs, bands_);
     shaping.cost = price + prices_.armholeOff(shaping.deviation);
+    shaping.beyondStyle = beyondStyle;
     shaping.schedule.runs = std::move(runs);
     shaping.status =
         shaping.deviation > kNear + 1e-9 ? ShapingStatus::Rough : ShapingStatus::Fitted;
-    found_.push_back(std::move(shaping));
-  }
-
-  [[nodiscard]] double nearest() const {
-    double least = kNone;
-    for (const ArmholeShaping& shaping : found_)
-      least = std::min(least, shaping.deviation);
-    return least;
+    nearest_ = std::min(nearest_, shaping.deviation);
+    found_.insert(std::upper_bound(found_.begin(), found_.end(), shaping,
+                                   [](const auto& a, const auto& b) { return a.cost < b.cost; }),
+                  std::move(shaping));
+    if (found_.size() > most_) found_.pop_back();
   }
 
   void beyond() {
@@ -250,11 +246,8 @@ private:
     if (request_.grown > Stitches(0))
       falling.resize(std::min(falling.size(), std::size_t(room / 2 + 1)));
     const std::optional<RunsFound> found = searchFalling(request_, falling, room);
-    if (!found || found->deviation >= nearest()) return;
-    const std::size_t before = found_.size();
-    consider(found->runs, ShapingPrices::kFurtherBindOff);
-    for (std::size_t i = before; i < found_.size(); ++i)
-      found_[i].beyondStyle = true;
+    if (!found || found->deviation >= nearest_) return;
+    consider(found->runs, ShapingPrices::kFurtherBindOff, true);
   }
 
   // What can be told where the stitches cannot all be taken away or added.
@@ -279,7 +272,9 @@ private:
   std::vector<StepBand> bands_;
   int narrowest_;
   std::vector<Run> out_; // back to the tip
-  std::vector<ArmholeShaping> found_;
+  std::size_t most_ = 1;
+  double nearest_ = kNone;            // stitches off, of all that were tried
+  std::vector<ArmholeShaping> found_; // the cheapest first
 };
 
 } // namespace

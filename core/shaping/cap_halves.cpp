@@ -15,13 +15,12 @@ constexpr int kSparsestAtAll = 12;
 // What the search of one kind of edge needs; it goes on over all ends of a width.
 struct EdgeTools {
   EdgeTools(const CapRequest& request, const CapShape& half, double height, const CapLook& look,
-            int steps, int mostTaken)
+            int steps, int mostTaken, CapPieces& shelf)
       : style(request.style.widened(look.widened, look.widened)),
         bands(stepBands(capReference(half, height), request.size, steps)),
-        kinds(capKinds(style, request.size, sparsest())),
-        pieces(kinds, request.size, half.underarm > 0), corridor(bands, look.limit, mostTaken),
-        ways(kinds, pieces, corridor, steps),
-        search(kinds, pieces, corridor, ways, style.maxSteps) {}
+        pieces(shelf.of(style, request.size, sparsest(), half.underarm > 0)),
+        corridor(bands, look.limit, mostTaken), ways(pieces, corridor, steps),
+        search(pieces, corridor, ways, style.maxSteps) {}
 
   // Decreases so far apart as the curve is steep in its middle.
   [[nodiscard]] int sparsest() const {
@@ -37,8 +36,7 @@ struct EdgeTools {
 
   ShapingStyle style;
   std::vector<StepBand> bands;
-  std::vector<StepKind> kinds;
-  EdgePieces pieces;
+  const EdgePieces& pieces;
   Corridor corridor;
   WaysUp ways;
   RunSearch search;
@@ -158,8 +156,8 @@ private:
 class WidthSearch {
 public:
   WidthSearch(const CapRequest& request, const CapWidth& width, const CapLook& look,
-              CapShaping& best)
-      : r_(request), width_(width), look_(look), best_(best),
+              CapPieces& shelf, CapShaping& best)
+      : r_(request), width_(width), look_(look), shelf_(shelf), best_(best),
         prices_(ShapingPrices::at(request.style.fidelity)), seam_(request, width.target),
         mostLines_(ShapingPrices::capLines(request.size)),
         wantedRows_(width.height / request.size.height),
@@ -171,9 +169,9 @@ public:
     const int steps = (mostRows + 1) / 2;
     const int mostTaken =
         int(std::max(width_.front.span(), width_.back.span()) / r_.size.width) + 3;
-    EdgeTools front(r_, width_.front, width_.height, look_, steps, mostTaken);
+    EdgeTools front(r_, width_.front, width_.height, look_, steps, mostTaken, shelf_);
     if (r_.halvesAlike()) return wholes(front);
-    EdgeTools back(r_, width_.back, width_.height, look_, steps, mostTaken);
+    EdgeTools back(r_, width_.back, width_.height, look_, steps, mostTaken, shelf_);
     return pairs(front, back);
   }
 
@@ -303,6 +301,7 @@ private:
   const CapRequest& r_;
   const CapWidth& width_;
   const CapLook& look_;
+  CapPieces& shelf_;
   CapShaping& best_;
   ShapingPrices prices_;
   SeamPrice seam_;
@@ -312,8 +311,18 @@ private:
 } // namespace
 
 bool searchWidth(const CapRequest& request, const CapWidth& width, const CapLook& look,
-                 CapShaping& best) {
-  return WidthSearch(request, width, look, best).run();
+                 CapPieces& shelf, CapShaping& best) {
+  return WidthSearch(request, width, look, shelf, best).run();
+}
+
+const EdgePieces& CapPieces::of(const ShapingStyle& style, const StitchSize& size, int sparsest,
+                                bool underarm) {
+  for (const auto& kept : kept_)
+    if (kept->sparsest == sparsest && kept->underarm == underarm && kept->style == style)
+      return kept->pieces;
+  kept_.push_back(std::make_unique<Kept>(Kept{
+      style, sparsest, underarm, EdgePieces(capKinds(style, size, sparsest), size, underarm)}));
+  return kept_.back()->pieces;
 }
 
 } // namespace scye

@@ -4,6 +4,10 @@
 
 #include "shaping/cap_shaping.h"
 #include "shaping/cost.h"
+#include "shaping/run_search.h"
+
+#include <memory>
+#include <vector>
 
 namespace scye {
 
@@ -22,8 +26,25 @@ struct CapLook {
   double crown; // stitches from the wanted crown
 };
 
+// The kinds of caps and the lengths of their pieces, which all caps of one gauge have in common.
+class CapPieces {
+public:
+  // Valid as long as this is.
+  [[nodiscard]] const EdgePieces& of(const ShapingStyle& style, const StitchSize& size,
+                                     int sparsest, bool underarm);
+
+private:
+  struct Kept {
+    ShapingStyle style;
+    int sparsest;
+    bool underarm;
+    EdgePieces pieces;
+  };
+  std::vector<std::unique_ptr<Kept>> kept_;
+};
+
 // Replaces `best` and returns true where a cheaper cap is found; counts best.work.
 bool searchWidth(const CapRequest& request, const CapWidth& width, const CapLook& look,
-                 CapShaping& best);
+                 CapPieces& shelf, CapShaping& best);
 
 } // namespace scye

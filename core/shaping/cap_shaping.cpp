@@ -72,6 +72,11 @@ Path capReference(const CapShape& half, double height) {
 }
 
 CapShaping shapeCap(const CapRequest& request) {
+  CapPieces shelf;
+  return shapeCap(request, shelf);
+}
+
+CapShaping shapeCap(const CapRequest& request, CapPieces& shelf) {
   if (!(request.size.width > 0 && request.size.height > 0)) return failed(CapStatus::NoStitches);
   const double target =
       0.5 * (request.armholes[0].mean() + request.armholes[1].mean()) + request.ease;
@@ -98,7 +103,7 @@ CapShaping shapeCap(const CapRequest& request) {
   for (const CapLook& look : kLooks) {
     if (any && best.cost < kDear) break;
     for (const CapWidth& width : widths)
-      any |= searchWidth(request, width, look, best);
+      any |= searchWidth(request, width, look, shelf, best);
     // Whoever asks with a bound has something better than what a farther look could find.
     if (!any && request.bound < std::numeric_limits<double>::infinity()) break;
   }

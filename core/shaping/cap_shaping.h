@@ -100,6 +100,10 @@ struct CapShaping {
 
 [[nodiscard]] CapShaping shapeCap(const CapRequest& request);
 
+// For many caps of one gauge, where `shelf` (cap_halves.h) keeps what they have in common.
+class CapPieces;
+[[nodiscard]] CapShaping shapeCap(const CapRequest& request, CapPieces& shelf);
+
 // The drafted curve of one half in stitches, as a path from the underarm bind-off to the crown.
 [[nodiscard]] Path capReference(const CapShape& half, double height);
 

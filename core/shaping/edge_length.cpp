@@ -15,8 +15,7 @@ EdgeLength edgeLength(const KnittedEdge& edge, const StitchSize& size) {
   double before = 0;         // and its change
   const auto piece = [&](double change, int row) {
     const double up = (row - standing) * h;
-    sum += {std::hypot(before * w, up), std::hypot(change * w, up),
-            std::hypot(0.5 * (before + change) * w, up)};
+    sum += {slant(before * w, up), slant(change * w, up), slant(0.5 * (before + change) * w, up)};
     standing = row, before = change;
   };
   for (const EdgeEvent& event : edge.events) {

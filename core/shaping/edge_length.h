@@ -20,6 +20,7 @@
 #include "model/units.h"
 
 #include <algorithm>
+#include <cmath>
 #include <span>
 #include <vector>
 
@@ -61,6 +62,11 @@ struct EdgeLength {
   }
   friend EdgeLength operator-(const EdgeLength& a, const EdgeLength& b) { return a + -1.0 * b; }
 };
+
+// One straight piece. Quicker than std::hypot, and far from where squares overflow.
+[[nodiscard]] inline double slant(double across, double up) {
+  return std::sqrt(across * across + up * up);
+}
 
 [[nodiscard]] EdgeLength edgeLength(const KnittedEdge& edge, const StitchSize& size);
 

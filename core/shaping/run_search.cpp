@@ -1,6 +1,7 @@
 #include "shaping/run_search.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 namespace scye {
@@ -39,36 +40,6 @@ std::vector<StepKind> capKinds(const ShapingStyle& style, const StitchSize& size
   return kinds;
 }
 
-EdgePieces::EdgePieces(const std::vector<StepKind>& kinds, const StitchSize& size, bool underarm)
-    : kinds_(kinds), size_(size) {
-  table_.reserve((kinds.size() + 1) * kinds.size());
-  for (int from = -1; from < int(kinds.size()); ++from)
-    for (const StepKind& to : kinds) {
-      const Event a = from < 0 ? Event{0, underarm}
-                               : Event{double(kinds[std::size_t(from)].stitches),
-                                       kinds[std::size_t(from)].bindOff()};
-      const Event b{double(to.stitches), to.bindOff()};
-      EdgeLength sum = piece(a, b, to.every);
-      if (to.events() == 2) sum += piece(b, b, to.every);
-      table_.push_back(sum);
-    }
-}
-
-EdgeLength EdgePieces::piece(const Event& from, const Event& to, int rows) const {
-  EdgeLength sum;
-  for (const int apart : {rows, rows + int(to.late) - int(from.late)}) {
-    const double up = apart * size_.height, w = size_.width;
-    sum += {std::hypot(from.stitches * w, up), std::hypot(to.stitches * w, up),
-            std::hypot(0.5 * (from.stitches + to.stitches) * w, up)};
-  }
-  return sum;
-}
-
-EdgeLength EdgePieces::toEnd(int from, int rows) const {
-  const StepKind& kind = kinds_[std::size_t(from)];
-  return piece({double(kind.stitches), kind.bindOff()}, {0, false}, rows);
-}
-
 namespace {
 
 // On the left edge a bind-off comes a row later: a decrease in the row after it would meet it. And
@@ -82,63 +53,104 @@ bool mayFollow(const StepKind& below, const StepKind& above) {
 
 } // namespace
 
-WaysUp::WaysUp(const std::vector<StepKind>& kinds, const EdgePieces& pieces,
-               const Corridor& corridor, int steps)
-    : kinds_(kinds.size()) {
-  std::size_t places = 0;
-  for (int step = 0; step <= steps; ++step) {
-    low_.push_back(corridor.low(step)), high_.push_back(corridor.high(step));
-    first_.push_back(places);
-    places += std::size_t(std::max(0, high(step) - low(step) + 1));
+EdgePieces::EdgePieces(std::vector<StepKind> kinds, const StitchSize& size, bool underarm)
+    : kinds_(std::move(kinds)), size_(size) {
+  const int count = int(kinds_.size());
+  table_.reserve((kinds_.size() + 1) * kinds_.size());
+  for (int from = -1; from < count; ++from)
+    for (const StepKind& to : kinds_) {
+      const Event a =
+          from < 0 ? Event{0, underarm} : Event{double(kind(from).stitches), kind(from).bindOff()};
+      const Event b{double(to.stitches), to.bindOff()};
+      EdgeLength sum = piece(a, b, to.every);
+      if (to.events() == 2) sum += piece(b, b, to.every);
+      table_.push_back(sum);
+    }
+  bounds_.reserve(table_.size());
+  for (const EdgeLength& l : table_) {
+    const float mean = float(l.mean()), apart = float(l.chord - l.corner);
+    bounds_.push_back({mean, -mean, apart, -apart});
   }
-  Reach none;
-  none.price.fill(kNever);
-  reach_.assign(places * kinds_, none);
+  for (const StepKind& k : kinds_) {
+    moves_.push_back({k.steps(), k.taken()});
+    for (int rows = 1; rows <= int(kMostRowsLeft); ++rows)
+      ends_.push_back(piece({double(k.stitches), k.bindOff()}, {0, false}, rows));
+  }
+  below_.assign(kinds_.size(), 0);
+  for (int above = 0; above < count; ++above)
+    for (int below = 0; below <= above; ++below)
+      if (mayFollow(kind(below), kind(above)))
+        below_[std::size_t(above)] |= std::uint32_t(1) << below;
+}
+
+EdgeLength EdgePieces::piece(const Event& from, const Event& to, int rows) const {
+  EdgeLength sum;
+  const double w = size_.width;
+  for (const int apart : {rows, rows + int(to.late) - int(from.late)}) {
+    const double up = apart * size_.height;
+    sum += {slant(from.stitches * w, up), slant(to.stitches * w, up),
+            slant(0.5 * (from.stitches + to.stitches) * w, up)};
+  }
+  return sum;
+}
+
+WaysUp::WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps)
+    : kinds_(pieces.kinds().size()) {
+  std::size_t count = 0;
+  places_.reserve(std::size_t(steps) + 1);
+  for (int step = 0; step <= steps; ++step) {
+    places_.push_back({corridor.low(step), corridor.high(step), count});
+    count += std::size_t(std::max(0, high(step) - low(step) + 1));
+  }
+  reach_ = std::make_unique_for_overwrite<Reach[]>(count * kinds_);
+  any_.assign(count, 0);
   for (int step = 1; step <= steps; ++step)
     for (int taken = std::max(1, low(step)); taken <= high(step); ++taken)
       for (int kind = 0; kind < int(kinds_); ++kind)
-        fill(kinds, pieces, corridor, step, taken, kind);
+        fill(pieces, corridor, step, taken, kind);
 }
 
-void WaysUp::fill(const std::vector<StepKind>& kinds, const EdgePieces& pieces,
-                  const Corridor& corridor, int step, int taken, int kind) {
-  const StepKind& k = kinds[std::size_t(kind)];
-  const int fromStep = step - k.steps(), from = taken - k.taken();
+void WaysUp::fill(const EdgePieces& pieces, const Corridor& corridor, int step, int taken,
+                  int kind) {
+  const EdgePieces::Move& move = pieces.move(kind);
+  const int fromStep = step - move.steps, from = taken - move.taken;
   if (fromStep < 0 || from < 0 || (from == 0) != (fromStep == 0)) return;
+  // The first shaping comes on the second row after the underarm bind-off.
+  if (from == 0 ? pieces.kind(kind).every != 2 : !holds(fromStep, from) || !kindsAt(fromStep, from))
+    return;
   double off = 0;
   for (int s = fromStep; s < step; ++s)
     off = std::max(off, corridor.outside(s, from));
   if (off > corridor.limit() + 1e-9) return;
-  std::size_t level = 0;
-  while (level < kWithin.size() && off > kWithin[level] + 1e-9)
-    ++level;
-  Reach& here = reach_[(first_[std::size_t(step)] + std::size_t(taken - low(step))) * kinds_ +
-                       std::size_t(kind)];
+  Reach reach;
   if (from == 0) {
-    // The first shaping comes on the second row after the underarm bind-off.
-    if (k.every != 2) return;
-    for (std::size_t l = level; l < kLevels; ++l)
-      here.price[l] = float(k.price);
-    const EdgeLength& length = pieces.between(-1, kind);
-    here.shortest = here.longest = float(length.mean());
-    here.least = here.most = float(length.chord - length.corner);
-    here.lines = 1;
-    return;
+    reach.price.fill(float(pieces.kind(kind).price));
+    reach.length = pieces.bounds(-1, kind);
+    reach.lines = 1;
+  } else {
+    fillFrom(pieces, place(fromStep, from), kind, reach);
   }
-  if (!holds(fromStep, from)) return;
-  for (int below = 0; below <= kind; ++below) {
-    const Reach& r = at(fromStep, from, below);
-    if (!r.any() || !mayFollow(kinds[std::size_t(below)], k)) continue;
-    const float more = below == kind ? 0 : float(k.price);
-    for (std::size_t l = level; l < kLevels; ++l)
-      here.price[l] = std::min(here.price[l], r.price[l] + more);
-    const EdgeLength& piece = pieces.between(below, kind);
-    const float length = float(piece.mean()), apart = float(piece.chord - piece.corner);
-    here.shortest = std::min(here.shortest, r.shortest + length);
-    here.longest = std::max(here.longest, r.longest + length);
-    here.least = std::min(here.least, r.least + apart);
-    here.most = std::max(here.most, r.most + apart);
-    here.lines = std::min(here.lines, r.lines + float(below != kind));
+  for (std::size_t level = 0; level < kWithin.size() && off > kWithin[level] + 1e-9; ++level)
+    reach.price[level] = kNever;
+  if (!reach.any()) return;
+  const std::size_t here = place(step, taken);
+  reach_[here * kinds_ + std::size_t(kind)] = reach;
+  any_[here] |= std::uint32_t(1) << kind;
+}
+
+void WaysUp::fillFrom(const EdgePieces& pieces, std::size_t from, int kind, Reach& here) const {
+  const Reach* below = &reach_[from * kinds_];
+  const float price = float(pieces.kind(kind).price);
+  for (std::uint32_t left = any_[from] & pieces.below(kind); left; left &= left - 1) {
+    const int b = std::countr_zero(left);
+    const Reach& r = below[b];
+    const float more = b == kind ? 0 : price;
+    const Four& piece = pieces.bounds(b, kind);
+    for (std::size_t i = 0; i < here.price.size(); ++i) {
+      here.price[i] = std::min(here.price[i], r.price[i] + more);
+      here.length[i] = std::min(here.length[i], r.length[i] + piece[i]);
+    }
+    here.lines = std::min(here.lines, r.lines + float(b != kind));
   }
 }
 
@@ -151,52 +163,63 @@ bool RunSearch::stands(int from, int to, int taken, double& deviation) const {
   return true;
 }
 
-double RunSearch::floor(const Above& above, int step, int taken, int kind,
-                        const RunGoal& goal) const {
-  const WaysUp::Reach& reach = ways_.at(step, taken, kind);
-  double least = kNone, nearer = 0;
-  for (std::size_t level = 0; level < WaysUp::kLevels; ++level) {
-    if (reach.price[level] < WaysUp::kNever)
-      least =
-          std::min(least, double(reach.price[level]) + goal.off(std::max(above.deviation, nearer)));
+void RunSearch::use(const RunGoal& goal) {
+  for (std::size_t level = 0; level < WaysUp::kLevels; ++level)
     // What is not within a level is past it.
-    if (level < WaysUp::kWithin.size()) nearer = WaysUp::kWithin[level] + 2e-9;
-  }
-  if (least == kNone) return kNone;
-  const double length = above.length.mean(), apart = above.length.chord - above.length.corner;
-  constexpr double kDigits = 1e-4; // cm: the programme counts with fewer
-  return above.price + least + goal.lines(above.lines + reach.lines) +
-         goal.lengthAtLeast(length + reach.shortest - kDigits, length + reach.longest + kDigits,
-                            apart + reach.least - kDigits, apart + reach.most + kDigits);
+    offAt_[level] = goal.off(level == 0 ? 0 : WaysUp::kWithin[level - 1] + 2e-9);
 }
 
-double RunSearch::leastCost(const RunEnd& end, const RunGoal& goal) const {
-  Above above{.price = end.price};
-  if (!ways_.holds(end.step, end.taken) || !stands(end.step, end.steps, end.taken, above.deviation))
-    return kNone;
+double RunSearch::floor(const Above& above, const WaysUp::Reach& reach, const RunGoal& goal,
+                        double bound) const {
   double least = kNone;
-  for (int kind = 0; kind < int(kinds_.size()); ++kind) {
-    if (!ways_.at(end.step, end.taken, kind).any()) continue;
-    if (end.rowsLeft < 2 && kinds_[std::size_t(kind)].bindOff()) continue;
+  for (std::size_t level = 0; level < WaysUp::kLevels; ++level)
+    least = std::min(least, double(reach.price[level]) + std::max(above.offPrice, offAt_[level]));
+  least += above.price + goal.lines(above.lines + reach.lines);
+  if (least >= bound) return least;
+  const double length = above.length.mean(), apart = above.length.chord - above.length.corner;
+  constexpr double kDigits = 1e-4; // cm: the programme counts with fewer
+  return least +
+         goal.lengthAtLeast(length + reach.length[0] - kDigits, length - reach.length[1] + kDigits,
+                            apart + reach.length[2] - kDigits, apart - reach.length[3] + kDigits);
+}
+
+bool RunSearch::begin(const RunEnd& end, const RunGoal& goal, Above& above) const {
+  above.price = end.price;
+  if (!ways_.holds(end.step, end.taken) || !stands(end.step, end.steps, end.taken, above.deviation))
+    return false;
+  above.offPrice = goal.off(above.deviation);
+  return true;
+}
+
+double RunSearch::leastCost(const RunEnd& end, const RunGoal& goal) {
+  Above above;
+  if (!begin(end, goal, above)) return kNone;
+  use(goal);
+  double least = kNone;
+  for (std::uint32_t left = ways_.kindsAt(end.step, end.taken); left; left &= left - 1) {
+    const int kind = std::countr_zero(left);
+    // A crown in the row after would meet the bind-off of the left edge.
+    if (end.rowsLeft < 2 && pieces_.kind(kind).bindOff()) continue;
     above.length = pieces_.toEnd(kind, end.rowsLeft);
-    least = std::min(least, floor(above, end.step, end.taken, kind, goal));
+    least = std::min(least, floor(above, ways_.at(end.step, end.taken, kind), goal, least));
   }
   return least;
 }
 
 void RunSearch::run(const RunEnd& end, RunGoal& goal, long& work, long most) {
   goal_ = &goal, work_ = &work, most_ = most;
-  Above above{.price = end.price};
-  if (!ways_.holds(end.step, end.taken) || !stands(end.step, end.steps, end.taken, above.deviation))
-    return;
-  for (int kind = int(kinds_.size()) - 1; kind >= 0; --kind) {
-    const StepKind& k = kinds_[std::size_t(kind)];
-    if (!ways_.at(end.step, end.taken, kind).any()) continue;
-    // A crown in the row after would meet the bind-off of the left edge.
+  Above above;
+  if (!begin(end, goal, above)) return;
+  use(goal);
+  const std::uint32_t any = ways_.kindsAt(end.step, end.taken);
+  for (int kind = int(pieces_.kinds().size()) - 1; kind >= 0; --kind) {
+    if (!(any >> kind & 1)) continue;
+    const StepKind& k = pieces_.kind(kind);
     if (end.rowsLeft < 2 && k.bindOff()) continue;
     above.length = pieces_.toEnd(kind, end.rowsLeft);
     above.bindOffs = k.bindOff() ? 1 : 0;
-    if (floor(above, end.step, end.taken, kind, goal) >= goal.bound()) continue;
+    const double bound = goal.bound();
+    if (floor(above, ways_.at(end.step, end.taken, kind), goal, bound) >= bound) continue;
     runs_.push_back({k.kind, Stitches(k.stitches), Rows(k.every), k.events()});
     down(above, end.step, end.taken, kind);
     runs_.pop_back();
@@ -205,11 +228,13 @@ void RunSearch::run(const RunEnd& end, RunGoal& goal, long& work, long most) {
 
 void RunSearch::down(const Above& above, int step, int taken, int kind) {
   if (++*work_ > most_) return;
-  const StepKind& k = kinds_[std::size_t(kind)];
-  const int nextStep = step - k.steps(), next = taken - k.taken();
+  const StepKind& k = pieces_.kind(kind);
+  const EdgePieces::Move& move = pieces_.move(kind);
+  const int nextStep = step - move.steps, next = taken - move.taken;
   if (next < 0 || nextStep < 0 || (next == 0) != (nextStep == 0)) return;
   Above at = above;
   if (!stands(nextStep, step, next, at.deviation)) return;
+  if (at.deviation > above.deviation) at.offPrice = goal_->off(at.deviation);
   const double closed = k.price + ShapingPrices::single(runs_.back());
   if (next == 0) {
     if (k.every != 2) return;
@@ -218,9 +243,10 @@ void RunSearch::down(const Above& above, int step, int taken, int kind) {
     return finish(at);
   }
   if (!ways_.holds(nextStep, next)) return;
+  const std::uint32_t any = ways_.kindsAt(nextStep, next) & pieces_.below(kind);
   for (int below = kind; below >= 0; --below) {
-    const StepKind& b = kinds_[std::size_t(below)];
-    if (!ways_.at(nextStep, next, below).any() || !mayFollow(b, k)) continue;
+    if (!(any >> below & 1)) continue;
+    const StepKind& b = pieces_.kind(below);
     const bool same = below == kind;
     Above then = at;
     if (!same) then.price += closed, then.lines += 1;
@@ -230,7 +256,8 @@ void RunSearch::down(const Above& above, int step, int taken, int kind) {
       if (then.bindOffs > maxBindOffs_) continue;
     }
     then.length += pieces_.between(below, kind);
-    if (floor(then, nextStep, next, below, *goal_) >= goal_->bound()) continue;
+    const double bound = goal_->bound();
+    if (floor(then, ways_.at(nextStep, next, below), *goal_, bound) >= bound) continue;
     if (same)
       runs_.back().times += k.events();
     else
@@ -244,8 +271,8 @@ void RunSearch::down(const Above& above, int step, int taken, int kind) {
 }
 
 void RunSearch::finish(const Above& above) {
-  const double cost = above.price + goal_->off(above.deviation) + goal_->lines(above.lines) +
-                      goal_->length(above.length);
+  const double cost =
+      above.price + above.offPrice + goal_->lines(above.lines) + goal_->length(above.length);
   if (cost >= goal_->bound()) return;
   goal_->found({cost, {runs_.rbegin(), runs_.rend()}, above.length, above.deviation});
 }

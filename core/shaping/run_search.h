@@ -16,7 +16,10 @@
 #include "shaping/runs.h"
 
 #include <array>
+#include <cstdint>
 #include <limits>
+#include <memory>
+#include <tuple>
 #include <vector>
 
 namespace scye {
@@ -41,27 +44,51 @@ struct StepKind {
 [[nodiscard]] std::vector<StepKind> capKinds(const ShapingStyle& style, const StitchSize& size,
                                              int sparsest);
 
-// Lengths of the pieces between events, right and left edge together. On the left edge bind-offs
-// come a row later.
+// The kinds of one search, what may follow what, and the lengths of the pieces between their
+// events, right and left edge together. On the left edge bind-offs come a row later. Of one gauge;
+// the same for every curve.
 class EdgePieces {
 public:
-  EdgePieces(const std::vector<StepKind>& kinds, const StitchSize& size, bool underarm);
+  // At most kMostKinds.
+  EdgePieces(std::vector<StepKind> kinds, const StitchSize& size, bool underarm);
+  static constexpr std::size_t kMostKinds = 32;
+
+  [[nodiscard]] const std::vector<StepKind>& kinds() const { return kinds_; }
+  [[nodiscard]] const StepKind& kind(int k) const { return kinds_[std::size_t(k)]; }
+  // The kinds that may come next below `kind`, a bit each, `kind` itself among them.
+  [[nodiscard]] std::uint32_t below(int kind) const { return below_[std::size_t(kind)]; }
   // From the last event of `from` (-1: the underarm) to the one of `to` that is worked next.
-  [[nodiscard]] const EdgeLength& between(int from, int to) const {
-    return table_[std::size_t(from + 1) * kinds_.size() + std::size_t(to)];
+  [[nodiscard]] const EdgeLength& between(int from, int to) const { return table_[at(from, to)]; }
+  // The same as WaysUp adds it up.
+  [[nodiscard]] const std::array<float, 4>& bounds(int from, int to) const {
+    return bounds_[at(from, to)];
   }
-  // From the last event to the end of the edge, so many rows later.
-  [[nodiscard]] EdgeLength toEnd(int from, int rows) const;
+  // From the last event to the end of the edge, 1 to 3 rows later.
+  [[nodiscard]] const EdgeLength& toEnd(int from, int rows) const {
+    return ends_[std::size_t(from) * kMostRowsLeft + std::size_t(rows - 1)];
+  }
+  // What an event of each kind takes: so many steps of two rows, so many stitches.
+  struct Move {
+    int steps = 1, taken = 1;
+  };
+  [[nodiscard]] const Move& move(int kind) const { return moves_[std::size_t(kind)]; }
 
 private:
   struct Event {
     double stitches;
     bool late; // on the left edge
   };
+  [[nodiscard]] std::size_t at(int from, int to) const {
+    return std::size_t(from + 1) * kinds_.size() + std::size_t(to);
+  }
   [[nodiscard]] EdgeLength piece(const Event& from, const Event& to, int rows) const;
   std::vector<StepKind> kinds_;
   StitchSize size_;
-  std::vector<EdgeLength> table_;
+  static constexpr std::size_t kMostRowsLeft = 3;
+  std::vector<EdgeLength> table_, ends_;
+  std::vector<Move> moves_;
+  std::vector<std::array<float, 4>> bounds_;
+  std::vector<std::uint32_t> below_;
 };
 
 // The dynamic programme: what may lie below each place.
@@ -70,36 +97,51 @@ public:
   static constexpr std::array<double, 3> kWithin{0.6, 1, 1.5}; // stitches off, and the limit
   static constexpr std::size_t kLevels = kWithin.size() + 1;
   static constexpr float kNever = std::numeric_limits<float>::infinity();
+  using Four = std::array<float, 4>;
   struct Reach {
-    std::array<float, kLevels> price; // least, of runs that stay that near; the last: the limit
-    float shortest = kNever, longest = -kNever; // cm, mean of the measures
-    float least = kNever, most = -kNever;       // cm, chord - corner
-    float lines = kNever;                       // least
+    Four price{kNever, kNever, kNever,
+               kNever}; // least, of runs that stay that near; the last: the limit
+    // cm: least mean of the measures, most (negative), least chord - corner, most (negative). All
+    // four are minima, so that they are worked out side by side.
+    Four length{kNever, kNever, kNever, kNever};
+    float lines = kNever; // least
     [[nodiscard]] bool any() const { return price.back() < kNever; }
   };
+  static_assert(kLevels == std::tuple_size_v<Four>);
 
-  WaysUp(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
-         int steps);
+  WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps);
 
-  [[nodiscard]] int steps() const { return int(low_.size()) - 1; }
-  [[nodiscard]] int low(int step) const { return low_[std::size_t(step)]; }
-  [[nodiscard]] int high(int step) const { return high_[std::size_t(step)]; }
-  // An event of `kind` in step `step` leaves `taken` stitches taken away, within low() and high().
+  [[nodiscard]] int steps() const { return int(places_.size()) - 1; }
+  // An event of `kind` in step `step` leaves `taken` stitches taken away: of those in kindsAt().
   [[nodiscard]] const Reach& at(int step, int taken, int kind) const {
-    return reach_[(first_[std::size_t(step)] + std::size_t(taken - low(step))) * kinds_ +
-                  std::size_t(kind)];
+    return reach_[place(step, taken) * kinds_ + std::size_t(kind)];
   }
   [[nodiscard]] bool holds(int step, int taken) const {
     return step >= 0 && step <= steps() && taken >= low(step) && taken <= high(step);
   }
+  // The kinds that may be worked there, a bit each; holds(step, taken).
+  [[nodiscard]] std::uint32_t kindsAt(int step, int taken) const {
+    return any_[place(step, taken)];
+  }
 
 private:
-  void fill(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
-            int step, int taken, int kind);
+  struct Places { // of one step: the stitches that may be taken away
+    int low = 0, high = -1;
+    std::size_t first = 0;
+  };
+  [[nodiscard]] int low(int step) const { return places_[std::size_t(step)].low; }
+  [[nodiscard]] int high(int step) const { return places_[std::size_t(step)].high; }
+  [[nodiscard]] std::size_t place(int step, int taken) const {
+    const Places& p = places_[std::size_t(step)];
+    return p.first + std::size_t(taken - p.low);
+  }
+  void fill(const EdgePieces& pieces, const Corridor& corridor, int step, int taken, int kind);
+  void fillFrom(const EdgePieces& pieces, std::size_t from, int kind, Reach& here) const;
+
   std::size_t kinds_;
-  std::vector<int> low_, high_;
-  std::vector<std::size_t> first_; // of a step's places
-  std::vector<Reach> reach_;
+  std::vector<Places> places_;
+  std::unique_ptr<Reach[]> reach_; // where any_ has the kind
+  std::vector<std::uint32_t> any_;
 };
 
 // A schedule that was found.
@@ -135,13 +177,11 @@ struct RunEnd {
 
 class RunSearch {
 public:
-  RunSearch(const std::vector<StepKind>& kinds, const EdgePieces& pieces, const Corridor& corridor,
-            const WaysUp& ways, int maxBindOffs)
-      : kinds_(kinds), pieces_(pieces), corridor_(corridor), ways_(ways),
-        maxBindOffs_(maxBindOffs) {}
+  RunSearch(const EdgePieces& pieces, const Corridor& corridor, const WaysUp& ways, int maxBindOffs)
+      : pieces_(pieces), corridor_(corridor), ways_(ways), maxBindOffs_(maxBindOffs) {}
 
   // The least that a schedule with this end can cost; infinite where there is none.
-  [[nodiscard]] double leastCost(const RunEnd& end, const RunGoal& goal) const;
+  [[nodiscard]] double leastCost(const RunEnd& end, const RunGoal& goal);
   // Hands every schedule that may cost less than goal.bound() to `goal`. `work` counts the places
   // come through and is left when it passes `most`.
   void run(const RunEnd& end, RunGoal& goal, long& work, long most);
@@ -149,22 +189,25 @@ public:
 private:
   struct Above { // what is decided from the end down to, not with, the run that is being worked
     double price = 0, deviation = 0, lines = 0;
+    double offPrice = 0; // of the deviation
     EdgeLength length{};
     int bindOffs = 0; // in this half
   };
+  void use(const RunGoal& goal);
   [[nodiscard]] bool stands(int from, int to, int taken, double& deviation) const;
-  [[nodiscard]] double floor(const Above& above, int step, int taken, int kind,
-                             const RunGoal& goal) const;
+  [[nodiscard]] double floor(const Above& above, const WaysUp::Reach& reach, const RunGoal& goal,
+                             double bound) const;
+  [[nodiscard]] bool begin(const RunEnd& end, const RunGoal& goal, Above& above) const;
   void down(const Above& above, int step, int taken, int kind);
   void finish(const Above& above);
 
-  const std::vector<StepKind>& kinds_;
   const EdgePieces& pieces_;
   const Corridor& corridor_;
   const WaysUp& ways_;
   int maxBindOffs_;
 
   RunGoal* goal_ = nullptr;
+  std::array<double, WaysUp::kLevels> offAt_{}; // price of what is past the level before
   long* work_ = nullptr;
   long most_ = 0;
   std::vector<Run> runs_; // from the end downward

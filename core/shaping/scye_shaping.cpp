@@ -1,5 +1,6 @@
 #include "shaping/scye_shaping.h"
 
+#include "shaping/cap_halves.h"
 #include "shaping/cost.h"
 
 #include <algorithm>
@@ -68,6 +69,7 @@ CapRequest capFor(const ScyeRequest& request, const Pair& pair) {
 ScyeShaping shapeScye(const ScyeRequest& request) {
   ScyeShaping out;
   double best = std::numeric_limits<double>::infinity();
+  CapPieces shelf;
   long work = 0;
   int tried = 0;
   std::vector<Pair> pairs = pairsOf(request);
@@ -77,7 +79,7 @@ ScyeShaping shapeScye(const ScyeRequest& request) {
     CapRequest asked = capFor(request, pair);
     asked.work = kMostWork - work;
     if (out.cap.knittable()) asked.bound = best - pair.cost;
-    CapShaping cap = shapeCap(asked);
+    CapShaping cap = shapeCap(asked, shelf);
     work += cap.work;
     const bool fits = cap.status == CapStatus::Fitted && (fitted(pair) || !anyFitted);
     if (tried == 0 || (cap.knittable() && pair.cost + cap.cost < best)) {
