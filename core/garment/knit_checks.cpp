@@ -183,12 +183,20 @@ private:
     if (l.band > 0) part(Field::ButtonBand, l.band * w, w);
   }
 
+  // What blocks a garment is to blame for more than rounding.
+  [[nodiscard]] bool blocked() const {
+    const auto blocks = [](const Finding& f) { return f.severity == Severity::Blocking; };
+    return std::any_of(g_.findings.begin(), g_.findings.end(), blocks) ||
+           std::any_of(out_.begin(), out_.end(), blocks);
+  }
+
   // Knitted against wanted: a note where something that was set is off by more than a stitch or a
-  // row, a warning where anything is by more than rounding asks for.
+  // row, a warning where anything is by more than rounding asks for and nothing worse is the cause.
   void rounding() {
     constexpr double kNeverWrong = 1e9; // cm
     const double multiple = g_.sizes[Field::PatternMultiple];
     const double w = k_.lattice.size.width, h = k_.lattice.size.height;
+    const bool mayWarn = !blocked();
     for (const Rounded& r : k_.rounded) {
       if (r.grain == 0 ||
           (cuffMissed_ && (r.field == Field::CuffGirth || r.field == Field::FullGirth)))
@@ -202,8 +210,9 @@ private:
       // A row or a stitch; across two fronts one of each.
       const double once = r.field == Field::CrossFront || r.grain == h ? r.grain : w;
       constexpr double kRounding = 1e-6;
-      if (off <= (wasSet(r.field) ? std::min(allowed, once) : allowed) + kRounding) continue;
-      say(off > allowed + kRounding ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},
+      const bool warns = mayWarn && off > allowed + kRounding;
+      if (!warns && !(wasSet(r.field) && off > std::min(allowed, once) + kRounding)) continue;
+      say(warns ? Severity::Warning : Severity::Note, "knit.rounded", {r.field},
           {phraseParam("what", "knitted." + r.key), lengthParam("wanted", r.wanted),
            lengthParam("knitted", r.knitted)});
     }
