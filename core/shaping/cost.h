@@ -41,7 +41,7 @@ struct ShapingPrices {
   static constexpr Steps kCrown      {0.5,  1,    16,   8,    2,     16};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    4,    2,    4,     16};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    4,    2,    4,     16};  // mm, the worse side
+  static constexpr Steps kSeam       {0.1,  2,    4,    4,    4,     16};  // mm, the worse side
   static constexpr Steps kSpread     {0,    4,    0,    1,    5,     8};   // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 9;         // a cm of each bind-off in a run over the style's plainStep()

@@ -112,7 +112,7 @@ TEST(ShapingSurvey, barsAreKept) {
       "measures within 5 mm, no printed way", 92, [](const Seen& s) { return s.f.spread <= 0.5; },
       [](const Seen& s) { return !s.f.printedWay; });
   share(
-      "measures within 5 mm", 82, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
+      "measures within 5 mm", 81, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
   share(
       "armholes alike within a row", 100, [](const Seen& s) { return s.f.sidesRows <= 1; }, every);
   share(
