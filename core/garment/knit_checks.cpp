@@ -132,9 +132,10 @@ private:
     const Rounded* cuff = nullptr;
     for (const Rounded& r : k_.rounded)
       if (r.field == Field::CuffGirth) cuff = &r;
-    constexpr double kLeastOff = 0.04; // of the cuff: a stitch or two in any gauge is rounding
+    constexpr double kLeastOff =
+        0.04; // of the cuff: a stitch or two in any gauge is rounding, as is its rib
     if (!cuff || std::abs(cuff->knitted - cuff->wanted) <=
-                     std::max(2.5 * g_.sizes.stitch.width, kLeastOff * cuff->wanted))
+                     std::max(cuff->grain + 1.5 * g_.sizes.stitch.width, kLeastOff * cuff->wanted))
       return;
     cuffMissed_ = true;
     say(Severity::Blocking, "sleeve.cuffReach",
