@@ -1,5 +1,6 @@
 #include "command_line.h"
 
+#include "arguments.h"
 #include "draft_command.h"
 #include "model/design.h"
 #include "model/phrases.h"
@@ -96,11 +97,6 @@ int tellHelp() {
   help += "  scyewright --help, --version\n\n" + wrapped(say("codes"), 0);
   tell(help);
   return kDrafted;
-}
-
-int usage(std::string_view phrase, const Params& params) {
-  const Phrases& phrases = environmentPhrases();
-  return failed(kUsage, phrases.say("cli.usage", {textParam("what", phrases.say(phrase, params))}));
 }
 
 // A window without a display would end in Qt's abort; and what makes no sense is told before one

@@ -1,5 +1,6 @@
 #include "draft_command.h"
 
+#include "arguments.h"
 #include "command_line.h"
 #include "garment/verdict.h"
 #include "io/design_file.h"
@@ -56,11 +57,6 @@ struct Job {
   bool allTried = true; // every remedy, within the time there is for them
 };
 
-int usage(std::string_view phrase, const Params& params) {
-  return failed(kUsage,
-                phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
-}
-
 // The arguments as they were written.
 struct Written {
   std::string file;
@@ -84,8 +80,7 @@ std::string pathText(const OutputInfo& output) {
 
 // Every option of the command, once: for reading and for help.
 void describe(CLI::App& app, Written& written) {
-  app.set_help_flag();
-  app.allow_extras();
+  app.set_help_flag(); // which is no option to tell of
   app.add_option("FILE.scye", written.file)->group("");
   const auto add = [&](const std::string& name, auto& value, const std::string& text,
                        const std::string& phrase) {
@@ -121,16 +116,7 @@ public:
     CLI::App app;
     Written written;
     describe(app, written);
-    try {
-      app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
-    } catch (const CLI::ParseError& e) {
-      // Anything may stand in a value: only a value that is missing is left to go wrong.
-      const std::string what = e.what();
-      return usage("cli.missingValue", {textParam("option", what.substr(0, what.find(':')))});
-    }
-    for (const std::string& left : app.remaining())
-      return left.starts_with("-") ? usage("cli.unknownOption", {textParam("option", left)})
-                                   : usage("cli.extraFile", {textParam("file", left)});
+    if (const auto code = parseArguments(app, arguments)) return code;
     if (written.file.empty()) return usage("cli.missingFile", {});
     job_.file = written.file;
     job_.settings = written.settings;

@@ -1,5 +1,6 @@
 #include "sizes_command.h"
 
+#include "arguments.h"
 #include "command_line.h"
 #include "io/files.h"
 #include "io/wearer_table.h"
@@ -15,11 +16,6 @@ const Phrases& phrases() {
   return environmentPhrases();
 }
 
-int usage(std::string_view phrase, const Params& params = {}) {
-  return failed(kUsage,
-                phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
-}
-
 struct Written {
   std::string design, table, report;
   std::vector<std::string> settings;
@@ -28,21 +24,11 @@ struct Written {
 // Returns an exit code where the arguments make no sense.
 std::optional<int> readArguments(std::span<const std::string> arguments, Written& written) {
   CLI::App app;
-  app.set_help_flag();
-  app.allow_extras();
   app.add_option("FILE.scye", written.design);
   app.add_option("TABLE.csv", written.table);
   app.add_option("--report", written.report)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
   app.add_option("--with", written.settings)->allow_extra_args(false);
-  try {
-    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
-  } catch (const CLI::ParseError& e) {
-    const std::string what = e.what();
-    return usage("cli.missingValue", {textParam("option", what.substr(0, what.find(':')))});
-  }
-  for (const std::string& left : app.remaining())
-    return left.starts_with("-") ? usage("cli.unknownOption", {textParam("option", left)})
-                                 : usage("cli.extraFile", {textParam("file", left)});
+  if (const auto code = parseArguments(app, arguments)) return code;
   if (written.design.empty() || written.table.empty() || written.report.empty())
     return usage("cli.sizesNeeds");
   return std::nullopt;

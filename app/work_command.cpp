@@ -1,5 +1,6 @@
 #include "work_command.h"
 
+#include "arguments.h"
 #include "command_line.h"
 #include "garment/derived.h"
 #include "io/design_file.h"
@@ -20,11 +21,6 @@ const Phrases& phrases() {
   return environmentPhrases();
 }
 
-int usage(std::string_view phrase, const Params& params) {
-  return failed(kUsage,
-                phrases().say("cli.usage", {textParam("what", phrases().say(phrase, params))}));
-}
-
 struct Written {
   std::string file, unit = "cm", terms = "us";
   std::optional<std::string> piece, row, section;
@@ -37,20 +33,10 @@ struct Written {
 };
 
 std::optional<int> parsed(CLI::App& app, Written& written, std::span<const std::string> arguments) {
-  app.set_help_flag();
-  app.allow_extras();
   app.add_option("FILE.scye", written.file);
   app.add_option("--unit", written.unit);
   app.add_option("--terms", written.terms);
-  try {
-    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
-  } catch (const CLI::ParseError& e) {
-    const std::string what = e.what();
-    return usage("cli.missingValue", {textParam("option", what.substr(0, what.find(':')))});
-  }
-  for (const std::string& left : app.remaining())
-    return left.starts_with("-") ? usage("cli.unknownOption", {textParam("option", left)})
-                                 : usage("cli.extraFile", {textParam("file", left)});
+  if (const auto code = parseArguments(app, arguments)) return code;
   if (written.file.empty()) return usage("cli.noFile", {});
   const auto pick = [](const char* name, const std::string& value, const char* a,
                        const char* b) -> std::optional<int> {

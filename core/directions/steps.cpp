@@ -276,6 +276,7 @@ private:
       part.steps.push_back(std::move(step));
     };
     if (const int fold = piece_.foldRow; fold > 0 && fold <= last) {
+      out_.edge = piece_.edge;
       even(StepKind::Facing, 1, fold - 1);
       even(StepKind::Fold, fold, fold);
       even(StepKind::Even, fold + 1, last);

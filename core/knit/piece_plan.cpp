@@ -82,6 +82,11 @@ int ribChange(const Lattice& l, Acts& acts, RibSides sides, int castOn, int ribR
   return 0;
 }
 
+// Rows of a body's hem that are worked in rib: a facing is as wide as what it lies under.
+int ribbedHem(const Lattice& l) {
+  return l.foldRow > 0 ? 0 : l.hemRows;
+}
+
 KnitPiece started(const Lattice& l, PieceId id, const BodiceLattice& counts) {
   KnitPiece piece;
   piece.id = id;
@@ -137,7 +142,7 @@ KnitPiece undivided(const Lattice& l, const BodiceLattice& counts, KnitPiece pie
     });
     close += 2 * counts.shoulder;
   }
-  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * int(outward), l.hemRows,
+  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * int(outward), ribbedHem(l),
             l.underarmRow);
   both.push_back({piece.neckRow, l.threeNeedles ? ActKind::Hold : ActKind::Close,
                   l.shoulderShortRows ? EdgeSide::Left : EdgeSide::Right, Stitches(close),
@@ -169,7 +174,7 @@ KnitPiece wholePiece(const BodicePlan& plan, PieceId id, const BodiceLattice& co
   const auto below = [&](const Acts& acts) { return between(acts, 0, neck.splitRow - 1); };
   Acts both = below(right);
   append(both, below(left));
-  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * outward, l.hemRows,
+  ribChange(l, both, RibSides::BothSewn, counts.bust() + 2 * outward, ribbedHem(l),
             std::min(neck.splitRow, l.underarmRow));
   piece.sections.push_back(bodySection(neck.splitRow - 1, counts.left - outward,
                                        counts.right + outward, std::move(both)));
@@ -224,7 +229,7 @@ KnitPiece jacketFront(const BodicePlan& plan, PieceId id, const Schedule& armhol
   piece.neckRow = neck.row;
   append(acts, isLeft ? neck.rightSection : neck.leftSection);
   append(acts, buttonholeActs(buttonholes(plan.draft, l, neck.row), id));
-  ribChange(l, acts, piece.sides, counts.bust() + outward, l.hemRows,
+  ribChange(l, acts, piece.sides, counts.bust() + outward, ribbedHem(l),
             std::min(neck.row, l.underarmRow));
   const double inner = counts.left, outer = counts.right + outward;
   const int top = l.neckTop + counts.longer;

@@ -16,10 +16,10 @@ struct PieceSize {
   enum class What : std::uint8_t { Width, Cross, Depth, Length };
   PieceId piece = PieceId::Back;
   What what = What::Width;
-  double wanted = 0, knitted = 0; // cm; of seam lines, selvedges left out
-  std::optional<double> measured; // as it would be blocked, where it was measured
-  double pinOut = 0;              // to be pinned out to
-  bool canBlock = true;           // from what it measures to what is wanted
+  double wanted = 0, knitted = 0;   // cm; of seam lines, selvedges left out
+  std::optional<double> measured{}; // as it would be blocked, where it was measured
+  double pinOut = 0;                // to be pinned out to
+  bool canBlock = true;             // from what it measures to what is wanted
 };
 inline constexpr EnumKeys<PieceSize::What, PieceSize::What::Length> kPieceSizeKeys{
     {{PieceSize::What::Width, "width"},

@@ -1,6 +1,7 @@
 #include "knitting/came_out_page.h"
 
 #include "io/outputs.h"
+#include "look/scrolled.h"
 #include "values/value_text.h"
 
 #include <QComboBox>
@@ -9,7 +10,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -76,14 +76,7 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
   buttons->addStretch(1);
   column->addLayout(buttons);
   column->addStretch(1);
-  auto* scroll = new QScrollArea(this);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(inside);
-  auto* all = new QVBoxLayout(this);
-  all->setContentsMargins({});
-  all->addWidget(scroll);
+  fillScrolled(*this, inside);
   setFocusProxy(pieces_);
   QFont bold = warning_->font();
   bold.setBold(true);

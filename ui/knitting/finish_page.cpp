@@ -1,8 +1,10 @@
 #include "knitting/finish_page.h"
+
 #include "io/outputs.h"
 
 #include "knitting/directions_page.h"
 #include "knitting/figure_table.h"
+#include "look/scrolled.h"
 #include "progress/blocking.h"
 #include "progress/progress_words.h"
 #include "values/value_text.h"
@@ -11,7 +13,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -60,14 +61,7 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
   list_->setFont(large);
   column->addWidget(list_, 1);
   column->addLayout(seamRow);
-  auto* scroll = new QScrollArea(this);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(inside);
-  auto* all = new QVBoxLayout(this);
-  all->setContentsMargins({});
-  all->addWidget(scroll);
+  fillScrolled(*this, inside);
   setFocusProxy(list_);
 
   connect(list_, &QListWidget::itemChanged, this, [this](const QListWidgetItem* item) {

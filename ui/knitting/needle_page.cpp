@@ -4,6 +4,7 @@
 #include "knitting/big_text.h"
 #include "knitting/directions_page.h"
 #include "knitting/piece_list.h"
+#include "look/scrolled.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -14,7 +15,6 @@
 #include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QVBoxLayout>
@@ -86,14 +86,7 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   column->addLayout(odd);
   column->addWidget(reminder_);
 
-  auto* scroll = new QScrollArea(this);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(inside);
-  auto* all = new QVBoxLayout(this);
-  all->setContentsMargins({});
-  all->addWidget(scroll);
+  fillScrolled(*this, inside);
 
   enlarge(row_, 2.2, true);
   enlarge(count_, 1.8);

@@ -126,6 +126,26 @@ TEST(Pattern, RibsMeetAtTheSeams) {
 }
 
 // The sizes at the head are those that the row tables measure.
+// A facing lies under the body, stitch to stitch: nothing is added above it for a rib that is not
+// there, and it is cast on with the needles it is knitted with.
+TEST(Pattern, AFacingIsAsWideAsWhatItLiesUnder) {
+  test::RandomDesigns designs(test::propertySeed(78));
+  int faced = 0;
+  for (int i = 0; i < 60; ++i) {
+    const Derived d = derive(designs.plausible().choose(Choice::Hem, HemMade::Faced));
+    const KnitPiece* back = d.knit.piece(PieceId::Back);
+    if (!back || back->foldRow < 0) continue;
+    ++faced;
+    EXPECT_EQ(back->addedAfter(0), 0) << "design " << i;
+    const std::string text = textOf(d);
+    const auto facing = text.find("work the facing"), castOn = text.rfind("Cast on", facing);
+    ASSERT_NE(facing, text.npos);
+    EXPECT_THAT(text.substr(castOn, facing - castOn), Not(HasSubstr("smaller needles")));
+    EXPECT_THAT(text.substr(castOn, facing - castOn), Not(HasSubstr("Change to")));
+  }
+  EXPECT_GT(faced, 40);
+}
+
 TEST(Pattern, SizesAreThoseThatAreKnitted) {
   test::RandomDesigns designs(test::propertySeed(72));
   for (int i = 0; i < 200; ++i) {
@@ -155,9 +175,15 @@ TEST(Pattern, EaseIsWhatTheGarmentHasOverTheBody) {
   design.set(Field::Bust, 92).set(Field::UpperArm, 29);
   const Derived d = derive(design);
   for (const FinishedSize& told : d.directions.finished) {
-    if (told.key == "bust") EXPECT_NEAR(told.ease.value_or(-99), told.cm - 92, 1e-9);
-    if (told.key == "upperArm") EXPECT_NEAR(told.ease.value_or(-99), told.cm - 29, 1e-9);
-    if (told.key == "crossBack") EXPECT_FALSE(told.ease) << "nobody measured it";
+    if (told.key == "bust") {
+      EXPECT_NEAR(told.ease.value_or(-99), told.cm - 92, 1e-9);
+    }
+    if (told.key == "upperArm") {
+      EXPECT_NEAR(told.ease.value_or(-99), told.cm - 29, 1e-9);
+    }
+    if (told.key == "crossBack") {
+      EXPECT_FALSE(told.ease) << "nobody measured it";
+    }
   }
 }
 

@@ -73,7 +73,9 @@ TEST(WearerTable, theSizesAreThoseOfTheDesignForThatWearerAlone) {
     const Derived derived = derive(design);
     for (std::size_t k = 0; k < cells[0].size(); ++k)
       for (const Rounded& r : derived.knit.rounded)
-        if (r.key == cells[0][k]) EXPECT_NEAR(std::stod(cells[i][k]), r.knitted, 0.00501) << r.key;
+        if (r.key == cells[0][k]) {
+          EXPECT_NEAR(std::stod(cells[i][k]), r.knitted, 0.00501) << r.key;
+        }
     const auto column = [&](const char* head) {
       return cells[i][std::size_t(std::find(cells[0].begin(), cells[0].end(), head) -
                                   cells[0].begin())];
