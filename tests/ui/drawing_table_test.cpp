@@ -106,8 +106,9 @@ TEST_F(Table, piecesAreToldToWhoCannotSeeThem) {
 TEST_F(Table, pagesStandBesideTheDrawing) {
   WorkArea& area = window_->workbench().area();
   auto* page = new QLabel(QStringLiteral("Cast on"));
-  area.addPage(Stage::Drafting, QStringLiteral("Another page"), page);
-  area.showPage(page);
+  const int number =
+      area.addPage(Stage::Drafting, QStringLiteral("Another page"), [page] { return page; });
+  area.showPage(area.madePage(number));
   QApplication::processEvents();
   EXPECT_TRUE(page->isVisible());
   EXPECT_LT(table().width(), area.width() / 2);

@@ -10,6 +10,7 @@
 #include <QFontInfo>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -121,7 +122,7 @@ void DrawingTable::pictureChanged() {
 FittedPicture DrawingTable::fitWithoutFigures(int perRow, double letters,
                                               const QRectF& room) const {
   const auto pieces = [&](double textHeight) { return make(textHeight, perRow, false); };
-  FittedPicture fitted = fitPicture(pieces, letters, room);
+  FittedPicture fitted = fitPicture(pieces, bareSize(pieces), letters, room);
   const double most = 0.999 * letters / kMostTextHeight;
   if (fitted.view.scale <= most) return fitted;
   fitted.view.scale = most;
@@ -142,16 +143,29 @@ void DrawingTable::settle() {
   const double margin = 1.2 * QFontInfo(font()).pixelSize();
   const QRectF room = QRectF(rect()).marginsRemoved({margin, margin, margin, margin});
   if (room.width() < 1 || room.height() < 1) return;
+  struct Way {
+    int perRow;
+    Vec2 bare;
+  };
+  std::vector<Way> ways;
+  const std::size_t count = document_.draft().pieces.size();
+  for (const int perRow : {2, 0, 1, 3}) {
+    if (perRow == 3 && count == 4) continue; // one alone below three looks forgotten
+    ways.push_back({perRow, bareSize([&](double textHeight) { return make(textHeight, perRow); })});
+  }
+  // What may become largest first: it rules others out.
+  std::ranges::stable_sort(ways, std::greater<>(),
+                           [&](const Way& way) { return mostScale(way.bare, room); });
   double best = 0;
   bool figures = false;
-  const std::size_t count = document_.draft().pieces.size();
   for (const double share : {kLetters, kSmallLetters}) {
     const double letters = std::max(kLeastLetters, share * QFontInfo(font()).pixelSize());
-    for (const int perRow : {2, 0, 1, 3}) {
-      if (perRow == 3 && count == 4) continue; // one alone below three looks forgotten
-      const auto pieces = [&](double textHeight) { return make(textHeight, perRow); };
-      if (mostScale(pieces, room) <= 1.02 * best) continue;
-      FittedPicture fitted = fitPicture(pieces, letters, room);
+    for (const auto& [perRow, bare] : ways) {
+      if (mostScale(bare, room) <= 1.02 * best) break;
+      const auto pieces = [&, perRow = perRow](double textHeight) {
+        return make(textHeight, perRow);
+      };
+      FittedPicture fitted = fitPicture(pieces, bare, letters, room);
       const bool with = letters / fitted.view.scale <= kMostTextHeight;
       if (!with) fitted = fitWithoutFigures(perRow, letters, room);
       if (figures && !with) continue;

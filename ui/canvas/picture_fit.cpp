@@ -8,22 +8,25 @@ namespace {
 constexpr double kLeastScale = 0.3; // painter units to a cm
 constexpr double kStep = 0.97;
 
-Vec2 sizeAt(const std::function<Picture(double)>& make, double textHeight) {
+Vec2 sizeAt(const MakePicture& make, double textHeight) {
   return make(textHeight).box().size().cwiseMax(1e-3);
 }
 
 } // namespace
 
-double mostScale(const std::function<Picture(double)>& make, const QRectF& room) {
-  const Vec2 bare = sizeAt(make, 1e-3);
+Vec2 bareSize(const MakePicture& make) {
+  return sizeAt(make, 1e-3);
+}
+
+double mostScale(const Vec2& bare, const QRectF& room) {
   return std::min(room.width() / bare.x(), room.height() / bare.y());
 }
 
-FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
+FittedPicture fitPicture(const MakePicture& make, const Vec2& bare, double letters,
                          const QRectF& room) {
   // The picture's size on the device is nearly bare size x scale + what its letters take, so two
   // looks tell about where it fits; from there it is lowered until it does.
-  const Vec2 bare = sizeAt(make, 1e-3), space(room.width(), room.height());
+  const Vec2 space(room.width(), room.height());
   double scale = std::max(kLeastScale, space.cwiseQuotient(bare).minCoeff());
   for (int look = 0; look < 2; ++look) {
     const Vec2 taken = sizeAt(make, letters / scale) * scale - bare * scale;

@@ -14,11 +14,15 @@ struct FittedPicture {
   PictureView view;
 };
 
-// `make(textHeight in cm)`; `letters`: their height in painter units. Within 3 per cent of the
-// largest scale. Cost: four to ten pictures.
-[[nodiscard]] FittedPicture fitPicture(const std::function<Picture(double)>& make, double letters,
+// `make(textHeight in cm)`.
+using MakePicture = std::function<Picture(double)>;
+// Width and height in cm of a picture whose letters take no room. Cost: one picture.
+[[nodiscard]] Vec2 bareSize(const MakePicture& make);
+// What the scale would be without letters: no letters make it larger.
+[[nodiscard]] double mostScale(const Vec2& bare, const QRectF& room);
+// `letters`: their height in painter units; `bare`: as bareSize() of the same pictures. Within 3
+// per cent of the largest scale. Cost: three to nine pictures.
+[[nodiscard]] FittedPicture fitPicture(const MakePicture& make, const Vec2& bare, double letters,
                                        const QRectF& room);
-// What the scale would be without letters: no letters make it larger. Cost: one picture.
-[[nodiscard]] double mostScale(const std::function<Picture(double)>& make, const QRectF& room);
 
 } // namespace scye

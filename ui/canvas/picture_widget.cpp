@@ -44,8 +44,9 @@ void PictureWidget::settle() {
   for (const int perRow : layouts_) {
     const auto picture = [&](double textHeight) { return make_(textHeight, perRow); };
     const QRectF room = QRectF(rect()).adjusted(1, 1, -1, -1);
-    if (best > 0 && mostScale(picture, room) <= best) continue;
-    FittedPicture fitted = fitPicture(picture, letters, room);
+    const Vec2 bare = bareSize(picture);
+    if (best > 0 && mostScale(bare, room) <= best) continue;
+    FittedPicture fitted = fitPicture(picture, bare, letters, room);
     if (fitted.view.scale <= best) continue;
     best = fitted.view.scale;
     fitted_ = std::move(fitted);

@@ -113,7 +113,7 @@ void ChartView::fit() {
   stand_ = Stand::Whole;
   if (piece_.rows.empty() || room().height() < 1) return;
   const auto picture = [this](double textHeight) { return make(textHeight).picture; };
-  view_ = fitPicture(picture, letters(), room()).view;
+  view_ = fitPicture(picture, bareSize(picture), letters(), room()).view;
   redraw();
 }
 

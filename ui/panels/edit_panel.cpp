@@ -22,7 +22,7 @@ namespace scye {
 namespace {
 
 // Sections and their folds that fill the first view.
-constexpr std::size_t kFirstParts = 4;
+constexpr std::size_t kFirstParts = 1;
 
 void fillBody(FieldTable& t) {
   t.addChoice(Choice::Neckline);
@@ -228,12 +228,10 @@ void EditPanel::addSection(const QString& title, bool open, Fill fill, Fill rare
   const int number = ++sections_;
   auto* key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_0 + number)), this);
   connect(key, &QShortcut::activated, this, [this, section] {
+    openRest();
     section->fold->setOpen(true);
     content_->layout()->activate();
-    QWidget* first = section->fold->body()->nextInFocusChain();
-    while (first && (first->focusPolicy() & Qt::TabFocus) == 0)
-      first = first->nextInFocusChain();
-    if (first) first->setFocus(Qt::ShortcutFocusReason);
+    section->fold->firstStop()->setFocus(Qt::ShortcutFocusReason);
     ensureWidgetVisible(section->fold, 0, 0);
   });
 }

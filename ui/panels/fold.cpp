@@ -49,6 +49,13 @@ QWidget* Fold::body() {
   return body_;
 }
 
+QWidget* Fold::firstStop() {
+  const QWidget* inside = body();
+  for (QWidget* w = head_->nextInFocusChain(); w != head_; w = w->nextInFocusChain())
+    if (inside->isAncestorOf(w) && (w->focusPolicy() & Qt::TabFocus) != 0) return w;
+  return head_;
+}
+
 void Fold::setOpen(bool open) {
   head_->setChecked(open);
   if (open || body_) body()->setVisible(open);

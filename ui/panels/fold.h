@@ -21,7 +21,8 @@ public:
   void setOpen(bool open);
   [[nodiscard]] bool isOpen() const;
   [[nodiscard]] Rank rank() const { return rank_; }
-  QWidget* body(); // made now if it is not there yet
+  QWidget* body();      // made now if it is not there yet
+  QWidget* firstStop(); // of the keyboard in it; its head where it has none
 
 Q_SIGNALS:
   void opened(bool open);

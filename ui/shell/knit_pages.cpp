@@ -1,7 +1,5 @@
 #include "shell/knit_pages.h"
 
-#include "shell/work_area.h"
-
 #include <QCoreApplication>
 
 namespace scye {
@@ -14,21 +12,31 @@ struct PageText {
 } // namespace
 
 KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
-    : directions(new DirectionsPage(document, attention, settings)),
-      chart(new ChartPage(document, attention, settings)), sizes(new SizesPage(document, settings)),
-      worn(new WornPage(document, settings)),
-      needles(new NeedlePage(document, attention, settings)),
-      cameOut(new CameOutPage(document, settings)), finish(new FinishPage(document, settings)) {
-  area.addPage(Stage::Knitting, PageText::tr("Directions"), directions);
-  area.addPage(Stage::Knitting, PageText::tr("Chart"), chart);
-  area.addPage(Stage::Knitting, PageText::tr("Row by row"), needles);
-  area.addPage(Stage::Knitting, PageText::tr("As it came out"), cameOut);
-  area.addPage(Stage::MakingUp, PageText::tr("Finished sizes and pins"), sizes);
-  area.addPage(Stage::MakingUp, PageText::tr("Blocking and making up"), finish);
-  area.addPage(Stage::Drafting, PageText::tr("Worn"), worn);
-  QObject::connect(directions, &DirectionsPage::pieceChosen, chart, &ChartPage::showPiece);
-  QObject::connect(chart, &ChartPage::pieceChosen, directions, &DirectionsPage::showPiece);
-  QObject::connect(&attention, &Attention::rowsAsked, directions,
+    : directions(area, Stage::Knitting, PageText::tr("Directions"),
+                 [&, this] {
+                   auto* page = new DirectionsPage(document, attention, settings);
+                   QObject::connect(page, &DirectionsPage::pieceChosen, page,
+                                    [this](PieceId piece) { chart->showPiece(piece); });
+                   return page;
+                 }),
+      chart(area, Stage::Knitting, PageText::tr("Chart"),
+            [&, this] {
+              auto* page = new ChartPage(document, attention, settings);
+              QObject::connect(page, &ChartPage::pieceChosen, page,
+                               [this](PieceId piece) { directions->showPiece(piece); });
+              return page;
+            }),
+      needles(area, Stage::Knitting, PageText::tr("Row by row"),
+              [&] { return new NeedlePage(document, attention, settings); }),
+      cameOut(area, Stage::Knitting, PageText::tr("As it came out"),
+              [&] { return new CameOutPage(document, settings); }),
+      sizes(area, Stage::MakingUp, PageText::tr("Finished sizes and pins"),
+            [&] { return new SizesPage(document, settings); }),
+      finish(area, Stage::MakingUp, PageText::tr("Blocking and making up"),
+             [&] { return new FinishPage(document, settings); }),
+      worn(area, Stage::Drafting, PageText::tr("Worn"),
+           [&] { return new WornPage(document, settings); }) {
+  QObject::connect(&attention, &Attention::rowsAsked, &area,
                    [this, &attention](const PieceRows& rows) {
                      directions->showRow(rows);
                      chart->showPiece(rows.piece);

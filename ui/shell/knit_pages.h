@@ -7,22 +7,38 @@
 #include "knitting/finish_page.h"
 #include "knitting/needle_page.h"
 #include "knitting/sizes_page.h"
+#include "shell/work_area.h"
 #include "worn/worn_page.h"
 
 namespace scye {
 
-class WorkArea;
+// A page of the middle area that is made when it is asked for.
+template <class Page>
+class LatePage {
+public:
+  LatePage(WorkArea& area, Stage stage, const QString& title, std::function<Page*()> make)
+      : area_(area), number_(area.addPage(stage, title, std::move(make))) {}
+
+  operator Page*() const { return static_cast<Page*>(area_.madePage(number_)); }
+  Page* operator->() const { return *this; }
+
+private:
+  WorkArea& area_;
+  int number_;
+};
 
 struct KnitPages {
   KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area);
+  KnitPages(const KnitPages&) = delete; // its pages refer to it
+  KnitPages& operator=(const KnitPages&) = delete;
 
-  DirectionsPage* directions;
-  ChartPage* chart;
-  SizesPage* sizes;
-  WornPage* worn;
-  NeedlePage* needles;
-  CameOutPage* cameOut;
-  FinishPage* finish;
+  LatePage<DirectionsPage> directions;
+  LatePage<ChartPage> chart;
+  LatePage<NeedlePage> needles;
+  LatePage<CameOutPage> cameOut;
+  LatePage<SizesPage> sizes;
+  LatePage<FinishPage> finish;
+  LatePage<WornPage> worn;
 };
 
 } // namespace scye

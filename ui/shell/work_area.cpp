@@ -9,17 +9,21 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace scye {
 namespace {
 
 constexpr double kDrawing = 0.36; // of the room, beside a page
 constexpr int kBeside = 100;      // letters: with less the drawing stands above the page
+constexpr int kNone = -1;         // of the pages
 
 } // namespace
 
 WorkArea::WorkArea(QWidget* drawing, QWidget* parent)
     : QWidget(parent), drawing_(drawing), parts_(new QSplitter(Qt::Horizontal)), head_(new QWidget),
       tabs_(new QTabBar), larger_(new QToolButton), pages_(new QStackedWidget) {
+  std::ranges::fill(chosen_, kNone);
   tabs_->setDocumentMode(true);
   tabs_->setExpanding(false);
   tabs_->setDrawBase(false);
@@ -48,46 +52,59 @@ WorkArea::WorkArea(QWidget* drawing, QWidget* parent)
   connect(larger_, &QToolButton::toggled, this, &WorkArea::setEnlarged);
 }
 
-void WorkArea::addPage(Stage stage, const QString& title, QWidget* page) {
-  all_.append({stage, title, page});
-  pages_->addWidget(page);
-  QWidget*& chosen = chosen_[int(stage)];
-  if (!chosen && stage != Stage::Drafting) chosen = page;
+int WorkArea::addPage(Stage stage, const QString& title, MakePage make) {
+  const int number = int(all_.size());
+  all_.append({stage, title, std::move(make), nullptr});
+  int& chosen = chosen_[int(stage)];
+  if (chosen == kNone && stage != Stage::Drafting) chosen = number;
   if (stage == stage_) fillTabs();
+  return number;
+}
+
+QWidget* WorkArea::madePage(int number) {
+  Page& page = all_[number];
+  if (!page.widget) {
+    page.widget = page.make();
+    pages_->addWidget(page.widget);
+  }
+  return page.widget;
 }
 
 void WorkArea::fillTabs() {
   const QSignalBlocker quiet(tabs_);
   while (tabs_->count() > 0)
     tabs_->removeTab(0);
-  if (stage_ == Stage::Drafting) tabs_->addTab(tr("Pieces"));
-  for (const Page& page : all_)
-    if (page.stage == stage_) {
-      const int tab = tabs_->addTab(page.title);
-      tabs_->setTabData(tab, QVariant::fromValue(page.widget));
-      if (page.widget == chosen_[int(stage_)]) tabs_->setCurrentIndex(tab);
-    }
+  const auto add = [this](const QString& title, int page) {
+    const int tab = tabs_->addTab(title);
+    tabs_->setTabData(tab, page);
+    if (page == chosen_[int(stage_)]) tabs_->setCurrentIndex(tab);
+  };
+  if (stage_ == Stage::Drafting) add(tr("Pieces"), kNone);
+  for (int number = 0; number < all_.size(); ++number)
+    if (all_[number].stage == stage_) add(all_[number].title, number);
   tabs_->updateGeometry(); // it does not say so itself while it is hidden
   showChosen();
 }
 
 void WorkArea::choose(int tab) {
-  chosen_[int(stage_)] = tab < 0 ? nullptr : tabs_->tabData(tab).value<QWidget*>();
+  chosen_[int(stage_)] = tab < 0 ? kNone : tabs_->tabData(tab).toInt();
   showChosen();
 }
 
 void WorkArea::showChosen() {
-  QWidget* chosen = page();
-  head_->setVisible(chosen || tabs_->count() > 1);
-  larger_->setVisible(chosen);
-  if (chosen) pages_->setCurrentWidget(chosen);
-  pages_->setVisible(chosen);
-  if (!chosen) setEnlarged(false);
-  drawing_->setVisible(!chosen || !larger_->isChecked());
+  const int chosen = chosen_[int(stage_)];
+  const bool any = chosen != kNone;
+  head_->setVisible(any || tabs_->count() > 1);
+  larger_->setVisible(any);
+  if (any) pages_->setCurrentWidget(madePage(chosen));
+  pages_->setVisible(any);
+  if (!any) setEnlarged(false);
+  drawing_->setVisible(!any || !larger_->isChecked());
 }
 
 QWidget* WorkArea::page() const {
-  return chosen_[int(stage_)];
+  const int chosen = chosen_[int(stage_)];
+  return chosen == kNone ? nullptr : all_[chosen].widget;
 }
 
 void WorkArea::setStage(Stage stage) {
@@ -98,9 +115,9 @@ void WorkArea::setStage(Stage stage) {
 }
 
 void WorkArea::showPage(QWidget* page) {
-  for (const Page& p : all_)
-    if (p.widget == page) {
-      chosen_[int(p.stage)] = page;
+  for (int number = 0; number < all_.size(); ++number)
+    if (const Page& p = all_[number]; p.widget == page) {
+      chosen_[int(p.stage)] = number;
       if (p.stage == stage_)
         fillTabs();
       else

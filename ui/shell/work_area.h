@@ -1,12 +1,15 @@
 // The middle of the window: the drawing, and the pages of the stage the work is at. While drafting
 // the drawing has it all; when a page comes forward the drawing stays beside it, to show where on
-// the garment one is. A stage of several pages has tabs; a page may also stand alone.
+// the garment one is. A stage of several pages has tabs; a page may also stand alone. Pages are
+// made when they are first looked at, so that the first drawing does not wait for them.
 #pragma once
 
 #include "shell/stage.h"
 
 #include <QList>
 #include <QWidget>
+
+#include <functional>
 
 class QSplitter;
 class QStackedWidget;
@@ -20,7 +23,9 @@ class WorkArea : public QWidget {
 public:
   explicit WorkArea(QWidget* drawing, QWidget* parent = nullptr);
 
-  void addPage(Stage stage, const QString& title, QWidget* page);
+  using MakePage = std::function<QWidget*()>;
+  int addPage(Stage stage, const QString& title, MakePage make); // the page's number
+  QWidget* madePage(int number);
   void setStage(Stage stage);
   [[nodiscard]] Stage stage() const { return stage_; }
   void showPage(QWidget* page);        // and its stage
@@ -42,7 +47,8 @@ private:
   struct Page {
     Stage stage;
     QString title;
-    QWidget* widget;
+    MakePage make;
+    QWidget* widget; // nothing while it has not been looked at
   };
   void fillTabs();
   void choose(int tab);
@@ -57,8 +63,8 @@ private:
   QToolButton* larger_;
   QStackedWidget* pages_;
   QList<Page> all_;
-  QWidget* chosen_[kStageCount] = {}; // of each stage
-  bool placed_ = false;               // the line has been drawn, by us or the last time
+  int chosen_[kStageCount]; // page of each stage; none is only the pieces
+  bool placed_ = false;     // the line has been drawn, by us or the last time
 };
 
 } // namespace scye
