@@ -88,6 +88,7 @@ int tellHelp() {
   for (const OptionHelp& option : draftOptions())
     help += helpLine(6, option.option, option.words);
   help += helpLine(2, "scyewright sizes FILE.scye TABLE.csv --report OUT.csv", say("sizes"));
+  help += helpLine(6, "--booklets DIR", say("sizes.booklets"));
   help += helpLine(2, "scyewright place FILE.scye ...", say("place"));
   help += helpLine(6, "--piece PIECE [--row N]", say("place.row"));
   help += helpLine(2, "scyewright refit FILE.scye ...", say("refit"));
@@ -142,7 +143,7 @@ std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer) {
   }
   if (first == "sizes") {
     const auto rest = std::span(arguments).subspan(1);
-    return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runSizes(rest);
+    return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runSizes(rest, drawer);
   }
   for (const auto& [name, run] : {std::pair("place", &runPlace), std::pair("refit", &runRefit)})
     if (first == name) {

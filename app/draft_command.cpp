@@ -23,22 +23,6 @@ const Phrases& phrases() {
   return environmentPhrases();
 }
 
-constexpr EnumKeys<Paper, Paper::Letter> kPapers{
-    {{Paper::TrueSize, "true"}, {Paper::A4, "a4"}, {Paper::Letter, "letter"}}};
-constexpr EnumKeys<LengthUnit, LengthUnit::Inch> kUnits{
-    {{LengthUnit::Centimetre, "cm"}, {LengthUnit::Inch, "in"}}};
-enum class Terms { Us, Uk };
-constexpr EnumKeys<Terms, Terms::Uk> kTerms{{{Terms::Us, "us"}, {Terms::Uk, "uk"}}};
-
-// "true|a4|letter"
-template <class E, E last>
-std::string joined(const EnumKeys<E, last>& keys, const std::string& by) {
-  std::string list;
-  for (int i = 0; i <= int(last); ++i)
-    list += (i == 0 ? "" : by) + std::string(keys[E(i)]);
-  return list;
-}
-
 struct Output {
   const OutputInfo* kind;
   std::string path;
@@ -61,7 +45,7 @@ struct Job {
 struct Written {
   std::string file;
   std::optional<std::string> paper, unit, dpi, terms, view, arm, all;
-  bool pulls = false;
+  bool pulls = false, largePrint = false;
   std::vector<std::string> settings;
   std::map<OutputId, std::vector<std::string>> paths;
 };
@@ -104,6 +88,7 @@ void describe(CLI::App& app, Written& written) {
   one("view", written.view, joined(kViewKeys, "|"));
   one("arm", written.arm, phrases().say("cli.help.degrees"));
   app.add_flag("--pulls", written.pulls, phrases().say("cli.help.pulls"));
+  app.add_flag("--large-print", written.largePrint, phrases().say("cli.help.large-print"));
   one("unit", written.unit, joined(kUnits, "|"));
 }
 
@@ -121,6 +106,7 @@ public:
     job_.file = written.file;
     job_.settings = written.settings;
     job_.worn.pulls = written.pulls;
+    job_.page.largePrint = written.largePrint;
     job_.folder = written.all;
     if (auto code = pick("--paper", written.paper, kPapers, job_.page.paper)) return code;
     if (auto code = pick("--unit", written.unit, kUnits, job_.unit)) return code;
@@ -146,15 +132,6 @@ private:
                    {textParam("option", optionOf(output)), textParam("path", path)});
     job_.outputs.push_back({&output, path});
     return std::nullopt;
-  }
-
-  template <class E, E last>
-  static std::optional<int> pick(const std::string& name, const std::optional<std::string>& value,
-                                 const EnumKeys<E, last>& keys, E& picked) {
-    if (!value) return std::nullopt;
-    if (const auto found = keys.find(*value)) return picked = *found, std::nullopt;
-    return usage("cli.option", {textParam("option", name), textParam("value", *value),
-                                textParam("options", joined(keys, ", "))});
   }
 
   static std::optional<int> number(const std::string& name, const std::optional<std::string>& value,

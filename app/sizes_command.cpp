@@ -8,6 +8,7 @@
 #include "terminal.h"
 
 #include <CLI/CLI.hpp>
+#include <filesystem>
 
 namespace scye {
 namespace {
@@ -18,27 +19,88 @@ const Phrases& phrases() {
 
 struct Written {
   std::string design, table, report;
+  std::optional<std::string> booklets, paper, unit, terms;
+  bool largePrint = false;
   std::vector<std::string> settings;
 };
 
+// What booklets are like.
+struct Like {
+  ExportOptions page;
+  LengthUnit unit = LengthUnit::Centimetre;
+  Terms terms = Terms::Us;
+};
+
 // Returns an exit code where the arguments make no sense.
-std::optional<int> readArguments(std::span<const std::string> arguments, Written& written) {
+std::optional<int> readArguments(std::span<const std::string> arguments, Written& written,
+                                 Like& like) {
   CLI::App app;
+  const auto last = CLI::MultiOptionPolicy::TakeLast;
   app.add_option("FILE.scye", written.design);
   app.add_option("TABLE.csv", written.table);
-  app.add_option("--report", written.report)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
+  app.add_option("--report", written.report)->multi_option_policy(last);
+  app.add_option("--booklets", written.booklets)->multi_option_policy(last);
+  app.add_option("--paper", written.paper)->multi_option_policy(last);
+  app.add_option("--unit", written.unit)->multi_option_policy(last);
+  app.add_option("--terms", written.terms)->multi_option_policy(last);
+  app.add_flag("--large-print", written.largePrint);
   app.add_option("--with", written.settings)->allow_extra_args(false);
   if (const auto code = parseArguments(app, arguments)) return code;
   if (written.design.empty() || written.table.empty() || written.report.empty())
     return usage("cli.sizesNeeds");
+  if (const auto code = pick("--paper", written.paper, kPapers, like.page.paper)) return code;
+  if (const auto code = pick("--unit", written.unit, kUnits, like.unit)) return code;
+  if (const auto code = pick("--terms", written.terms, kTerms, like.terms)) return code;
+  like.page.largePrint = written.largePrint;
   return std::nullopt;
 }
 
+int unwritten(const std::string& path, const std::string& reason) {
+  return failed(kFileFailed,
+                phrases().say("cli.write", {textParam("path", path), textParam("reason", reason)}));
+}
+
+// Writes a booklet for every garment, until one cannot be written.
+class Booklets {
+public:
+  Booklets(const std::string& folder, const Like& like, const Drawer* drawer)
+      : folder_(folder), like_(like), drawer_(drawer) {}
+
+  // Returns an exit code where there can be no such folder.
+  std::optional<int> begin() const {
+    std::error_code error;
+    std::filesystem::create_directories(folder_, error);
+    if (error) return unwritten(folder_.string(), error.message());
+    return std::nullopt;
+  }
+  void write(const TableWearer& wearer, const Derived& derived) {
+    const FileFormat format = drawer_ ? FileFormat::Pdf : FileFormat::Html;
+    const OutputJob job{derived,
+                        {phrases(), std::string(kTerms[like_.terms]), like_.unit},
+                        like_.page,
+                        {},
+                        today()};
+    const FileBytes made = makeOutput(info(OutputId::Booklet), job, format, drawer_);
+    const std::string path =
+        (folder_ / (wearer.fileName + std::string(info(format).ending))).string();
+    const auto problem = made.problem ? made.problem : writeWhole(path, made.bytes);
+    if (problem) code_ = unwritten(path, *problem);
+  }
+  [[nodiscard]] std::optional<int> failedWith() const { return code_; }
+
+private:
+  std::filesystem::path folder_;
+  const Like& like_;
+  const Drawer* drawer_;
+  std::optional<int> code_;
+};
+
 } // namespace
 
-int runSizes(std::span<const std::string> arguments) {
+int runSizes(std::span<const std::string> arguments, const Drawer* drawer) {
   Written written;
-  if (const auto code = readArguments(arguments, written)) return *code;
+  Like like;
+  if (const auto code = readArguments(arguments, written, like)) return *code;
   Design base;
   if (const auto code = readDesign(written.design, written.settings, base)) return *code;
   const FileText csv = readWhole(written.table, kLargestTable);
@@ -54,13 +116,22 @@ int runSizes(std::span<const std::string> arguments) {
     if (!wearer.design)
       failed(kBlocked, phrases().say("table.line", {numberParam("line", wearer.line),
                                                     textParam("reason", wearer.problem)}));
-  const SizesTable sizes = *sizesTable(table);
-  if (const auto problem = writeWhole(written.report, sizes.csv))
-    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", written.report),
-                                                           textParam("reason", *problem)}));
-  tellLine(phrases().say("table.made", {numberParam("made", sizes.made),
+  Booklets booklets(written.booklets.value_or(""), like, drawer);
+  EachGarment each;
+  if (written.booklets) {
+    if (const auto code = booklets.begin()) return *code;
+    each = [&](const TableWearer& wearer, const Derived& derived) {
+      booklets.write(wearer, derived);
+    };
+  }
+  const auto sizes = sizesTable(
+      table, [&](double) { return !booklets.failedWith(); }, each);
+  if (booklets.failedWith()) return *booklets.failedWith();
+  if (const auto problem = writeWhole(written.report, sizes->csv))
+    return unwritten(written.report, *problem);
+  tellLine(phrases().say("table.made", {numberParam("made", sizes->made),
                                         numberParam("all", double(table.wearers.size()))}));
-  return sizes.made == int(table.wearers.size()) ? kDrafted : kBlocked;
+  return sizes->made == int(table.wearers.size()) ? kDrafted : kBlocked;
 }
 
 } // namespace scye

@@ -90,6 +90,22 @@ std::vector<PictureMaker> chartPages(const OutputJob& job, bool oneEach) {
   return pages;
 }
 
+Booklet bookletOf(const OutputJob& job) {
+  return scye::bookletOf(job.derived, job.wording, job.date);
+}
+
+double pointsOf(const OutputJob& job) {
+  return job.page.largePrint ? kLargePrintPoints : kBookletPoints;
+}
+
+std::string bookletPage(const OutputJob& job, FileFormat) {
+  return bookletHtml(bookletOf(job), pointsOf(job), job.wording.phrases);
+}
+
+std::vector<Sheet> bookletPages(const OutputJob& job, const Vec2& size) {
+  return bookletSheets(bookletOf(job), size, pointsOf(job), job.wording.phrases);
+}
+
 std::string directionsAs(const OutputJob& job, FileFormat format) {
   return format == FileFormat::Html ? directionsHtml(job.derived.directions, job.wording)
                                     : directionsText(job.derived.directions, job.wording);
@@ -161,6 +177,13 @@ const std::vector<OutputInfo>& allOutputs() {
        .key = "directions",
        .formats = {Html, Text},
        .text = &directionsAs},
+      {.id = OutputId::Booklet,
+       .key = "booklet",
+       .formats = {Pdf, Html},
+       .text = &bookletPage,
+       .sheets = &bookletPages,
+       .has = &isKnitted,
+       .none = "booklet.none"},
       {.id = OutputId::Chart,
        .key = "chart",
        .formats = {Pdf, Svg, Png},
@@ -222,12 +245,19 @@ Sheet printedSheet(const OutputInfo& output, const OutputJob& job, const Picture
   return fittedSheet(make, size, false, page, job.wording.phrases);
 }
 
+Paper bookletPaper(Paper paper, LengthUnit unit) {
+  if (paper != Paper::TrueSize) return paper;
+  return unit == LengthUnit::Inch ? Paper::Letter : Paper::A4;
+}
+
 std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, FileFormat format) {
   ExportOptions page = job.page;
   page.toScale = output.toScale;
   page.block = blockOf(job);
   const Phrases& phrases = job.wording.phrases;
   const bool paged = format == FileFormat::Pdf;
+  if (output.sheets)
+    return output.sheets(job, sheetSize(bookletPaper(page.paper, job.wording.unit)));
   if (output.tiled && !paged) page.paper = Paper::TrueSize;
   const std::vector<PictureMaker> pages = output.pages(job, paged);
   if (output.tiled) return tiledSheets(pages, page, phrases);
@@ -239,8 +269,9 @@ std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, File
 
 FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat format,
                      const Drawer* drawer) {
-  if (output.text) return {output.text(job, format), {}};
+  if (output.text && !output.sheets) return {output.text(job, format), {}};
   if (output.has && !output.has(job.derived)) return problem(job, output.none);
+  if (output.text && format == FileFormat::Html) return {output.text(job, format), {}};
   if (format == FileFormat::Dxf)
     return {pictureAsDxf(output.pages(job, false).front()(kTrueLettersMm / 10)), {}};
   if (format == FileFormat::Svg) return {sheetAsSvg(sheetsOf(output, job, format).front()), {}};

@@ -3,6 +3,7 @@
 // makes it; a new kind of file another format.
 #pragma once
 
+#include "booklet/booklet.h"
 #include "garment/derived.h"
 #include "model/enum_keys.h"
 #include "schematic/sheet.h"
@@ -34,6 +35,7 @@ enum class OutputId : std::uint8_t {
   Schematic,
   Template,
   Directions,
+  Booklet,
   Chart,
   RowList,
   Diary,
@@ -45,9 +47,11 @@ struct OutputInfo {
   OutputId id{};
   std::string_view key{};            // "--<key>"; what it is: phrase "output.<key>.help"
   std::vector<FileFormat> formats{}; // the one that is offered first in front
-  // One of these makes it. `oneEach`: each piece on a page of its own, where it has pages.
+  // One of these makes it, or `text` the Html and `sheets` the rest: on paper of `size` mm.
+  // `oneEach`: each piece on a page of its own, where it has pages.
   std::string (*text)(const OutputJob& job, FileFormat format) = nullptr;
   std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
+  std::vector<Sheet> (*sheets)(const OutputJob& job, const Vec2& size) = nullptr;
   std::optional<Image> (*image)(const OutputJob& job) = nullptr;
   bool toScale = true; // of pages: false fills a sheet
   bool tiled = false;  // of pages: at true size over as many sheets as it takes
@@ -89,6 +93,9 @@ public:
                                        const ExportOptions& options) const = 0;
   [[nodiscard]] virtual FileBytes encode(const Image& image) const = 0; // PNG
 };
+
+// A booklet has sheets: of no paper in particular it is on what is usual where lengths are told so.
+[[nodiscard]] Paper bookletPaper(Paper paper, LengthUnit unit);
 
 // The sheets that it is drawn or printed on.
 [[nodiscard]] std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job,

@@ -114,7 +114,7 @@ public:
   }
 
   [[nodiscard]] TableWearer wearer(const Record& record) const {
-    TableWearer out{record.line, {}, {}, {}};
+    TableWearer out{record.line, {}, {}, {}, {}};
     if (record.cells.size() != heads_.size()) {
       out.problem = phrases_.say("table.cells", {numberParam("cells", double(record.cells.size())),
                                                  numberParam("heads", double(heads_.size()))});
@@ -159,6 +159,41 @@ private:
   const Phrases& phrases_;
   std::vector<std::string> heads_;
 };
+
+std::string asFileName(const std::string& name) {
+  std::string out;
+  for (const char c : plainLine(name))
+    out += std::string_view("/\\:*?\"<>|").find(c) != std::string_view::npos ? '-' : c;
+  out = trimmed(out);
+  constexpr std::size_t kLongest = 100; // bytes
+  if (out.size() > kLongest) {
+    std::size_t end = kLongest;
+    while (end > 0 && (static_cast<unsigned char>(out[end]) & 0xC0) == 0x80)
+      --end;
+    out.resize(end);
+  }
+  if (out.starts_with(".")) out.front() = '-';
+  return out;
+}
+
+std::string inSmallLetters(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = char(c + 32);
+  return text;
+}
+
+// Whoever has no name, or one that stands above already, is told by the line.
+void nameFiles(std::vector<TableWearer>& wearers) {
+  std::set<std::string> taken;
+  for (TableWearer& wearer : wearers) {
+    wearer.fileName = asFileName(wearer.name);
+    const auto isNew = [&] {
+      return !wearer.fileName.empty() && taken.insert(inSmallLetters(wearer.fileName)).second;
+    };
+    while (!isNew())
+      wearer.fileName += (wearer.fileName.empty() ? "" : " ") + std::to_string(wearer.line);
+  }
+}
 
 std::string findingsText(const Findings& findings) {
   std::string text;
@@ -230,10 +265,12 @@ WearerTable readWearerTable(std::string_view csv, const Design& base, const Phra
   if ((table.problem = reader.heads(records.all.front()))) return table;
   for (std::size_t i = 1; i < records.all.size(); ++i)
     table.wearers.push_back(reader.wearer(records.all[i]));
+  nameFiles(table.wearers);
   return table;
 }
 
-std::optional<SizesTable> sizesTable(const WearerTable& table, const GoOn& goOn) {
+std::optional<SizesTable> sizesTable(const WearerTable& table, const GoOn& goOn,
+                                     const EachGarment& each) {
   SizesTable out{sizesHead(), 0};
   for (std::size_t i = 0; i < table.wearers.size(); ++i) {
     if (goOn && !goOn(double(i) / double(table.wearers.size()))) return std::nullopt;
@@ -241,6 +278,8 @@ std::optional<SizesTable> sizesTable(const WearerTable& table, const GoOn& goOn)
     std::optional<Derived> derived;
     if (wearer.design) derived = derive(*wearer.design);
     out.made += derived && !anyBlocking(derived->findings);
+    if (each && derived && !anyBlocking(derived->findings) && !derived->knit.pieces.empty())
+      each(wearer, *derived);
     out.csv += sizesLine(wearer, derived ? &*derived : nullptr);
   }
   return out;

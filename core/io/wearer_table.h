@@ -10,6 +10,7 @@
 #include "model/phrases.h"
 #include "schematic/paper.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -24,6 +25,9 @@ struct TableWearer {
   std::string name;
   std::optional<Design> design; // absent: see the problem
   std::string problem;
+  // The name as that of a file, without an ending: nothing in it means anything to a disk, and no
+  // two of a table are the same, in capitals or not.
+  std::string fileName{};
 };
 
 struct WearerTable {
@@ -42,6 +46,9 @@ struct SizesTable {
   std::string csv;
   int made = 0; // without a finding that blocks
 };
-[[nodiscard]] std::optional<SizesTable> sizesTable(const WearerTable& table, const GoOn& goOn = {});
+// `each` is handed every garment that can be made.
+using EachGarment = std::function<void(const TableWearer& wearer, const Derived& derived)>;
+[[nodiscard]] std::optional<SizesTable> sizesTable(const WearerTable& table, const GoOn& goOn = {},
+                                                   const EachGarment& each = {});
 
 } // namespace scye

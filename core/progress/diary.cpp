@@ -12,21 +12,35 @@ std::string entryText(const DiaryEntry& entry, const Phrases& phrases, LengthUni
                      unit);
 }
 
+std::vector<std::string> diaryEntries(const Work& work, const Phrases& phrases, LengthUnit unit) {
+  std::vector<std::string> lines;
+  for (const DiaryEntry& entry : work.diary)
+    lines.push_back(plainLine(entry.on) + "  " + entryText(entry, phrases, unit));
+  return lines;
+}
+
+std::vector<std::string> rowNotes(const Work& work, const Phrases& phrases) {
+  std::vector<std::string> lines;
+  for (const PieceWork& piece : work.pieces)
+    for (const RowNote& note : piece.notes)
+      lines.push_back(phrases.say(
+          "diary.note", {textParam("piece", workPieceName(phrases, piece.piece)),
+                         numberParam("row", note.row), textParam("text", plainLine(note.text))}));
+  return lines;
+}
+
 std::string diaryText(const std::string& title, const Work& work, const Phrases& phrases,
                       LengthUnit unit) {
   std::string text = phrases.say("diary.title", {textParam("title", plainLine(title))}) + "\n\n";
-  for (const DiaryEntry& entry : work.diary)
-    text += plainLine(entry.on) + "  " + entryText(entry, phrases, unit) + "\n";
+  const auto add = [&](const std::vector<std::string>& lines) {
+    for (const std::string& line : lines)
+      text += line + "\n";
+  };
+  add(diaryEntries(work, phrases, unit));
   if (work.diary.empty()) text += phrases.say("diary.none") + "\n";
-  bool any = false;
-  for (const PieceWork& piece : work.pieces)
-    for (const RowNote& note : piece.notes) {
-      if (!std::exchange(any, true)) text += "\n" + phrases.say("diary.notes") + "\n";
-      text += phrases.say("diary.note",
-                          {textParam("piece", workPieceName(phrases, piece.piece)),
-                           numberParam("row", note.row), textParam("text", plainLine(note.text))}) +
-              "\n";
-    }
+  const std::vector<std::string> notes = rowNotes(work, phrases);
+  if (!notes.empty()) text += "\n" + phrases.say("diary.notes") + "\n";
+  add(notes);
   return text;
 }
 

@@ -27,6 +27,7 @@ struct ExportOptions {
   Paper paper = Paper::TrueSize; // PDF, PNG and SVG
   double dpi = 100;              // PNG; rounded to whole dots in a metre
   bool toScale = true;           // false: a sheet is filled, and no scale is told
+  bool largePrint = false;       // of a booklet's letters
   GoOn goOn{};
   TitleBlock block{};
 };

@@ -12,10 +12,6 @@ constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30,
 constexpr double kFinely = 1.04, kSmallest = 50; // where the scale need not be a whole number
 constexpr double kSquareCm = 10;                 // of the square to check the printer by
 
-Vec2 sheetSize(Paper paper) {
-  return paper == Paper::Letter ? Vec2(215.9, 279.4) : Vec2(210, 297);
-}
-
 // Group ids are what an SVG is edited by.
 Group group(const char* id) {
   Group g;
@@ -243,6 +239,10 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
 }
 
 } // namespace
+
+Vec2 sheetSize(Paper paper) {
+  return paper == Paper::Letter ? Vec2(215.9, 279.4) : Vec2(210, 297);
+}
 
 Sheet trueSheet(const PictureMaker& make) {
   Sheet s;

@@ -18,6 +18,9 @@ struct Sheet {
   Picture marks;              // cm of paper from the sheet's lower left: title block, registers
 };
 
+// mm, upright; A4 for a paper of true size.
+[[nodiscard]] Vec2 sheetSize(Paper paper);
+
 // A sheet as large as the picture, without a title block.
 [[nodiscard]] Sheet trueSheet(const PictureMaker& make);
 // At 1 : n, n a whole number, the largest that fits; where not `options.toScale` as large as it

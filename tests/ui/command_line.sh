@@ -176,7 +176,7 @@ left=$(find . -name '.*' -type f)
 
 # Everything into a folder, and the same design for a table of wearers.
 expect 0 '' draft jacket.scye --all everything
-for made in design.scye schematic.svg schematic.pdf schematic.png schematic.dxf template.pdf directions.html chart.pdf \
+for made in design.scye schematic.svg schematic.pdf schematic.png schematic.dxf template.pdf directions.html booklet.pdf chart.pdf \
   rows.csv report.json worn.png; do
   [ -s "everything/$made" ] || wrong "everything/$made is missing"
 done
@@ -187,6 +187,19 @@ expect 3 'taken' draft jacket.scye --all taken
 printf 'name,bust\nIda,94\nNell,120\n' >wearers.csv
 expect 0 '' sizes jacket.scye wearers.csv --report sizes.csv
 [ "$(wc -l <sizes.csv)" -eq 3 ] || wrong 'not a line a wearer'
+expect 0 '' draft jacket.scye --booklet booklet.pdf --booklet booklet.html --large-print
+pdftotext booklet.pdf - | grep -q 'Harbour jacket · Back · ' || wrong 'a page of the booklet does not say where it belongs'
+grep -q '16pt' booklet.html || wrong 'the large print is not large'
+printf 'name,bust\nIda,94\nA/b,100\nida,102\n' >wearers.csv
+expect 0 '' sizes jacket.scye wearers.csv --report sizes.csv --booklets books --paper letter --terms uk --large-print
+for made in Ida 'A-b' 'ida 4'; do
+  pdfinfo "books/$made.pdf" | grep -q 'Page size: *612 x 792' || wrong "books/$made.pdf is no booklet on letter paper"
+done
+pdftotext books/Ida.pdf - | grep -q 'For Ida' || wrong 'the booklet does not say whose it is'
+pdftotext books/Ida.pdf - | grep -q 'Tension: ' || wrong 'the booklet has other terms'
+touch file
+expect 3 'file' sizes jacket.scye wearers.csv --report sizes.csv --booklets file
+expect 2 'a4' sizes jacket.scye wearers.csv --report sizes.csv --booklets books --paper a5
 printf 'name,bust\nIda,94\nBad,7\n' >wearers.csv
 expect 1 'line 3: Bust' sizes jacket.scye wearers.csv --report sizes.csv
 grep -q '^3,Bad,notRead' sizes.csv || wrong 'the bad line is not named'

@@ -201,6 +201,14 @@ std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets, QPrint
 
 std::optional<QString> printOutput(OutputId output, const OutputJob& job, QPrinter& printer) {
   std::vector<SheetMaker> sheets;
+  if (const auto pages = info(output).sheets) {
+    // All pages are of one size, so that they are laid out once.
+    printer.setFullPage(true);
+    const QSizeF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+    for (Sheet& sheet : pages(job, {paper.width(), paper.height()}))
+      sheets.push_back([sheet = std::move(sheet)](const Vec2&) { return sheet; });
+    return printSheets(sheets, printer, job.page.goOn);
+  }
   for (const PictureMaker& make : info(output).pages(job, true))
     sheets.push_back(
         [&, make](const Vec2& size) { return printedSheet(info(output), job, make, size); });

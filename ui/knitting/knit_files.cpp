@@ -108,4 +108,16 @@ void KnitFiles::printChart() {
   });
 }
 
+void KnitFiles::printBooklet() {
+  const auto printer = choose();
+  if (!printer) return;
+  exports_.add(tr("Printing"), [present = document_.present(), wording = wordingOf(settings_),
+                                page = settings_.exportOptions(), printer](const GoOn& goOn) {
+    const auto derived = present();
+    OutputJob job{*derived, wording, page, {}, today()};
+    job.page.goOn = goOn;
+    return printOutput(OutputId::Booklet, job, *printer);
+  });
+}
+
 } // namespace scye

@@ -22,6 +22,7 @@ public:
   void askSizes();      // for a table of wearers, then for the table of their sizes
   void printDirections();
   void printChart();
+  void printBooklet();
 
   // Made beside the window; `exports` tells how it went.
   void exportTo(OutputId output, const QString& path);

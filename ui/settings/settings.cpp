@@ -12,7 +12,8 @@ namespace {
 constexpr char kUnit[] = "unit", kLook[] = "look", kTextSize[] = "textSize", kGrid[] = "grid",
                kStitches[] = "stitches", kTerms[] = "directions/terms", kLanguage[] = "language",
                kPaper[] = "export/paper", kDpi[] = "export/dpi", kRecent[] = "files/recent",
-               kFolder[] = "files/folder", kRest[] = "knitting/rest";
+               kFolder[] = "files/folder", kRest[] = "knitting/rest",
+               kLarge[] = "export/largePrint";
 constexpr double kLeastDpi = 30, kUsualDpi = 200, kMostDpi = 600;
 
 QString wordFor(bool yes) {
@@ -117,7 +118,11 @@ ExportOptions Settings::exportOptions() const {
   options.paper = Paper(std::clamp(paper, int(Paper::TrueSize), int(Paper::Letter)));
   const double dpi = store_.text(QLatin1String(kDpi), QString::number(kUsualDpi)).toDouble();
   options.dpi = std::isfinite(dpi) ? std::clamp(dpi, kLeastDpi, kMostDpi) : kUsualDpi;
+  options.largePrint = store_.text(QLatin1String(kLarge)) == wordFor(true);
   return options;
+}
+void Settings::setLargePrint(bool large) {
+  put(kLarge, wordFor(large));
 }
 void Settings::setExportOptions(const ExportOptions& options) {
   put(kPaper, QString::number(int(options.paper)));

@@ -42,7 +42,8 @@ public:
   [[nodiscard]] QString terms() const; // of the directions: "us", "uk"
   void setTerms(const QString& terms);
   [[nodiscard]] ExportOptions exportOptions() const;
-  void setExportOptions(const ExportOptions& options);
+  void setExportOptions(const ExportOptions& options); // but for the size of the letters
+  void setLargePrint(bool large);                      // of booklets
   [[nodiscard]] QString lastFolder() const;
   void setLastFolder(const QString& folder);
 

@@ -39,6 +39,7 @@ Actions::Actions(QMainWindow& w, const Phrases& phrases) {
   print = make(w, "print", ActionText::tr("&Print…"), {QKeySequence::Print});
   printDirections = make(w, nullptr, ActionText::tr("Print d&irections…"));
   printChart = make(w, nullptr, ActionText::tr("Print c&hart…"));
+  printBooklet = make(w, nullptr, ActionText::tr("Print &booklet…"));
   everything = make(w, nullptr, ActionText::tr("E&verything into a folder…"));
   wearerTable = make(w, nullptr, ActionText::tr("Sizes for a &table of wearers…"));
   quit = make(w, nullptr, ActionText::tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
@@ -133,7 +134,7 @@ void Actions::makeMenus(QMainWindow& w) {
     file->addAction(action);
   file->addActions({everything, wearerTable});
   file->addSeparator();
-  file->addActions({print, printDirections, printChart});
+  file->addActions({print, printDirections, printChart, printBooklet});
   file->addSeparator();
   file->addAction(quit);
   QMenu* edit = w.menuBar()->addMenu(ActionText::tr("&Edit"));
@@ -177,10 +178,10 @@ void Actions::setWorking(bool working) {
     action->setEnabled(working);
   for (const auto& [output, action] : exports)
     action->setEnabled(working);
-  for (QAction* a : {everything, wearerTable, save,    saveAs,   print,     printDirections,
-                     printChart, zoomIn,      zoomOut, fit,      grid,      wholeStitches,
-                     directions, chart,       sizes,   enlarge,  answers,   drafting,
-                     knitting,   makingUp,    before,  nextPart, partBefore})
+  for (QAction* a : {everything,    wearerTable,  save,     saveAs,  print,    printDirections,
+                     printChart,    printBooklet, zoomIn,   zoomOut, fit,      grid,
+                     wholeStitches, directions,   chart,    sizes,   enlarge,  answers,
+                     drafting,      knitting,     makingUp, before,  nextPart, partBefore})
     a->setEnabled(working);
 }
 

@@ -22,7 +22,7 @@ struct Actions {
   // By the table of outputs (io/outputs.h): the schematic by its formats, all else by what it is.
   std::map<FileFormat, QAction*> exportSchematic;
   std::map<OutputId, QAction*> exports;
-  QAction *printDirections, *printChart;
+  QAction *printDirections, *printChart, *printBooklet;
   QAction *everything, *wearerTable; // to files
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;

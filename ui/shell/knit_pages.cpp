@@ -11,7 +11,8 @@ struct PageText {
 
 } // namespace
 
-KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area)
+KnitPages::KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area,
+                     KnitFiles& files)
     : directions(area, Stage::Knitting, PageText::tr("Directions"),
                  [&, this] {
                    auto* page = new DirectionsPage(document, attention, settings);
@@ -30,6 +31,14 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
               [&] { return new NeedlePage(document, attention, settings); }),
       cameOut(area, Stage::Knitting, PageText::tr("As it came out"),
               [&] { return new CameOutPage(document, settings); }),
+      booklet(area, Stage::Knitting, PageText::tr("Booklet"),
+              [&] {
+                auto* page = new BookletPage(document, settings);
+                QObject::connect(page, &BookletPage::printWanted, &files, &KnitFiles::printBooklet);
+                QObject::connect(page, &BookletPage::fileWanted, &files,
+                                 [&files] { files.ask(OutputId::Booklet); });
+                return page;
+              }),
       sizes(area, Stage::MakingUp, PageText::tr("Finished sizes and pins"),
             [&] { return new SizesPage(document, settings); }),
       finish(area, Stage::MakingUp, PageText::tr("Blocking and making up"),

@@ -1,10 +1,12 @@
 // The pages to knit and make up from, and what they have in common: the piece that is looked at.
 #pragma once
 
+#include "knitting/booklet_page.h"
 #include "knitting/came_out_page.h"
 #include "knitting/chart_page.h"
 #include "knitting/directions_page.h"
 #include "knitting/finish_page.h"
+#include "knitting/knit_files.h"
 #include "knitting/needle_page.h"
 #include "knitting/sizes_page.h"
 #include "shell/work_area.h"
@@ -28,7 +30,8 @@ private:
 };
 
 struct KnitPages {
-  KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area);
+  KnitPages(Document& document, Attention& attention, Settings& settings, WorkArea& area,
+            KnitFiles& files);
   KnitPages(const KnitPages&) = delete; // its pages refer to it
   KnitPages& operator=(const KnitPages&) = delete;
 
@@ -36,6 +39,7 @@ struct KnitPages {
   LatePage<ChartPage> chart;
   LatePage<NeedlePage> needles;
   LatePage<CameOutPage> cameOut;
+  LatePage<BookletPage> booklet;
   LatePage<SizesPage> sizes;
   LatePage<FinishPage> finish;
   LatePage<WornPage> worn;

@@ -172,6 +172,7 @@ void MainWindow::connectActions() {
   onFiles(a.everything, &KnitFiles::askEverything);
   onFiles(a.wearerTable, &KnitFiles::askSizes);
   onFiles(a.printChart, &KnitFiles::printChart);
+  onFiles(a.printBooklet, &KnitFiles::printBooklet);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);
   connect(a.drafting, &QAction::triggered, this, [this] { showStage(Stage::Drafting); });
   connect(a.knitting, &QAction::triggered, this, [this] { showStage(Stage::Knitting); });

@@ -29,8 +29,8 @@ Workbench::Workbench(const PanelContext& context, QWidget* parent)
       exports_(new ExportStrip(context.document, context.settings)),
       knitFiles_(new KnitFiles(context.document, context.settings, this)) {
   area_ = new WorkArea(table_);
-  pages_ =
-      std::make_unique<KnitPages>(context.document, context.attention, context.settings, *area_);
+  pages_ = std::make_unique<KnitPages>(context.document, context.attention, context.settings,
+                                       *area_, *knitFiles_);
   auto* middle = new QWidget;
   auto* below = new QVBoxLayout(middle);
   below->setContentsMargins({});

@@ -39,6 +39,30 @@ Design jacket() {
   return design;
 }
 
+TEST(WearerTable, everyWearerHasAFileNameOfItsOwn) {
+  const auto table = readWearerTable("name,bust\nIda,94\n../a\\b:c,94\n,94\nida,94\n.hidden,94\n" +
+                                         std::string(300, 'x') + ",94\n",
+                                     jacket(), builtinPhrases());
+  ASSERT_FALSE(table.problem) << *table.problem;
+  std::vector<std::string> names;
+  for (const TableWearer& wearer : table.wearers)
+    names.push_back(wearer.fileName);
+  EXPECT_EQ(names, (std::vector<std::string>{"Ida", "-.-a-b-c", "4", "ida 5", "-hidden",
+                                             std::string(100, 'x')}));
+}
+
+TEST(WearerTable, eachGarmentThatCanBeMadeIsHandedOver) {
+  const auto table =
+      readWearerTable("name,bust\nIda,94\nBad,7\nNell,110\n", jacket(), builtinPhrases());
+  std::vector<std::string> handed;
+  const auto sizes = sizesTable(table, {}, [&](const TableWearer& wearer, const Derived& derived) {
+    handed.push_back(wearer.name);
+    EXPECT_FALSE(derived.knit.pieces.empty());
+  });
+  ASSERT_TRUE(sizes);
+  EXPECT_EQ(handed, (std::vector<std::string>{"Ida", "Nell"}));
+}
+
 TEST(WearerTable, aLineAWearerWithItsOwnMeasurementsAndNoOthers) {
   const auto table = readWearerTable("name,bust,upperArm,ease.bust\nIda,94,,\n"
                                      "\"Per, the \"\"tall\"\"\",42in,36.5,7\r\n\n",
