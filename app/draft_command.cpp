@@ -33,6 +33,7 @@ struct Job {
   std::vector<std::string> settings;
   std::vector<Output> outputs;
   std::optional<std::string> folder; // for everything
+  std::optional<PieceId> piece;      // of which a chart is made
   ExportOptions page;
   LengthUnit unit = LengthUnit::Centimetre;
   Terms terms = Terms::Us; // of the directions
@@ -44,7 +45,7 @@ struct Job {
 // The arguments as they were written.
 struct Written {
   std::string file;
-  std::optional<std::string> paper, unit, dpi, terms, view, arm, all;
+  std::optional<std::string> piece, paper, unit, dpi, terms, view, arm, all;
   bool pulls = false, largePrint = false;
   std::vector<std::string> settings;
   std::map<OutputId, std::vector<std::string>> paths;
@@ -82,6 +83,7 @@ void describe(CLI::App& app, Written& written) {
         ->allow_extra_args(false);
   }
   one("all", written.all, "DIR");
+  one("piece", written.piece, "PIECE");
   one("paper", written.paper, joined(kPapers, "|"));
   one("dpi", written.dpi, "N");
   one("terms", written.terms, joined(kTerms, "|"));
@@ -108,6 +110,8 @@ public:
     job_.worn.pulls = written.pulls;
     job_.page.largePrint = written.largePrint;
     job_.folder = written.all;
+    if (written.piece && !(job_.piece = pieceByKey(*written.piece)))
+      return usage("cli.noPiece", {textParam("piece", *written.piece)});
     if (auto code = pick("--paper", written.paper, kPapers, job_.page.paper)) return code;
     if (auto code = pick("--unit", written.unit, kUnits, job_.unit)) return code;
     if (auto code = pick("--terms", written.terms, kTerms, job_.terms)) return code;
@@ -188,20 +192,21 @@ std::optional<int> writeAll(const std::string& folder, const OutputJob& job, con
   if (const auto code = writeFile(at("design.scye"),
                                   {designToJson(job.derived.draft.design, job.derived.work), {}}))
     return code;
-  for (const OutputFile& file : everyOutput(job.derived, drawer != nullptr))
+  for (const OutputFile& file : everyOutput(job.derived, drawer != nullptr)) {
+    OutputJob one = job;
+    one.piece = file.piece;
     if (const auto code =
-            writeFile(at(file.name), makeOutput(*file.output, job, file.format, drawer)))
+            writeFile(at(file.name), makeOutput(*file.output, one, file.format, drawer)))
       return code;
+  }
   return std::nullopt;
 }
 
 // Writes what was asked for; returns an exit code where it could not.
 std::optional<int> writeOutputs(const Job& job, const Drawer* drawer) {
-  const OutputJob what{job.derived,
-                       {phrases(), std::string(kTerms[job.terms]), job.unit},
-                       job.page,
-                       job.worn,
-                       today()};
+  const OutputJob what{job.derived, {phrases(), std::string(kTerms[job.terms]), job.unit},
+                       job.page,    job.worn,
+                       today(),     job.piece};
   if (job.folder)
     if (const auto code = writeAll(*job.folder, what, drawer)) return code;
   for (const Output& output : job.outputs) {

@@ -1,5 +1,6 @@
 #include "directions/finishing_words.h"
 
+#include "directions/materials_words.h"
 #include "directions/rib_words.h"
 
 #include <cmath>
@@ -43,7 +44,7 @@ public:
     if (d_.capKnitted) sleeves();
     seams();
     if (f_.faced) say("facing");
-    if (d_.materials.hole > 0) say("buttons", {countParam("n", d_.materials.buttons)});
+    if (const int n = buttonsWithHoles(d_); n > 0) say("buttons", {countParam("n", n)});
     say("ends");
     if (d_.figure == Figure::Child || d_.figure == Figure::Baby)
       out_.push_back(words_.sayPlain("finding.child.safety"));

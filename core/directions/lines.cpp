@@ -61,7 +61,7 @@ private:
     note("hands");
     heading("finished");
     for (const FinishedSize& size : d_.finished)
-      put(LineKind::Note, finishedSizeText(words_, size));
+      put(LineKind::Note, finishedSizeText(words_, size, d_.figure));
     heading("reading");
     for (const char* key :
          {"reading.rows", "reading.count", "reading.even", "reading.as", "reading.sides"})

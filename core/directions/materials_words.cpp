@@ -1,5 +1,6 @@
 #include "directions/materials_words.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scye {
@@ -22,9 +23,9 @@ public:
   std::vector<std::string> all() {
     yarn();
     needles();
-    if (m_.buttons > 0)
-      say(m_.hole > 0 ? "materials.buttons" : "materials.button.loop",
-          {countParam("n", m_.buttons), lengthParam("hole", m_.hole)});
+    const int holes = buttonsWithHoles(d_), loops = m_.buttons - holes;
+    if (holes > 0) say("materials.buttons", {countParam("n", holes), lengthParam("hole", m_.hole)});
+    if (loops > 0) say("materials.button.loop", {countParam("n", loops)});
     notions();
     const bool inches = words_.unit() == LengthUnit::Inch;
     say(inches ? "gauge.inch" : "gauge.cm",
@@ -90,7 +91,8 @@ private:
     add("materials.holders", m_.holders);
     add("materials.markers", m_.markers);
     add("materials.hook", m_.hook ? 1 : 0);
-    add("materials.always", 1);
+    for (const char* always : {"materials.pins", "materials.tapestryNeedle", "materials.tape"})
+      add(always, 1);
     say("materials.notions", {textParam("things", words_.phrases().list(things))});
   }
 
@@ -106,9 +108,17 @@ std::vector<std::string> materialSentences(const Words& words, const Directions&
   return Sentences(words, directions).all();
 }
 
-std::string finishedSizeText(const Words& words, const FinishedSize& size) {
-  const Params params{textParam("what", words.sayPlain("knitted." + size.key)),
-                      lengthParam("length", size.cm),
+int buttonsWithHoles(const Directions& d) {
+  const bool loop = d.finishing.slitRows > 0 && d.figure != Figure::Baby;
+  return std::max(0, d.materials.buttons - int(loop));
+}
+
+std::string finishedSizeText(const Words& words, const FinishedSize& size, Figure figure) {
+  const std::string what = size.key == "bust" && figure != Figure::Woman
+                               ? words.say("finished.chest")
+                           : size.key == "crown" ? words.say("finished.crown")
+                                                 : words.sayPlain("knitted." + size.key);
+  const Params params{textParam("what", what), lengthParam("length", size.cm),
                       lengthParam("ease", std::abs(size.ease.value_or(0)))};
   constexpr double kNone = 0.05; // cm: as the body
   const char* key = !size.ease                     ? "finished.size"

@@ -223,7 +223,11 @@ public:
       : piece_(piece), height_(size.height) {
     out_.id = piece.id;
     for (const Section& s : piece.sections)
-      underarm_ = std::min(underarm_, firstRow(s, aboveBody));
+      for (const Act& a : s.acts) {
+        if (!aboveBody(a.shapes)) continue;
+        underarm_ = std::min(underarm_, a.row);
+        if (a.side == EdgeSide::Left) leftUnderarm_ = std::min(leftUnderarm_, a.row);
+      }
   }
 
   PieceSteps told() {
@@ -304,18 +308,21 @@ private:
     part.section = section;
     describe(part, piece_.id);
     part.height = height_ * (part.last() - std::max(part.first(), 1) + 1);
+    // Of a divided piece's left half the armhole is the left edge, which begins a row later.
+    const int underarm = section == SectionId::Left ? leftUnderarm_ : underarm_;
     for (Step& step : part.steps) {
       step.fromCastOn = height_ * step.last;
       if (piece_.foldRow > 0)
         step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow - 1));
-      step.fromUnderarm = height_ * std::max(0, step.last - (underarm_ - 1));
+      step.fromUnderarm = height_ * std::max(0, step.last - (underarm - 1));
     }
     out_.parts.push_back(std::move(part));
   }
 
   const KnitPiece& piece_;
-  double height_; // cm, of a row
-  int underarm_ = std::numeric_limits<int>::max();
+  double height_;                                      // cm, of a row
+  int underarm_ = std::numeric_limits<int>::max();     // the first row of an armhole or cap
+  int leftUnderarm_ = std::numeric_limits<int>::max(); // of one at the left edge
   PieceSteps out_;
 };
 

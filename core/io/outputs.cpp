@@ -78,15 +78,27 @@ std::vector<PictureMaker> chartPages(const OutputJob& job, bool oneEach) {
   const KnitGarment& knit = job.derived.knit;
   const Phrases& phrases = job.wording.phrases;
   const std::string& title = job.derived.draft.design.title;
-  if (!oneEach)
-    return {[all = titled(title, garmentCharts(knit, phrases), phrases)](double) { return all; }};
+  // At its true size the letters follow the cells, the smaller side of which has room for 2.5 mm.
+  const StitchSize& size = knit.lattice.size;
+  ChartOptions atLeast;
+  if (size.height > 0)
+    atLeast.cellWidth = std::max(atLeast.cellWidth, 0.32 * size.width / size.height);
+  const auto optionsOf = [atLeast, paper = job.page.paper](double textHeight) {
+    ChartOptions options = atLeast;
+    if (paper != Paper::TrueSize) options.textHeight = textHeight;
+    return options;
+  };
+  if (!oneEach && !job.piece)
+    return {[&knit, &phrases, &title, optionsOf](double textHeight) {
+      return titled(title, garmentCharts(knit, phrases, optionsOf(textHeight)), phrases);
+    }};
   std::vector<PictureMaker> pages;
   for (const KnitPiece& piece : knit.pieces)
-    pages.push_back([&knit, &phrases, &title, &piece](double textHeight) {
-      ChartOptions options;
-      options.textHeight = textHeight;
-      return titled(title, chartPicture(piece, knit.lattice.size, phrases, options), phrases);
-    });
+    if (!job.piece || piece.id == *job.piece)
+      pages.push_back([&knit, &phrases, &title, &piece, optionsOf](double textHeight) {
+        return titled(title, chartPicture(piece, knit.lattice.size, phrases, optionsOf(textHeight)),
+                      phrases);
+      });
   return pages;
 }
 
@@ -188,6 +200,7 @@ const std::vector<OutputInfo>& allOutputs() {
        .key = "chart",
        .formats = {Pdf, Svg, Png},
        .pages = &chartPages,
+       .pieceByPiece = true,
        .toScale = false},
       {.id = OutputId::RowList, .key = "rows", .formats = {Csv}, .text = &rowTable},
       {.id = OutputId::Diary, .key = "diary", .formats = {Text}, .text = &diary},
@@ -237,12 +250,15 @@ std::string today() {
   return {text, std::strftime(text, sizeof text, "%Y-%m-%d", &local)};
 }
 
-Sheet printedSheet(const OutputInfo& output, const OutputJob& job, const PictureMaker& make,
-                   const Vec2& size) {
+std::vector<Sheet> printedSheets(const OutputInfo& output, const OutputJob& job, const Vec2& size) {
   ExportOptions page = job.page;
+  page.paper = Paper::A4; // whatever its size
   page.toScale = output.toScale;
   page.block = blockOf(job);
-  return fittedSheet(make, size, false, page, job.wording.phrases);
+  OutputJob onPaper = job;
+  onPaper.page.paper = page.paper;
+  if (output.sheets) return output.sheets(onPaper, size);
+  return legibleSheets(output.pages(onPaper, true), size, false, page, job.wording.phrases);
 }
 
 Paper bookletPaper(Paper paper, LengthUnit unit) {
@@ -261,6 +277,8 @@ std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, File
   if (output.tiled && !paged) page.paper = Paper::TrueSize;
   const std::vector<PictureMaker> pages = output.pages(job, paged);
   if (output.tiled) return tiledSheets(pages, page, phrases);
+  if (paged && page.paper != Paper::TrueSize)
+    return legibleSheets(pages, sheetSize(page.paper), true, page, phrases);
   std::vector<Sheet> sheets;
   for (const PictureMaker& make : pages)
     sheets.push_back(sheetFor(make, page, phrases));
@@ -271,6 +289,10 @@ FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat 
                      const Drawer* drawer) {
   if (output.text && !output.sheets) return {output.text(job, format), {}};
   if (output.has && !output.has(job.derived)) return problem(job, output.none);
+  if (output.pieceByPiece && job.piece && !job.derived.knit.piece(*job.piece))
+    return problem(job, "chart.noPiece",
+                   {textParam("piece", job.wording.phrases.say(
+                                           "piece." + std::string(pieceKey(*job.piece))))});
   if (output.text && format == FileFormat::Html) return {output.text(job, format), {}};
   if (format == FileFormat::Dxf)
     return {pictureAsDxf(output.pages(job, false).front()(kTrueLettersMm / 10)), {}};
@@ -291,6 +313,14 @@ std::vector<OutputFile> everyOutput(const Derived& derived, bool draws) {
       if (draws || !info(format).drawn)
         files.push_back(
             {&output, format, std::string(output.key) + std::string(info(format).ending)});
+    if (!output.pieceByPiece) continue;
+    for (const KnitPiece& piece : derived.knit.pieces)
+      for (const FileFormat format : {FileFormat::Svg, FileFormat::Png})
+        if (draws || !info(format).drawn)
+          files.push_back({&output, format,
+                           std::string(output.key) + "-" + std::string(pieceKey(piece.id)) +
+                               std::string(info(format).ending),
+                           piece.id});
   }
   return files;
 }

@@ -24,10 +24,11 @@ struct FormatInfo {
 // What is taken out, and how. What is made of it refers to the same `derived` and phrases.
 struct OutputJob {
   const Derived& derived;
-  Wording wording;           // terms, unit, phrases
-  ExportOptions page{};      // of pictures
-  WornPictureOptions worn{}; // of the picture worn
-  std::string date{};        // in the title block of a sheet; empty: none is told
+  Wording wording;                // terms, unit, phrases
+  ExportOptions page{};           // of pictures
+  WornPictureOptions worn{};      // of the picture worn
+  std::string date{};             // in the title block of a sheet; empty: none is told
+  std::optional<PieceId> piece{}; // of an output that is made piece by piece: this one alone
 };
 [[nodiscard]] std::string today(); // ISO 8601, by the local clock
 
@@ -53,9 +54,10 @@ struct OutputInfo {
   std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
   std::vector<Sheet> (*sheets)(const OutputJob& job, const Vec2& size) = nullptr;
   std::optional<Image> (*image)(const OutputJob& job) = nullptr;
-  bool toScale = true; // of pages: false fills a sheet
-  bool tiled = false;  // of pages: at true size over as many sheets as it takes
-  bool inMenu = true;  // phrases "output.<key>.export"; ".menu", ".name" but for the schematic
+  bool pieceByPiece = false; // of pages: a file a piece can be made as well
+  bool toScale = true;       // of pages: false fills a sheet
+  bool tiled = false;        // of pages: at true size over as many sheets as it takes
+  bool inMenu = true; // phrases "output.<key>.export"; ".menu", ".name" but for the schematic
   // Whether this garment has it (all have, where there is none); else the phrase `none` says why.
   bool (*has)(const Derived& derived) = nullptr;
   std::string_view none{};
@@ -73,7 +75,8 @@ struct OutputInfo {
 struct OutputFile {
   const OutputInfo* output = nullptr;
   FileFormat format{};
-  std::string name{}; // "schematic.svg"
+  std::string name{};             // "schematic.svg", "chart-back.png"
+  std::optional<PieceId> piece{}; // of this one alone
 };
 // `draws`: there is a drawer.
 [[nodiscard]] std::vector<OutputFile> everyOutput(const Derived& derived, bool draws);
@@ -101,9 +104,9 @@ public:
 [[nodiscard]] std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job,
                                           FileFormat format);
 
-// One of its pages on a printer's page of `size` mm, upright as that is.
-[[nodiscard]] Sheet printedSheet(const OutputInfo& output, const OutputJob& job,
-                                 const PictureMaker& make, const Vec2& size);
+// Its pages on a printer's pages of `size` mm, upright as they are.
+[[nodiscard]] std::vector<Sheet> printedSheets(const OutputInfo& output, const OutputJob& job,
+                                               const Vec2& size);
 
 // Without a drawer what has to be drawn is a problem.
 [[nodiscard]] FileBytes makeOutput(const OutputInfo& output, const OutputJob& job,

@@ -76,4 +76,11 @@ bool canWriteOut(const RibStitch& rib, const RibEnds& ends, int stitches) {
   return over >= 0 && over % rib.multiple == 0;
 }
 
+bool showsPurl(const RibStitch& rib, const RibEnds& ends, int stitches, int fromRight,
+               bool rightSide) {
+  if (rib.kind == RibKind::Seed) return (fromRight % 2 == 0) != rightSide;
+  const int within = fromRight - ends.start;
+  return within >= 0 && fromRight < stitches - ends.end && within % rib.multiple < rib.purl;
+}
+
 } // namespace scye

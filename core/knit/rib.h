@@ -51,4 +51,9 @@ struct RibEnds {
 // repeats between them.
 [[nodiscard]] bool canWriteOut(const RibStitch& rib, const RibEnds& ends, int stitches);
 
+// Of a row that can be written out: whether the stitch so many from its right edge, counted from 0,
+// shows its purl face where the piece is seen from its right side.
+[[nodiscard]] bool showsPurl(const RibStitch& rib, const RibEnds& ends, int stitches, int fromRight,
+                             bool rightSide);
+
 } // namespace scye

@@ -28,10 +28,13 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   const ChartGrid& grid = chart.grid;
   std::vector<Span> columns, rows;
   if (folds(options.fold, grid.columns, kFoldColumns))
-    columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept);
+    columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept, std::max(2, piece.rib.multiple));
   if (folds(options.fold, grid.rows, kFoldRows))
     rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded),
-                  kKept);
+                  kKept, 2);
+  // They change neither which columns are alike nor which rows are even.
+  for (const ChartMark& mark : purlMarks(piece, grid))
+    chart.grid.marks.push_back(mark);
   chart.columns = ChartAxis(grid.columns, m.width, std::move(columns), 2 * m.text);
   chart.rows = ChartAxis(grid.rows, m.height, std::move(rows), 2 * m.text);
 
@@ -40,6 +43,7 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   group.title = phrases.say("piece." + group.id);
   group.piece = piece.id;
   if (grid.rows > 0) {
+    drawRowLabels(group, grid, chart.columns, chart.rows, m, phrases);
     drawCells(group, grid, chart.columns, chart.rows, m, phrases);
     drawChartText(group, piece, grid, chart.columns, chart.rows, m, phrases);
   }
@@ -53,6 +57,7 @@ Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phras
   }
   chart.picture.title = group.title;
   chart.picture.textHeight = m.text;
+  chart.picture.detail = std::min(m.width, m.height);
   chart.picture.groups.push_back(std::move(group));
   return chart;
 }
@@ -94,6 +99,7 @@ Picture garmentCharts(const KnitGarment& garment, const Phrases& phrases,
   Picture picture;
   picture.title = phrases.say("chart.title");
   picture.textHeight = m.text;
+  picture.detail = std::min(m.width, m.height);
   SymbolsUsed used{};
   double top = 0, widest = 0;
   for (const KnitPiece& piece : garment.pieces) {

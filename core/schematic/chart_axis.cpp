@@ -43,10 +43,10 @@ std::optional<int> ChartAxis::itemAt(double position) const {
   return int(std::upper_bound(at_.begin(), at_.end(), position) - at_.begin()) - 1;
 }
 
-std::vector<Span> cutsIn(const std::vector<Span>& runs, int keep) {
+std::vector<Span> cutsIn(const std::vector<Span>& runs, int keep, int repeat) {
   std::vector<Span> cuts;
   for (const Span& run : runs) {
-    const int out = (run.size() - 2 * keep) / 2 * 2;
+    const int out = (run.size() - 2 * keep) / repeat * repeat;
     if (out > 0) cuts.push_back({run.from + keep, run.from + keep + out});
   }
   return cuts;

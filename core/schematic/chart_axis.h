@@ -30,8 +30,8 @@ private:
   std::vector<Span> cuts_;
 };
 
-// The middle of each run is left out, `keep` items stay on either side; an even number goes, so
-// that right-side and wrong-side rows go on alternating.
-[[nodiscard]] std::vector<Span> cutsIn(const std::vector<Span>& runs, int keep);
+// The middle of each run is left out, `keep` items stay on either side; a multiple of `repeat`
+// goes, so that right-side and wrong-side rows go on alternating, and so do the columns of a rib.
+[[nodiscard]] std::vector<Span> cutsIn(const std::vector<Span>& runs, int keep, int repeat);
 
 } // namespace scye

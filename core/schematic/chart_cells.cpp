@@ -6,10 +6,13 @@
 namespace scye {
 namespace {
 
+constexpr double kNoStitchStep = 0.55; // letters' heights from line to line, across
+
 class CellDrawer {
 public:
-  CellDrawer(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows)
-      : group_(group), grid_(grid), x_(columns), y_(rows) {
+  CellDrawer(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows,
+             double text)
+      : group_(group), grid_(grid), x_(columns), y_(rows), text_(text) {
     spans_.resize(std::size_t(grid.rows));
     for (const ChartLine& l : grid.lines)
       spans_[l.row - 1][l.section == SectionId::Left ? 1 : 0] = l.cells;
@@ -17,7 +20,10 @@ public:
 
   void run() {
     const Path shape = outline();
-    fill({{0, 0}, {x_.end(), 0}, {x_.end(), y_.end()}, {0, y_.end()}, {0, 0}}, Role::NoStitch);
+    Box all;
+    all.add(Vec2(0, 0));
+    all.add(Vec2(x_.end(), y_.end()));
+    drawNoStitch(group_, all, text_);
     group_.strokes.push_back({shape, Role::Fabric, true});
     for (const bool ten : {false, true}) {
       for (int row = 0; row <= grid_.rows; ++row)
@@ -29,7 +35,7 @@ public:
     }
     for (const ChartMark& m : grid_.marks)
       for (int c = m.columns.from; c < m.columns.to; ++c)
-        if (!x_.cutAt(c)) {
+        if (!x_.cutAt(c) && !y_.cutAt(m.row - 1)) {
           Box cell;
           cell.add(Vec2(x_.at(c), y_.at(m.row - 1)));
           cell.add(Vec2(x_.at(c + 1), y_.at(m.row)));
@@ -41,9 +47,6 @@ public:
 private:
   using RowSpans = std::array<Span, 2>;
 
-  void fill(const std::vector<Vec2>& points, Role role) {
-    group_.strokes.push_back({Path::polyline(points), role, true});
-  }
   void line(const Vec2& a, const Vec2& b, Role role) {
     group_.strokes.push_back({Path::polyline({a, b}), role, false});
   }
@@ -122,6 +125,7 @@ private:
   Group& group_;
   const ChartGrid& grid_;
   const ChartAxis &x_, &y_;
+  double text_;
   std::vector<RowSpans> spans_; // by row: body or right side, left side
 };
 
@@ -159,6 +163,9 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
                 const ChartMetrics& m, const Phrases& phrases) {
   const double tooth = 0.18 * m.text;
   Dimensions words(group, m.text);
+  Box labels; // of the rows
+  for (const Label& l : group.labels)
+    labels.add(labelBox(l));
   const auto label = [&](const std::vector<Vec2>& places, std::string text, double angle) {
     words.label({{}, std::move(text), Role::Note, m.text, Anchor::Middle, angle}, places);
   };
@@ -183,9 +190,8 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     const std::string text = phrases.say("chart.alike", {numberParam("stitches", cut.size())});
     const double half = 0.5 * textWidth(text, m.text);
     const bool inside = 2 * half <= y.end();
-    const double numbers = textWidth(std::to_string(grid.rows), m.text) + 2 * m.text;
     label({{inside ? 0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text
-                   : x.at(x.drawn().front().from) - numbers,
+                   : std::min(0.0, labels.low.x()) - m.text,
             std::max(half, std::min(0.5 * (y.at(s.from) + y.at(s.to)), y.end() - half))}},
           text, 90);
   }
@@ -214,15 +220,23 @@ void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const C
     // Letters too large for any of these: beyond the numbers on the right.
     const double half = 0.5 * textWidth(text, m.text);
     std::erase_if(places, [&](const Vec2& at) { return at.x() < half || at.x() + half > x.end(); });
-    const double numbers =
-        textWidth(std::to_string(grid.rows), m.text) +
-        textWidth(phrases.say("chart.count", {numberParam("stitches", 888)}), m.text) + 2 * m.text;
-    places.push_back({x.end() + numbers + half, baseline});
+    places.push_back({std::max(x.end(), labels.high.x()) + m.text + half, baseline});
     label(places, text, 0);
   }
 }
 
 } // namespace
+
+void drawNoStitch(Group& group, const Box& box, double textHeight) {
+  const double step = kNoStitchStep * textHeight, rise = box.size().y();
+  for (double x = box.low.x() - rise + 0.5 * step; x < box.high.x(); x += step) {
+    const double from = std::max(x, box.low.x()), to = std::min(x + rise, box.high.x());
+    if (from < to)
+      group.strokes.push_back(
+          {Path::polyline({{from, box.low.y() + from - x}, {to, box.low.y() + to - x}}),
+           Role::NoStitch, false});
+  }
+}
 
 void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
   const auto at = [&](double u, double v) {
@@ -230,6 +244,9 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
   };
   Path path;
   switch (symbol) {
+  case ChartSymbol::Purl:
+    path = Path::polyline({at(0.2, 0.5), at(0.8, 0.5)});
+    break;
   case ChartSymbol::LeansRight:
     path = Path::polyline({at(0.2, 0.15), at(0.8, 0.85)});
     break;
@@ -263,7 +280,7 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
 
 void drawCells(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows,
                const ChartMetrics& metrics, const Phrases& phrases) {
-  CellDrawer(group, grid, columns, rows).run();
+  CellDrawer(group, grid, columns, rows, metrics.text).run();
   drawBreaks(group, grid, columns, rows, metrics, phrases);
 }
 

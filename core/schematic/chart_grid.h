@@ -22,10 +22,12 @@ struct Span {
 };
 
 // The marks of the Craft Yarn Council's published knit chart symbols, from memory: an empty cell
-// (knit on RS, purl on WS), a stroke leaning right (k2tog) or left (ssk), M, an arc (bind off),
-// grey (no stitch). Of our own: a hook open to where the work goes on (the turn of a short row, in
-// the last cell that is worked), and a closed arc over each stitch of a buttonhole.
+// (knit on RS, purl on WS), a level bar (purl on RS, knit on WS), a stroke leaning right (k2tog) or
+// left (ssk), M, an arc (bind off), grey (no stitch). Of our own: a hook open to where the work
+// goes on (the turn of a short row, in the last cell that is worked), and a closed arc over each
+// stitch of a buttonhole.
 enum class ChartSymbol : std::uint8_t {
+  Purl,
   LeansRight,
   LeansLeft,
   MakeOne,

@@ -6,16 +6,19 @@
 namespace scye {
 namespace {
 
+constexpr double kLegendCell = 1.6; // letters' heights
+
 class TextWriter {
 public:
   TextWriter(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
              const ChartAxis& rows, const ChartMetrics& m, const Phrases& phrases)
       : group_(group), piece_(piece), grid_(grid), x_(columns), y_(rows), phrases_(phrases),
-        h_(m.text), numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {}
+        h_(m.text), numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {
+    for (const Label& l : group.labels)
+      beyond_ = std::min(beyond_, labelBox(l).low.x());
+  }
 
   void run() {
-    rowNumbers();
-    counts();
     hem();
     stitchNumbers();
     const double top = y_.end() + 1.2 * h_;
@@ -28,62 +31,6 @@ private:
     group_.labels.push_back({at, std::move(text), role, height > 0 ? height : h_, anchor, 0});
   }
   [[nodiscard]] double baseline(int row) const { return y_.middle(row - 1) - 0.36 * h_; }
-
-  // Of the rows that want a label in one column those that have room, the first ones before the
-  // others.
-  [[nodiscard]] std::vector<int> withRoom(const std::vector<int>& rows) const {
-    std::vector<int> taken;
-    for (const int row : rows)
-      if (std::none_of(taken.begin(), taken.end(), [&](int other) {
-            return std::abs(y_.middle(row - 1) - y_.middle(other - 1)) < 1.06 * h_;
-          }))
-        taken.push_back(row);
-    return taken;
-  }
-
-  void rowNumbers() {
-    std::vector<char> busy(std::size_t(grid_.rows) + 1, 0);
-    for (const ChartLine& l : grid_.lines)
-      busy[l.row] |= !l.told->acts.empty();
-    for (const bool rightSide : {true, false}) {
-      std::vector<int> rows;
-      for (const bool first : {true, false})
-        for (int row = rightSide ? 1 : 2; row <= grid_.rows; row += 2)
-          if (bool(busy[row]) == first && !y_.cutAt(row - 1)) rows.push_back(row);
-      for (const int row : withRoom(rows))
-        label({rightSide ? x_.end() + 0.4 * h_ : -0.4 * h_, baseline(row)}, std::to_string(row),
-              Role::Note, rightSide ? Anchor::Start : Anchor::End);
-    }
-  }
-
-  // Beside the row numbers, the left side of a neck on the left; of two rows that are too near to
-  // one another the later one.
-  void counts() {
-    for (const bool left : {false, true}) {
-      std::vector<std::pair<int, int>> changed; // row, stitches
-      SectionId section = SectionId::Body;
-      int before = grid_.castOn.size();
-      for (const ChartLine& l : grid_.lines) {
-        const int n = l.kept.size();
-        const bool starts = l.section != section;
-        section = l.section;
-        if (n > 0 && (starts || n != before) && (section == SectionId::Left) == left)
-          changed.emplace_back(l.row, n);
-        before = n;
-      }
-      std::sort(changed.rbegin(), changed.rend());
-      std::vector<int> rows;
-      for (const auto& [row, n] : changed)
-        rows.push_back(row);
-      const std::vector<int> shown = withRoom(rows);
-      const double out = 1.4 * h_ + numberWidth_;
-      for (const auto& [row, n] : changed)
-        if (std::find(shown.begin(), shown.end(), row) != shown.end())
-          label({left ? -out : x_.end() + out, baseline(row)},
-                phrases_.say("chart.count", {numberParam("stitches", n)}), Role::Measure,
-                left ? Anchor::End : Anchor::Start);
-    }
-  }
 
   // Rib, or a facing up to its fold.
   void hem() {
@@ -103,7 +50,7 @@ private:
     Dimensions(group_, h_)
         .label(
             {{}, phrases_.say(key, {numberParam("rows", rows)}), Role::Note, h_, Anchor::Start, 90},
-            {{x - 0.4 * h_, 0}, {beyondCounts(), 0}});
+            {{x - 0.4 * h_, 0}, {beyondLabels(), 0}});
   }
 
   // Across the row that is purled, from its edge to the word.
@@ -115,13 +62,13 @@ private:
         {Path::polyline({{x, y}, {x_.at(lines.back()->cells.to), y}}), Role::Measure, false});
     Dimensions(group_, h_)
         .label({{}, phrases_.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
-               {{x - 0.4 * h_, baseline(row)}, {beyondCounts(), baseline(row)}});
+               {{x - 0.4 * h_, baseline(row)},
+                {beyondLabels(), baseline(row)},
+                {beyondLabels() - 1.8 * h_, baseline(row)}});
   }
 
   [[nodiscard]] double bracketAt() const { return -1.0 * h_ - numberWidth_; }
-  [[nodiscard]] double beyondCounts() const {
-    return bracketAt() - 0.8 * h_ - textWidth("888 sts", h_);
-  }
+  [[nodiscard]] double beyondLabels() const { return std::min(bracketAt(), beyond_) - 0.8 * h_; }
 
   void stitchNumbers() {
     double free = 1e300; // what lies to the left of it has room
@@ -146,6 +93,7 @@ private:
   const ChartAxis &x_, &y_;
   const Phrases& phrases_;
   double h_, numberWidth_;
+  double beyond_ = 0; // left end of the labels that are there
 };
 
 } // namespace
@@ -161,29 +109,34 @@ Group chartLegend(const SymbolsUsed& used, const ChartMetrics& m, const Vec2& co
   Group group;
   group.id = "legend";
   group.title = phrases.say("chart.legend");
-  double x = corner.x(), y = corner.y() - m.height;
+  // As large as a cell, or as its letters ask for: 4 mm beside letters of 2.5.
+  const double wideCell = std::max(m.width, kLegendCell * m.text);
+  const double tallCell = std::max(m.height, kLegendCell * m.text);
+  double x = corner.x(), y = corner.y() - tallCell;
   const auto entry = [&](const char* key, Role face, std::optional<ChartSymbol> symbol) {
     const std::string text = phrases.say(key);
-    const double wide = m.width + 0.5 * m.text + textWidth(text, m.text);
-    if (x > corner.x() && x + wide > corner.x() + width)
-      x = corner.x(), y -= 1.7 * std::max(m.height, m.text);
+    const double wide = wideCell + 0.5 * m.text + textWidth(text, m.text);
+    if (x > corner.x() && x + wide > corner.x() + width) x = corner.x(), y -= 1.4 * tallCell;
     Box cell;
     cell.add(Vec2(x, y));
-    cell.add(Vec2(x + m.width, y + m.height));
+    cell.add(Vec2(x + wideCell, y + tallCell));
     const Path frame =
         Path::polyline({cell.low, {cell.high.x(), y}, cell.high, {x, cell.high.y()}, cell.low});
-    group.strokes.push_back({frame, face, true});
+    if (face == Role::NoStitch)
+      drawNoStitch(group, cell, m.text);
+    else
+      group.strokes.push_back({frame, face, true});
     group.strokes.push_back({frame, Role::TenCells, false});
     if (symbol) drawSymbol(group, *symbol, cell);
-    group.labels.push_back({Vec2(cell.high.x() + 0.5 * m.text, y + 0.5 * m.height - 0.36 * m.text),
+    group.labels.push_back({Vec2(cell.high.x() + 0.5 * m.text, y + 0.5 * tallCell - 0.36 * m.text),
                             text, Role::Note, m.text, Anchor::Start, 0});
     x += wide + 1.2 * m.text;
   };
   entry("chart.symbol.knit", Role::Fabric, {});
   static constexpr std::array<const char*, kChartSymbols> kKeys{
-      "chart.symbol.leansRight", "chart.symbol.leansLeft", "chart.symbol.makeOne",
-      "chart.symbol.bindOff",    "chart.symbol.turnRight", "chart.symbol.turnLeft",
-      "chart.symbol.buttonhole"};
+      "chart.symbol.purl",     "chart.symbol.leansRight", "chart.symbol.leansLeft",
+      "chart.symbol.makeOne",  "chart.symbol.bindOff",    "chart.symbol.turnRight",
+      "chart.symbol.turnLeft", "chart.symbol.buttonhole"};
   for (int s = 0; s < kChartSymbols; ++s)
     if (used[s]) entry(kKeys[s], Role::Fabric, ChartSymbol(s));
   entry("chart.symbol.none", Role::NoStitch, {});

@@ -72,15 +72,20 @@ Inks inksFor(const Colour& ground, const Colour& ink, bool dark) {
   set(Role::Ease, mixed(ground, lead, 0.45));
   set(Role::Short, legible(kVermilion, c[Role::Fabric]));
   set(Role::Notch, mixed(ground, ink, 0.78));
-  set(Role::Cell, mixed(ground, ink, 0.32));
+  set(Role::Cell, mixed(ground, ink, 0.45));
   set(Role::TenCells, mixed(ground, ink, 0.75));
   set(Role::Symbol, ink);
-  set(Role::NoStitch, mixed(ground, ink, 0.14));
+  set(Role::NoStitch, mixed(ground, ink, 0.5));
   return c;
 }
 
 Inks paperInks() {
-  return inksFor(kWhite, colour8(0x1c, 0x1c, 0x1c), false);
+  Inks inks = inksFor(kWhite, colour8(0x1c, 0x1c, 0x1c), false);
+  // A laser printer makes dots of every tint: fine lines would break up, and faces look dirty.
+  for (const Role role : {Role::Cell, Role::TenCells, Role::Symbol, Role::NoStitch})
+    inks.colour[std::size_t(role)] = kBlack;
+  inks.colour[std::size_t(Role::Fabric)] = kWhite;
+  return inks;
 }
 
 Pen penOf(Role role) {
@@ -98,7 +103,9 @@ Pen penOf(Role role) {
   case Role::Cap:
     return {2.4};
   case Role::Cell:
-    return {0.7};
+    return {0.5};
+  case Role::NoStitch:
+    return {0.4};
   case Role::TenCells:
     return {1.3};
   case Role::Symbol:
@@ -114,7 +121,6 @@ Pen penOf(Role role) {
   case Role::Note:
   case Role::Pair:
   case Role::Ease:
-  case Role::NoStitch:
     break;
   }
   return {};

@@ -36,6 +36,9 @@ struct ExportOptions {
 // on the paper is known, so that letters are readable there.
 using PictureMaker = std::function<Picture(double textHeight)>;
 
+// A cell of a chart that a finger and an eye still keep to (common practice).
+inline constexpr double kLeastDetailMm = 2.5;
+
 // Of a page: its margin, a pen, the letters of a page of true size.
 inline constexpr double kMarginMm = 12, kPenMm = 0.25, kTrueLettersMm = 6;
 

@@ -33,7 +33,7 @@ enum class Role : std::uint8_t {
   Cell,     // lines between the cells of a chart
   TenCells, // every tenth of them, and breaks
   Symbol,
-  NoStitch,
+  NoStitch, // fine lines over what is no cell of a chart
 };
 inline constexpr int kRoleCount = int(Role::NoStitch) + 1;
 
@@ -75,6 +75,7 @@ struct Picture {
   std::string title;
   std::vector<Group> groups;
   double textHeight = 0.5;
+  double detail = 0; // cm: what must not come out smaller than kLeastDetailMm on paper; 0: nothing
   [[nodiscard]] Box box() const;
 };
 

@@ -99,17 +99,18 @@ void moveAndScale(Group& g, double factor, const Vec2& by) {
     h.box.low = mapped(h.box.low), h.box.high = mapped(h.box.high);
 }
 
-// Tiles of one drawing, by columns from the left and rows from the top: "back A1".
+// Tiles of one drawing at 1 : oneTo, by columns from the left and rows from the top: "back A1".
 class Tiles {
 public:
-  Tiles(Picture picture, const Vec2& sheet) : picture_(std::move(picture)), box_(picture_.box()) {
+  Tiles(Picture picture, const Vec2& sheet, bool mayTurn, double oneTo)
+      : picture_(std::move(picture)), box_(picture_.box()), oneTo_(oneTo) {
     const auto count = [&](const Vec2& paper) {
       const Vec2 step = stepOf(paper);
       return Eigen::Array2i(std::max(1, int(std::ceil((box_.size().x() - 1e-9) / step.x()))),
                             std::max(1, int(std::ceil((box_.size().y() - 1e-9) / step.y()))));
     };
     const Vec2 across(sheet.y(), sheet.x());
-    const bool turned = count(across).prod() < count(sheet).prod();
+    const bool turned = mayTurn && count(across).prod() < count(sheet).prod();
     paper_ = turned ? across : sheet;
     counts_ = count(paper_);
   }
@@ -135,16 +136,16 @@ public:
     Sheet s;
     s.picture = picture_;
     s.size = paper_;
+    s.oneTo = oneTo_;
     s.clipped = true;
-    const Box mine = own(column, row);
-    constexpr double shared = kOverlapMm / 20; // half on each side of a joint, cm
-    s.seen = mine;
-    s.seen.low -= Vec2(shared, shared);
-    s.seen.high += Vec2(shared, shared);
+    s.seen = own(column, row);
+    const Vec2 mine = s.seen.size() / oneTo_;  // cm of paper
+    constexpr double shared = kOverlapMm / 20; // half on each side of a joint, cm of paper
+    s.seen.low -= Vec2::Constant(shared * oneTo_);
+    s.seen.high += Vec2::Constant(shared * oneTo_);
     s.corner = {kMarginMm, kMarginMm};
-    const Vec2 low(kMarginMm / 10 + shared,
-                   paper_.y() / 10 - kMarginMm / 10 - shared - mine.size().y());
-    const Vec2 high = low + mine.size();
+    const Vec2 low(kMarginMm / 10 + shared, paper_.y() / 10 - kMarginMm / 10 - shared - mine.y());
+    const Vec2 high = low + mine;
     Group edges = group("joints");
     edges.strokes.push_back({rectangle(low, high), Role::Guide, false});
     s.marks.groups.push_back(std::move(edges));
@@ -158,23 +159,51 @@ public:
             ? here
             : phrases.say("chart.titled",
                           {textParam("design", options.block.title), textParam("picture", here)});
-    s.marks.groups.push_back(
-        titleBlock(paper_, options.block, title, scaleText(1, phrases), phrases));
+    s.marks.groups.push_back(titleBlock(
+        paper_, options.block, title, options.toScale ? scaleText(oneTo_, phrases) : "", phrases));
     return s;
   }
 
 private:
   // cm of the drawing from joint to joint.
-  static Vec2 stepOf(const Vec2& paper) {
-    return (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
+  [[nodiscard]] Vec2 stepOf(const Vec2& paper) const {
+    return oneTo_ *
+           (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
            10;
   }
 
   Picture picture_;
   Box box_;
+  double oneTo_;
   Vec2 paper_;
   Eigen::Array2i counts_;
 };
+
+// Words or a square for the map's sheet, and how high they are with the room above them, cm.
+double howToJoin(Sheet& s, const Vec2& at, double letters, const Phrases& phrases) {
+  Group words = group("joining");
+  words.labels.push_back(
+      {at + Vec2(0, 0.4), phrases.say("sheet.join"), Role::Caption, letters, Anchor::Start, 0});
+  s.marks.groups.push_back(std::move(words));
+  return 2;
+}
+
+double testSquare(Sheet& s, const Vec2& at, double letters, const Phrases& phrases) {
+  Group square = group("square");
+  square.strokes.push_back({rectangle(at, at + Vec2::Constant(kSquareCm)), Role::Outline, false});
+  for (int line = 0; line < 3; ++line)
+    square.labels.push_back({at + Vec2(kSquareCm + 0.5, kSquareCm - 0.6 - 0.55 * line),
+                             phrases.say("sheet.square" + std::to_string(line + 1)), Role::Caption,
+                             letters, Anchor::Start, 0});
+  s.marks.groups.push_back(std::move(square));
+  return kSquareCm + 1.5;
+}
+
+// What of a drawing is still seen on the map: its shape, not its cells.
+bool onMap(const Stroke& stroke) {
+  constexpr Role kFine[] = {Role::Cell, Role::TenCells, Role::Symbol, Role::NoStitch};
+  return std::find(std::begin(kFine), std::end(kFine), stroke.role) == std::end(kFine);
+}
 
 // The square, and above it every drawing with its tiles and their names.
 Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOptions& options,
@@ -182,21 +211,11 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
   Sheet s;
   s.size = paper;
   const double left = kMarginMm / 10, low = (kMarginMm + kBlockMm) / 10 + 0.8;
-  Group square = group("square");
-  square.strokes.push_back(
-      {rectangle({left, low}, {left + kSquareCm, low + kSquareCm}), Role::Outline, false});
   const double letters = 0.3;
-  for (int line = 0; line < 3; ++line)
-    square.labels.push_back({{left + kSquareCm + 0.5, low + kSquareCm - 0.6 - 0.55 * line},
-                             phrases.say("sheet.square" + std::to_string(line + 1)),
-                             Role::Caption,
-                             letters,
-                             Anchor::Start,
-                             0});
-  s.marks.groups.push_back(std::move(square));
-
-  // As high as the room above the square, and all together as wide as the sheet.
-  const double base = low + kSquareCm + 1.5, high = paper.y() / 10 - left - 0.8;
+  const double base = low + (options.toScale ? testSquare(s, {left, low}, letters, phrases)
+                                             : howToJoin(s, {left, low}, letters, phrases));
+  // As high as the room above, and all together as wide as the sheet.
+  const double high = paper.y() / 10 - left - 0.8;
   double wide = 1e-3, tall = 1e-3;
   for (const Tiles& t : all) {
     const Box last = t.own(t.columns() - 1, t.rows() - 1), first = t.own(0, 0);
@@ -211,6 +230,7 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
     const Vec2 by(x - factor * first.low.x(), base - factor * last.low.y());
     for (Group g : t.picture().groups) {
       g.labels.clear();
+      std::erase_if(g.strokes, [](const Stroke& stroke) { return !onMap(stroke); });
       moveAndScale(g, factor, by);
       s.marks.groups.push_back(std::move(g));
     }
@@ -238,6 +258,78 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
   return s;
 }
 
+void append(std::vector<Sheet>& sheets, const Tiles& tiles, const ExportOptions& options,
+            const Phrases& phrases) {
+  for (int row = 0; row < tiles.rows(); ++row)
+    for (int column = 0; column < tiles.columns(); ++column)
+      sheets.push_back(tiles.sheet(column, row, options, phrases));
+}
+
+// 1 : n at which its details are as small as they may be.
+double leastScale(const Picture& picture) {
+  return 10 * picture.detail / kLeastDetailMm;
+}
+
+std::string scaleOf(const Sheet& sheet, const ExportOptions& options, const Phrases& phrases) {
+  return options.toScale ? scaleText(sheet.oneTo, phrases) : std::string();
+}
+
+// A picture on a sheet, at the largest of the usual scales at which there is room for it.
+class Fitting {
+public:
+  Fitting(const PictureMaker& make, const Vec2& size, bool mayTurn, const ExportOptions& options,
+          const Phrases& phrases)
+      : make_(make), size_(size), mayTurn_(mayTurn), options_(options), phrases_(phrases) {}
+
+  // Where there is none at the smallest either, so it is. `legibly`: nothing, where its details
+  // would come out too small before there is room.
+  std::optional<Sheet> run(bool legibly) {
+    for (const double n : scales()) {
+      const bool there = fits(n);
+      if (legibly && sheet_.picture.detail > 0 && n > leastScale(sheet_.picture)) {
+        if (!fits(leastScale(sheet_.picture))) return std::nullopt;
+        break;
+      }
+      if (there) break;
+    }
+    sheet_.marks.groups.push_back(titleBlock(sheet_.size, options_.block, sheet_.picture.title,
+                                             scaleOf(sheet_, options_, phrases_), phrases_));
+    return std::move(sheet_);
+  }
+
+private:
+  [[nodiscard]] std::vector<double> scales() const {
+    if (options_.toScale) return {std::begin(kScales), std::end(kScales)};
+    std::vector<double> fine;
+    for (double n = 1; n < kSmallest; n *= kFinely)
+      fine.push_back(n);
+    return fine;
+  }
+
+  bool fits(double n) {
+    sheet_.picture = make_(kLettersMm / 10 * n);
+    sheet_.oneTo = n;
+    sheet_.seen = sheet_.picture.box();
+    const Vec2 box = 10 / n * sheet_.seen.size();
+    for (const bool turned : {false, true}) {
+      if (turned && !mayTurn_) break;
+      sheet_.size = turned ? Vec2(size_.y(), size_.x()) : size_;
+      const Vec2 room = sheet_.size - Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
+      sheet_.corner = {(sheet_.size.x() - box.x()) / 2, kMarginMm + (room.y() - box.y()) / 2};
+      if ((box.array() <= room.array()).all()) return true;
+    }
+    sheet_.size = size_;
+    return false;
+  }
+
+  const PictureMaker& make_;
+  Vec2 size_;
+  bool mayTurn_;
+  const ExportOptions& options_;
+  const Phrases& phrases_;
+  Sheet sheet_;
+};
+
 } // namespace
 
 Vec2 sheetSize(Paper paper) {
@@ -255,37 +347,41 @@ Sheet trueSheet(const PictureMaker& make) {
 
 Sheet fittedSheet(const PictureMaker& make, const Vec2& size, bool mayTurn,
                   const ExportOptions& options, const Phrases& phrases) {
-  std::vector<double> scales(std::begin(kScales), std::end(kScales));
-  if (!options.toScale) {
-    scales.clear();
-    for (double n = 1; n < kSmallest; n *= kFinely)
-      scales.push_back(n);
-  }
-  Sheet s;
-  const auto fits = [&](double n) {
-    s.picture = make(kLettersMm / 10 * n);
-    s.oneTo = n;
-    s.seen = s.picture.box();
-    const Vec2 box = 10 / n * s.seen.size();
-    for (const bool turned : {false, true}) {
-      if (turned && !mayTurn) break;
-      s.size = turned ? Vec2(size.y(), size.x()) : size;
-      const Vec2 room = s.size - Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
-      s.corner = {(s.size.x() - box.x()) / 2, kMarginMm + (room.y() - box.y()) / 2};
-      if ((box.array() <= room.array()).all()) return true;
-    }
-    s.size = size;
-    return false;
-  };
-  (void)std::any_of(scales.begin(), scales.end(), fits);
-  s.marks.groups.push_back(titleBlock(s.size, options.block, s.picture.title,
-                                      options.toScale ? scaleText(s.oneTo, phrases) : "", phrases));
-  return s;
+  return *Fitting(make, size, mayTurn, options, phrases).run(false);
 }
 
 Sheet sheetFor(const PictureMaker& make, const ExportOptions& options, const Phrases& phrases) {
   if (options.paper == Paper::TrueSize) return trueSheet(make);
-  return fittedSheet(make, sheetSize(options.paper), true, options, phrases);
+  auto fitted = Fitting(make, sheetSize(options.paper), true, options, phrases).run(true);
+  if (fitted) return *std::move(fitted);
+  Sheet s;
+  s.oneTo = leastScale(make(kLettersMm / 10));
+  s.picture = make(kLettersMm / 10 * s.oneTo);
+  s.seen = s.picture.box();
+  s.size = 10 / s.oneTo * s.seen.size() + Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
+  s.corner = {kMarginMm, kMarginMm};
+  s.marks.groups.push_back(
+      titleBlock(s.size, options.block, s.picture.title, scaleOf(s, options, phrases), phrases));
+  return s;
+}
+
+std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings, const Vec2& size,
+                                 bool mayTurn, const ExportOptions& options,
+                                 const Phrases& phrases) {
+  std::vector<Sheet> sheets;
+  std::vector<Tiles> all;
+  for (const PictureMaker& make : drawings) {
+    if (auto sheet = Fitting(make, size, mayTurn, options, phrases).run(true)) {
+      sheets.push_back(*std::move(sheet));
+      continue;
+    }
+    const double oneTo = leastScale(make(kLettersMm / 10));
+    const Tiles tiles(make(kLettersMm / 10 * oneTo), size, mayTurn, oneTo);
+    append(sheets, tiles, options, phrases);
+    all.push_back(tiles);
+  }
+  if (!all.empty()) sheets.insert(sheets.begin(), mapOf(all, size, options, phrases));
+  return sheets;
 }
 
 std::vector<Sheet> tiledSheets(const std::vector<PictureMaker>& drawings,
@@ -300,12 +396,10 @@ std::vector<Sheet> tiledSheets(const std::vector<PictureMaker>& drawings,
   std::vector<Tiles> all;
   for (const PictureMaker& make : drawings)
     if (Picture picture = make(kTrueLettersMm / 10); !picture.groups.empty())
-      all.emplace_back(std::move(picture), paper);
+      all.emplace_back(std::move(picture), paper, true, 1);
   sheets.push_back(mapOf(all, paper, options, phrases));
   for (const Tiles& t : all)
-    for (int row = 0; row < t.rows(); ++row)
-      for (int column = 0; column < t.columns(); ++column)
-        sheets.push_back(t.sheet(column, row, options, phrases));
+    append(sheets, t, options, phrases);
   return sheets;
 }
 

@@ -27,9 +27,18 @@ struct Sheet {
 // fits. `mayTurn`: upright or across, whichever shows the picture larger. With the title block.
 [[nodiscard]] Sheet fittedSheet(const PictureMaker& make, const Vec2& size, bool mayTurn,
                                 const ExportOptions& options, const Phrases& phrases);
-// By options.paper.
+// By options.paper. Where a detail of the picture would come out too small on it the sheet is as
+// much larger as it must be.
 [[nodiscard]] Sheet sheetFor(const PictureMaker& make, const ExportOptions& options,
                              const Phrases& phrases);
+
+// Every drawing on a sheet of `size` mm of its own, as above; one with a detail that would come out
+// too small is spread over several sheets at the scale at which it does not. A map of these comes
+// first; neighbours share kOverlapMm and have crosses as below.
+[[nodiscard]] std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings,
+                                               const Vec2& size, bool mayTurn,
+                                               const ExportOptions& options,
+                                               const Phrases& phrases);
 
 // The drawings at their true size, each over as many sheets as it needs; a map of them with a
 // square of 10 cm to check the printer by comes first. Neighbouring sheets share kOverlapMm, with

@@ -63,8 +63,17 @@ says '"value": 101.6,' inches.json
 expect 0 '' draft "$demos/pullover.scye" --schematic sheet.pdf --paper a4 --unit in
 says ' in \(([^)]* in wanted) \)\?high'
 expect 0 '' draft jacket.scye --chart chart.pdf --paper a4
-# Back, two fronts and the sleeve: a page each.
-pdfinfo chart.pdf | grep -q '^Pages: *4$' || wrong 'chart.pdf has not a page a piece'
+# Back, two fronts and the sleeve, each over several sheets; at its true size a page each.
+pdftotext chart.pdf - | grep -q 'Harbour jacket: Back B2' || wrong 'chart.pdf is not tiled'
+pdftotext chart.pdf - | grep -q '10 mm in common' || wrong 'chart.pdf has no map'
+expect 0 '' draft jacket.scye --chart chart-true.pdf
+pdfinfo chart-true.pdf | grep -q '^Pages: *4$' || wrong 'chart-true.pdf has not a page a piece'
+expect 0 '' draft jacket.scye --chart one.svg --piece sleeve
+grep -q 'id="sleeve"' one.svg || wrong 'one.svg has no sleeve'
+! grep -q 'id="back"' one.svg || wrong 'one.svg has more than the sleeve'
+expect 2 'no piece is called "hood"' draft jacket.scye --chart no.svg --piece hood
+expect 3 'this garment has no piece "Front"' draft jacket.scye --chart no.svg --piece front
+[ ! -e no.svg ] || wrong 'no.svg was written'
 pdftotext chart.pdf - | grep -q 'Harbour jacket: Sleeve' || wrong 'a page does not name its piece'
 expect 0 '' draft jacket.scye --worn worn.png --view side --arm 45 --pulls
 [ "$(head -c 4 worn.png | tail -c 3)" = PNG ] || wrong 'worn.png is no PNG'
@@ -177,7 +186,7 @@ left=$(find . -name '.*' -type f)
 # Everything into a folder, and the same design for a table of wearers.
 expect 0 '' draft jacket.scye --all everything
 for made in design.scye schematic.svg schematic.pdf schematic.png schematic.dxf template.pdf directions.html booklet.pdf chart.pdf \
-  rows.csv report.json worn.png; do
+  rows.csv report.json worn.png chart-back.svg chart-sleeve.png; do
   [ -s "everything/$made" ] || wrong "everything/$made is missing"
 done
 expect 0 '' draft everything/design.scye --report again.json

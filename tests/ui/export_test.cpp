@@ -1,6 +1,6 @@
 // Pictures as files: their sizes measured by programs that have nothing to do with ours (librsvg,
-// poppler, the bytes of the PNG itself). 100 mm of the drawing are 100.0 mm on paper, within 0.1
-// mm.
+// Qt's reader of SVG, poppler, the bytes of the PNG itself). 100 mm of the drawing are 100.0 mm on
+// paper, within 0.1 mm.
 #include "canvas/drawing_table.h"
 #include "export/export.h"
 #include "io/design_file.h"
@@ -11,6 +11,7 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
+#include <QImageReader>
 #include <QPageSize>
 #include <QPrinter>
 #include <QProcess>
@@ -92,6 +93,20 @@ TEST_F(Export, svgOpensAtTrueSize) {
                        QStringLiteral("254"), QStringLiteral("-b"), QStringLiteral("white"),
                        QStringLiteral("-o"), file("a.png"), file("a.svg")});
   EXPECT_NEAR(barLength(QImage(file("a.png")), 10), 100, kTolerance);
+
+  // A second reader, Qt's, which takes 90 dots for an inch.
+  const QString svg = QString::fromUtf8(contents(file("a.svg")));
+  const auto mm = [&](const char* side) {
+    const QRegularExpression told(
+        QStringLiteral("<svg[^>]* %1=\"([0-9.]+)mm\"").arg(QLatin1String(side)));
+    return told.match(svg).captured(1).toDouble();
+  };
+  QImageReader reader(file("a.svg"));
+  EXPECT_NEAR(reader.size().width(), mm("width") * 90 / 25.4, 1);
+  EXPECT_NEAR(reader.size().height(), mm("height") * 90 / 25.4, 1);
+  reader.setScaledSize({int(std::lround(10 * mm("width"))), int(std::lround(10 * mm("height")))});
+  reader.setBackgroundColor(Qt::white);
+  EXPECT_NEAR(barLength(reader.read(), 10), 100, kTolerance);
 }
 
 TEST_F(Export, svgHasAGroupWithIdAndTitleAPieceAndTextAsText) {
@@ -205,10 +220,11 @@ TEST_F(Export, whatIsPrintedHasTheScaleThatStandsBelowIt) {
   printer.setOutputFileName(file("printed.pdf"));
   printer.setPageSize(QPageSize(QPageSize::A4));
   const Picture picture = bar();
-  const SheetMaker onPaper = [&](const Vec2& size) {
-    return fittedSheet([&](double) { return picture; }, size, false, {}, builtinPhrases());
+  const SheetsMaker onPaper = [&](const Vec2& size) {
+    return std::vector{
+        fittedSheet([&](double) { return picture; }, size, false, {}, builtinPhrases())};
   };
-  ASSERT_FALSE(printSheets({onPaper}, printer));
+  ASSERT_FALSE(printSheets(onPaper, printer));
   const QString text =
       QString::fromUtf8(run("pdftotext", {file("printed.pdf"), QStringLiteral("-")}));
   EXPECT_TRUE(text.contains(QRegularExpression(QStringLiteral("\\b1 ?: ?1\\b"))))

@@ -169,21 +169,28 @@ std::optional<QString> exportEverything(const OutputJob& job, const QString& fol
   const auto at = [&](const std::string& name) {
     return folder + u'/' + QString::fromStdString(name);
   };
-  if (auto problem = written({designToJson(job.derived.draft.design), {}}, at("design.scye")))
+  if (auto problem = written({designToJson(job.derived.draft.design, job.derived.work), {}},
+                             at("design.scye")))
     return problem;
-  for (const OutputFile& file : everyOutput(job.derived, true)) {
-    if (job.page.goOn && !job.page.goOn(0)) return givenUp();
-    if (auto problem = written(makeOutput(*file.output, job, file.format, &drawer), at(file.name)))
+  const std::vector<OutputFile> files = everyOutput(job.derived, true);
+  for (const OutputFile& file : files) {
+    const double before = double(&file - files.data()), all = double(files.size());
+    OutputJob one = job;
+    one.piece = file.piece;
+    if (job.page.goOn)
+      one.page.goOn = [&](double share) { return job.page.goOn((before + share) / all); };
+    if (one.page.goOn && !one.page.goOn(0)) return givenUp();
+    if (auto problem = written(makeOutput(*file.output, one, file.format, &drawer), at(file.name)))
       return problem;
   }
   return std::nullopt;
 }
 
-std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets, QPrinter& printer,
-                                   const GoOn& goOn) {
-  if (sheets.empty()) return ExportText::tr("There is nothing to write.");
+std::optional<QString> printSheets(const SheetsMaker& make, QPrinter& printer, const GoOn& goOn) {
   printer.setFullPage(true);
   const QSizeF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+  const std::vector<Sheet> sheets = make({paper.width(), paper.height()});
+  if (sheets.empty()) return ExportText::tr("There is nothing to write.");
   QPainter painter;
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     if (goOn && !goOn(double(i) / double(sheets.size()))) {
@@ -192,27 +199,15 @@ std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets, QPrint
     }
     const bool ready = painter.isActive() ? printer.newPage() : painter.begin(&printer);
     if (!ready) return ExportText::tr("The printer could not be started.");
-    paintSheet(painter, sheets[i]({paper.width(), paper.height()}),
-               printer.resolution() / kMmPerInch);
+    paintSheet(painter, sheets[i], printer.resolution() / kMmPerInch);
   }
   painter.end();
   return std::nullopt;
 }
 
 std::optional<QString> printOutput(OutputId output, const OutputJob& job, QPrinter& printer) {
-  std::vector<SheetMaker> sheets;
-  if (const auto pages = info(output).sheets) {
-    // All pages are of one size, so that they are laid out once.
-    printer.setFullPage(true);
-    const QSizeF paper = printer.pageLayout().fullRect(QPageLayout::Millimeter).size();
-    for (Sheet& sheet : pages(job, {paper.width(), paper.height()}))
-      sheets.push_back([sheet = std::move(sheet)](const Vec2&) { return sheet; });
-    return printSheets(sheets, printer, job.page.goOn);
-  }
-  for (const PictureMaker& make : info(output).pages(job, true))
-    sheets.push_back(
-        [&, make](const Vec2& size) { return printedSheet(info(output), job, make, size); });
-  return printSheets(sheets, printer, job.page.goOn);
+  return printSheets([&](const Vec2& size) { return printedSheets(info(output), job, size); },
+                     printer, job.page.goOn);
 }
 
 QImage toImage(const Image& picture) {

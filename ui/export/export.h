@@ -37,12 +37,13 @@ public:
 // The design and everything that can be made of it, in a folder that is there.
 [[nodiscard]] std::optional<QString> exportEverything(const OutputJob& job, const QString& folder);
 
-// Makes a sheet for paper of that size, mm.
-using SheetMaker = std::function<Sheet(const Vec2& size)>;
-[[nodiscard]] std::optional<QString> printSheets(const std::vector<SheetMaker>& sheets,
-                                                 QPrinter& printer, const GoOn& goOn = {});
+// Makes the sheets for paper of that size, mm.
+using SheetsMaker = std::function<std::vector<Sheet>(const Vec2& size)>;
+[[nodiscard]] std::optional<QString> printSheets(const SheetsMaker& make, QPrinter& printer,
+                                                 const GoOn& goOn = {});
 // Each page of an output on the printer's page as it is set, at the largest whole scale that fits
-// or, where it is not drawn to scale, as large as it fits.
+// or, where it is not drawn to scale, as large as it fits; over several pages what would come out
+// too small.
 [[nodiscard]] std::optional<QString> printOutput(OutputId output, const OutputJob& job,
                                                  QPrinter& printer);
 

@@ -276,8 +276,21 @@ private:
       if (finger.take(" from the fold") != at_.fold.has_value())
         complain("the fold is where a piece begins");
     } else if (finger.take("; the armhole measures ") || finger.take("; the cap measures "))
-      measure(finger, at_.underarm ? done - *at_.underarm + 1 : -1);
+      measure(finger, at_.underarm ? done - underarmHere() + 1 : -1);
     return true;
+  }
+
+  // The row in which the armhole of the side in work begins. Of the left half of a divided piece it
+  // is the piece's left edge, which is bound off on the wrong side.
+  [[nodiscard]] int underarmHere() const {
+    if (at_.section != "left") return *at_.underarm;
+    std::optional<int> edge;
+    for (const RowRead& row : out_.pieces.back().rows) {
+      if (row.section == "right") continue;
+      if (edge && row.row >= *at_.underarm && row.left != *edge) return row.row;
+      edge = row.left;
+    }
+    return *at_.underarm;
   }
 
   // A lower edge that is not written out.

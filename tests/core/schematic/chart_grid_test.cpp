@@ -209,8 +209,9 @@ TEST(ChartAxis, FindsEveryItemAgainAndLeavesOutTheCut) {
 }
 
 TEST(ChartAxis, CutsAnEvenNumberAndKeepsBothEnds) {
-  EXPECT_EQ(cutsIn({{5, 26}}, 3), (std::vector<Span>{{8, 22}}));
-  EXPECT_TRUE(cutsIn({{5, 12}}, 3).empty());
+  EXPECT_EQ(cutsIn({{5, 26}}, 3, 2), (std::vector<Span>{{8, 22}}));
+  EXPECT_TRUE(cutsIn({{5, 12}}, 3, 2).empty());
+  EXPECT_EQ(cutsIn({{5, 26}}, 3, 4), (std::vector<Span>{{8, 20}}));
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
 #include <set>
 
 namespace scye {
@@ -40,42 +41,151 @@ TEST(Chart, CellsHaveTheProportionsOfTheGauge) {
   EXPECT_NEAR(chart.rows.end(), chart.grid.rows * chart.rows.at(1), 1e-9);
 }
 
+// What stands beside a chart: a row's number, and behind it what else is told of that row.
+struct RowLabel {
+  int row = 0;
+  std::string told;
+  const Label* label = nullptr;
+};
+
+std::vector<RowLabel> rowLabels(const Chart& chart) {
+  std::vector<RowLabel> found;
+  for (const Label& l : chart.picture.groups.front().labels) {
+    if (l.angle != 0 || l.role == Role::Caption || labelBox(l).low.y() < -0.5 * l.height) continue;
+    if (l.at.x() >= 0 && l.at.x() <= chart.columns.end()) continue;
+    const std::size_t end = l.text.find(" · ");
+    const std::string number = l.text.substr(0, end);
+    if (const auto row = wholeNumber(number))
+      found.push_back(
+          {*row, end == std::string::npos ? "" : l.text.substr(end + std::string(" · ").size()),
+           &l});
+  }
+  return found;
+}
+
+// Stitches after each row in which their number has changed, as they are told beside it.
+std::map<int, std::string> changedCounts(const KnitPiece& piece) {
+  std::map<int, std::map<SectionId, int>> changed;
+  const RowLine* before = nullptr;
+  for (const RowLine& l : piece.rows) {
+    if (before && (before->section != l.section || before->stitches() != l.stitches()) &&
+        l.stitches() > Stitches(0))
+      changed[l.row][l.section] = l.stitches().value();
+    before = &l;
+  }
+  std::map<int, std::string> told;
+  for (const auto& [row, counts] : changed)
+    for (const auto& [section, n] : counts) {
+      const std::string count = std::to_string(n) + (n == 1 ? " st" : " sts");
+      told[row] += (told[row].empty() ? "" : ", ") +
+                   std::string(section == SectionId::Right  ? "right "
+                               : section == SectionId::Left ? "left "
+                                                            : "") +
+                   count;
+    }
+  return told;
+}
+
 // Row numbers stand where the row starts: right-side rows are read from the right (common
 // practice).
-TEST(Chart, NumbersEveryRowOnTheSideWhereItStarts) {
+void expectBesideTheirRows(const Chart& chart, const KnitPiece& piece) {
+  const auto counts = changedCounts(piece);
+  std::set<int> seen;
+  for (const RowLabel& l : rowLabels(chart)) {
+    EXPECT_TRUE(seen.insert(l.row).second) << "twice: " << l.label->text;
+    EXPECT_EQ(l.row % 2 == 1, l.label->at.x() > chart.columns.end()) << l.label->text;
+    EXPECT_EQ(l.row % 2 == 0, l.label->at.x() < 0) << l.label->text;
+    // A figure is 0.72 of its height high.
+    EXPECT_EQ(chart.rows.itemAt(l.label->at.y() + 0.36 * l.label->height), l.row - 1)
+        << l.label->text;
+    const auto told = counts.find(l.row);
+    EXPECT_EQ(l.told, told == counts.end() ? "" : told->second) << l.label->text;
+  }
+  // No count stands for itself.
+  for (const Label& l : chart.picture.groups.front().labels)
+    if ((l.text.ends_with(" sts") || l.text.ends_with(" st")) && l.angle == 0) {
+      EXPECT_TRUE(wholeNumber(l.text.substr(0, l.text.find(" · ")))) << l.text;
+    }
+}
+
+TEST(Chart, NumbersEveryRowOnTheSideWhereItStartsWithTheStitchesWhereTheyChange) {
   const KnitGarment k = pullover();
   for (const KnitPiece& piece : k.pieces) {
     const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
-    std::multiset<int> numbered;
-    for (const Label& l : chart.picture.groups.front().labels) {
-      const std::optional<int> row = wholeNumber(l.text);
-      if (!row || l.at.y() < 0) continue; // below: stitch numbers
-      numbered.insert(*row);
-      EXPECT_EQ(*row % 2 == 1, l.at.x() > chart.columns.end()) << *row;
-      EXPECT_EQ(*row % 2 == 0, l.at.x() < 0) << *row;
-      EXPECT_EQ(chart.rows.itemAt(labelBox(l).low.y() + 0.5 * labelBox(l).size().y()), *row - 1);
-    }
-    EXPECT_EQ(int(numbered.size()), piece.lastRow());
-    EXPECT_EQ(std::set<int>(numbered.begin(), numbered.end()).size(), numbered.size());
+    EXPECT_EQ(int(rowLabels(chart).size()), piece.lastRow());
+    expectBesideTheirRows(chart, piece);
   }
 }
 
-TEST(Chart, CountsTheStitchesWhereTheyChange) {
-  const KnitGarment k = pullover();
-  for (const KnitPiece& piece : k.pieces) {
-    const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
-    std::multiset<std::string> wanted, shown;
-    const RowLine* before = nullptr;
-    for (const RowLine& l : piece.rows) {
-      const bool told =
-          before && (before->section != l.section || before->stitches() != l.stitches());
-      if (told && l.stitches() > Stitches(0))
-        wanted.insert(std::to_string(l.stitches().value()) + " sts");
-      before = &l;
+TEST(Chart, NoLabelBesideAChartIsWithoutItsRow) {
+  test::RandomDesigns designs(test::propertySeed(42));
+  for (int i = 0; i < 100; ++i) {
+    const KnitGarment k =
+        knitGarment(draftGarment(i % 4 == 3 ? designs.wild() : designs.plausible()));
+    ChartOptions o;
+    o.textHeight = i % 3 == 0 ? 0 : designs.uniform(0.1, 1.5);
+    for (const KnitPiece& piece : k.pieces)
+      expectBesideTheirRows(pieceChart(piece, k.lattice.size, builtinPhrases(), o), piece);
+  }
+}
+
+TEST(Chart, EveryChangeIsToldBesideItsRowWhereTheLettersAreAsHighAsTheCells) {
+  test::RandomDesigns designs(test::propertySeed(43));
+  for (int i = 0; i < 60; ++i) {
+    const KnitGarment k = knitGarment(draftGarment(designs.plausible()));
+    for (const KnitPiece& piece : k.pieces) {
+      std::set<int> told;
+      for (const RowLabel& l : rowLabels(pieceChart(piece, k.lattice.size, builtinPhrases())))
+        told.insert(l.row);
+      for (const auto& [row, counts] : changedCounts(piece))
+        EXPECT_TRUE(told.contains(row)) << row << " " << counts;
     }
-    for (const Label& l : chart.picture.groups.front().labels)
-      if (l.text.ends_with(" sts")) shown.insert(l.text);
-    EXPECT_EQ(shown, wanted);
+  }
+}
+
+// By column and row, from the right edge: whether a cell of the lower edge has a bar.
+bool isPurled(const Chart& chart, int row, int fromRight) {
+  const int column = chart.grid.castOn.to - 1 - fromRight;
+  return std::any_of(chart.grid.marks.begin(), chart.grid.marks.end(), [&](const ChartMark& m) {
+    return m.symbol == ChartSymbol::Purl && m.row == row && m.columns.has(column);
+  });
+}
+
+TEST(Chart, RibIsShownByItsPurlCells) {
+  const struct {
+    RibKind kind;
+    std::string first,
+        second;    // of a row seen from the right side, from its right edge, over and over
+    int start = 0; // stitches before
+  } kRibs[] = {
+      {RibKind::TwoTwo, "ppkk", "ppkk", 2},
+      {RibKind::OneOne, "pk", "pk", 2},
+      {RibKind::ThreeOne, "pkkk", "pkkk", 3},
+      {RibKind::Seed, "kp", "pk", 0},
+      {RibKind::Garter, "k", "p", 0},
+      {RibKind::Plain, "k", "k", 0},
+      {RibKind::Own, "k", "k", 0}, // not known
+  };
+  for (const auto& rib : kRibs) {
+    Design design;
+    design.choose(Choice::Rib, rib.kind);
+    const KnitGarment k = knitGarment(draftGarment(design));
+    const KnitPiece& back = *k.piece(PieceId::Back);
+    const Chart chart = pieceChart(back, k.lattice.size, builtinPhrases());
+    ASSERT_GT(back.hemRows, 4);
+    bool any = false;
+    for (int row = 1; row <= back.hemRows + 4; ++row)
+      for (int s = rib.start; s < chart.grid.castOn.size() - 2; ++s) {
+        const std::string& over = row % 2 == 1 ? rib.first : rib.second;
+        const bool purl =
+            row <= back.hemRows && over[std::size_t(s - rib.start) % over.size()] == 'p';
+        ASSERT_EQ(isPurled(chart, row, s), purl) << int(rib.kind) << " row " << row << " st " << s;
+        any |= purl;
+      }
+    const auto& legend = chart.picture.groups.back().labels;
+    EXPECT_EQ(std::any_of(legend.begin(), legend.end(),
+                          [](const Label& l) { return l.text == "purl on RS, knit on WS"; }),
+              any);
   }
 }
 
@@ -171,9 +281,10 @@ TEST(Chart, LegendNamesWhatOccursAndNothingElse) {
   const KnitGarment k = pullover();
   const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
   std::set<ChartSymbol> used;
-  for (const ChartMark& m : chartGrid(sleeve.rows).marks)
+  const Chart chart = pieceChart(sleeve, k.lattice.size, builtinPhrases());
+  for (const ChartMark& m : chart.grid.marks)
     used.insert(m.symbol);
-  const Picture picture = chartPicture(sleeve, k.lattice.size, builtinPhrases());
+  const Picture& picture = chart.picture;
   ASSERT_EQ(picture.groups.back().id, "legend");
   EXPECT_EQ(picture.groups.back().labels.size(),
             used.size() + 2); // and the plain cell, and no stitch

@@ -2,6 +2,7 @@
 
 #include "garments.h"
 #include "schematic/blocking.h"
+#include "schematic/chart.h"
 #include "schematic/svg.h"
 
 #include <gtest/gtest.h>
@@ -152,6 +153,81 @@ TEST(Sheet, onASheetAnSvgIsScaledAsItSays) {
   const std::string svg = sheetAsSvg(sheet);
   EXPECT_NE(svg.find("mm\""), std::string::npos);
   EXPECT_NE(svg.find("title-block"), std::string::npos);
+}
+
+// What a chart's cells measure on paper is what the picture says its detail does.
+TEST(Sheet, cellsOfAChartAreNeverSmallerThanTheyMayBe) {
+  int tiled = 0, whole = 0;
+  for (const Paper paper : {Paper::A4, Paper::Letter})
+    for (const Made& made : some(64, 12)) {
+      std::vector<PictureMaker> charts;
+      for (const KnitPiece& piece : made.knit.pieces)
+        charts.push_back([&made, &piece](double letters) {
+          ChartOptions options;
+          options.textHeight = letters;
+          return chartPicture(piece, made.knit.lattice.size, builtinPhrases(), options);
+        });
+      ExportOptions options;
+      options.paper = paper;
+      options.toScale = false;
+      const auto sheets = legibleSheets(charts, sheetSize(paper), true, options, builtinPhrases());
+      std::size_t at = sheets.front().picture.groups.empty() ? 1 : 0; // behind the map
+      const bool map = at == 1;
+      bool any = false;
+      for (const PictureMaker& make : charts) {
+        const Picture picture = make(0.2);
+        const std::string id = picture.groups.front().id;
+        std::vector<const Sheet*> own;
+        for (; at < sheets.size() && sheets[at].picture.groups.front().id == id; ++at)
+          own.push_back(&sheets[at]);
+        ASSERT_FALSE(own.empty()) << id;
+        const StitchSize& size = made.knit.lattice.size;
+        const double cell = ChartOptions{}.cellWidth * std::min(1.0, size.height / size.width);
+        for (const Sheet* s : own) {
+          EXPECT_GE(10 * cell / s->oneTo, kLeastDetailMm - 1e-9);
+          EXPECT_NEAR(10 * s->picture.textHeight / s->oneTo, 2.5, 1e-9) << "letters";
+          const Vec2 low = onSheet(*s, s->seen.low), high = onSheet(*s, s->seen.high);
+          EXPECT_GE(std::min(low.x(), high.y()), kMarginMm - 1e-9);
+          EXPECT_LE(high.x(), s->size.x() - kMarginMm + 1e-9);
+          EXPECT_LE(low.y(), s->size.y() - kMarginMm - 9 + 1e-9) << "the title block";
+          EXPECT_EQ(registersOf(*s).size(), own.size() > 1 ? 4u : 0u);
+        }
+        any |= own.size() > 1;
+        ++(own.size() > 1 ? tiled : whole);
+        const Box box = own.front()->picture.box();
+        for (int i = 0; i <= 20; ++i)
+          for (int k = 0; k <= 20; ++k) {
+            const Vec2 p = box.low + Vec2(i / 20.0, k / 20.0).cwiseProduct(box.size());
+            EXPECT_TRUE(std::any_of(own.begin(), own.end(), [&](const Sheet* s) {
+              return (p.array() >= s->seen.low.array() - 1e-9).all() &&
+                     (p.array() <= s->seen.high.array() + 1e-9).all();
+            }));
+          }
+      }
+      EXPECT_EQ(at, sheets.size());
+      EXPECT_EQ(map, any);
+    }
+  EXPECT_GT(tiled, 0);
+  EXPECT_GT(whole, 0);
+}
+
+TEST(Sheet, aSheetGrowsWhereItsDetailsWouldBeTooSmall) {
+  const Made made = some(62, 1).front();
+  ExportOptions options;
+  options.paper = Paper::A4;
+  options.toScale = false;
+  const Sheet sheet = sheetFor(
+      [&](double letters) {
+        ChartOptions chart;
+        chart.textHeight = letters;
+        return garmentCharts(made.knit, builtinPhrases(), chart);
+      },
+      options, builtinPhrases());
+  EXPECT_GE(10 * sheet.picture.detail / sheet.oneTo, kLeastDetailMm - 1e-9);
+  const Box paper = onPaper(sheet).box();
+  EXPECT_GE(paper.low.minCoeff(), 1);
+  EXPECT_LE(paper.high.x(), sheet.size.x() / 10 - 1);
+  EXPECT_LE(paper.high.y(), sheet.size.y() / 10 - 1);
 }
 
 } // namespace
