@@ -94,6 +94,9 @@ int tellHelp() {
   help += helpLine(2, "scyewright refit FILE.scye ...", say("refit"));
   help += helpLine(6, "--with measured.NAME=VALUE", say("refit.with"));
   help += helpLine(6, "--save", say("refit.save"));
+  help += helpLine(2, "scyewright diary FILE.scye ...", say("diary"));
+  help += helpLine(6, "--decision, --swatch, --measured TEXT", say("diary.entry"));
+  help += helpLine(6, "--piece PIECE, --on DATE", say("diary.of"));
   help += helpLine(2, "scyewright names", say("names"));
   help += "  scyewright --help, --version\n\n" + wrapped(say("codes"), 0);
   tell(help);
@@ -145,7 +148,8 @@ std::optional<int> runCommandLine(int argc, char** argv, const Drawer* drawer) {
     const auto rest = std::span(arguments).subspan(1);
     return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : runSizes(rest, drawer);
   }
-  for (const auto& [name, run] : {std::pair("place", &runPlace), std::pair("refit", &runRefit)})
+  for (const auto& [name, run] : {std::pair("place", &runPlace), std::pair("refit", &runRefit),
+                                  std::pair("diary", &runDiary)})
     if (first == name) {
       const auto rest = std::span(arguments).subspan(1);
       return !rest.empty() && asksHelp(rest.front()) ? tellHelp() : run(rest);

@@ -1,6 +1,8 @@
 // What the program does without a window: drafting from the command line, help, names, version.
 //   scyewright draft FILE.scye [--with NAME=VALUE]... [--<output> OUT]...     (io/outputs.h)
 //   scyewright place FILE.scye [--piece PIECE [--row N]]                      (progress/place.h)
+//   scyewright diary FILE.scye [--decision TEXT] [--swatch TEXT] [--measured TEXT] [--piece PIECE]
+//       [--on DATE]                                                          (progress/diary.h)
 //   scyewright refit FILE.scye [--with measured.NAME=VALUE]... [--save]       (progress/refit.h)
 // Every error is one plain line on stderr. Files are written whole or not at all.
 #pragma once

@@ -6,12 +6,14 @@
 #include "io/design_file.h"
 #include "io/files.h"
 #include "io/measured_setting.h"
+#include "io/outputs.h"
 #include "io/setting.h"
-#include "progress/progress_words.h"
+#include "progress/diary.h"
 #include "read_design.h"
 #include "terminal.h"
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <charconv>
 
 namespace scye {
@@ -62,7 +64,21 @@ std::string joinedKeys(const std::vector<PieceId>& pieces) {
   return phrases().rules().commas(keys);
 }
 
-void tellPlace(const KnitPiece& plan, PieceId id, int worked, const Written& written) {
+// The piece that is named, if one is; or why not.
+std::optional<int> pieceAsked(const Written& written, const KnitGarment& garment,
+                              std::optional<PieceId>& piece) {
+  if (!written.piece) return std::nullopt;
+  const std::vector<PieceId> all = piecesToKnit(garment);
+  piece = pieceByKey(*written.piece);
+  if (piece && std::find(all.begin(), all.end(), *piece) != all.end()) return std::nullopt;
+  return failed(kUsage, phrases().say("place.noPiece", {textParam("piece", *written.piece),
+                                                        textParam("pieces", joinedKeys(all))}));
+}
+
+void tellPlace(const Derived& derived, const Work& work, PieceId id, const Written& written) {
+  const PieceWork* p = work.find(id);
+  const KnitPiece& plan = p ? p->plan : *plannedPiece(derived.knit, id);
+  const int worked = p ? p->worked : 0;
   const Words words(written.wording());
   const Place place = placeOf(plan, worked);
   const std::string name = workPieceName(phrases(), id);
@@ -85,6 +101,20 @@ void tellPlace(const KnitPiece& plan, PieceId id, int worked, const Written& wri
   tellLine("  " + phrases().rules().capitalised(toEventText(words, place)) + ".");
   tellLine("  " + phrases().say("place.left", {numberParam("rows", place.rowsLeft()),
                                                percentParam("share", place.share)}));
+  const std::string yarn =
+      yarnLeftText(phrases(), yarnLeft(place, derived.directions.materials.yarn));
+  if (!yarn.empty()) tellLine("  " + phrases().rules().capitalised(yarn) + ".");
+  if (const auto seconds = p ? secondsLeft(*p) : std::nullopt)
+    tellLine("  " +
+             phrases().rules().capitalised(phrases().say(
+                 "progress.time", {textParam("time", timeText(phrases(), *seconds))})) +
+             ".");
+  if (p)
+    for (const RowNote& note : p->notes)
+      if (note.section == now.section && note.row == now.row)
+        tellLine("  " + phrases().say("diary.note",
+                                      {textParam("piece", name), numberParam("row", note.row),
+                                       textParam("text", note.text)}));
 }
 
 // A row as it was written, as a line of the plan; or why not.
@@ -115,9 +145,11 @@ std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& li
 std::optional<int> setPlace(const Written& written, const Derived& derived, PieceId id) {
   Work work = derived.work;
   PieceWork* p = workOn(work, derived.knit, designedIn(derived), id);
+  const int before = p->worked;
   if (auto code = lineAsked(written, *p, p->worked)) return code;
+  writeDownStep(work, id, before, today());
   if (auto code = save(written, derived.draft.design, work)) return code;
-  tellPlace(p->plan, id, p->worked, written);
+  tellPlace(derived, work, id, written);
   return std::nullopt;
 }
 
@@ -136,20 +168,14 @@ int runPlace(std::span<const std::string> arguments) {
   const Derived derived = derive(design, LengthUnit::Centimetre, knitted);
   const std::vector<PieceId> all = piecesToKnit(derived.knit);
   std::vector<PieceId> asked = all;
-  if (written.piece) {
-    const auto id = pieceByKey(*written.piece);
-    if (!id || std::find(all.begin(), all.end(), *id) == all.end())
-      return failed(kUsage, phrases().say("place.noPiece", {textParam("piece", *written.piece),
-                                                            textParam("pieces", joinedKeys(all))}));
-    asked = {*id};
-  }
+  std::optional<PieceId> one;
+  if (const auto code = pieceAsked(written, derived.knit, one)) return *code;
+  if (one) asked = {*one};
   if (written.row && !written.piece)
     return usage("cli.rowOfWhich", {textParam("pieces", joinedKeys(all))});
   if (written.row) return setPlace(written, derived, asked.front()).value_or(kDrafted);
-  for (const PieceId id : asked) {
-    const PieceWork* p = derived.work.find(id);
-    tellPlace(p ? p->plan : *plannedPiece(derived.knit, id), id, p ? p->worked : 0, written);
-  }
+  for (const PieceId id : asked)
+    tellPlace(derived, derived.work, id, written);
   return kDrafted;
 }
 
@@ -177,7 +203,46 @@ int runRefit(std::span<const std::string> arguments) {
     for (const std::string& line : gaugeWarningText(warning, phrases(), written.lengths()))
       tellLine(line);
   if (!written.save) return kDrafted;
-  return save(written, design, again.work).value_or(kDrafted);
+  Work kept = again.work;
+  for (const PieceWork& p : again.work.pieces) {
+    const PieceWork* before = knitted.find(p.piece);
+    writeDownMeasured(kept, p.piece, before ? before->measured : Measured{}, today(), phrases(),
+                      written.lengths());
+  }
+  if (!again.changes.empty())
+    writeDown(kept, refitEntry(again, today(), phrases(), written.lengths()));
+  return save(written, design, kept).value_or(kDrafted);
+}
+
+int runDiary(std::span<const std::string> arguments) {
+  CLI::App app;
+  Written written;
+  std::optional<std::string> on;
+  std::array<std::pair<DiaryEntry::Kind, std::optional<std::string>>, 3> entries{
+      {{DiaryEntry::Kind::Decision, {}},
+       {DiaryEntry::Kind::Swatch, {}},
+       {DiaryEntry::Kind::Measured, {}}}};
+  for (auto& [kind, text] : entries)
+    app.add_option("--" + std::string(kDiaryKeys[kind]), text);
+  app.add_option("--piece", written.piece);
+  app.add_option("--on", on);
+  if (const auto code = parsed(app, written, arguments)) return *code;
+  if (on && !isDate(*on)) return usage("cli.date", {textParam("value", *on)});
+  Design design;
+  Work knitted;
+  if (const auto code = readDesign(written.file, {}, design, &knitted)) return *code;
+  std::optional<PieceId> piece;
+  if (const auto code = pieceAsked(written, knitGarment(draftGarment(design)), piece)) return *code;
+  bool added = false;
+  for (const auto& [kind, text] : entries) {
+    if (!text) continue;
+    writeDown(knitted, {.on = on.value_or(today()), .kind = kind, .piece = piece, .text = *text});
+    added = true;
+  }
+  if (added)
+    if (const auto code = save(written, design, knitted)) return *code;
+  tell(diaryText(design, knitted, phrases(), written.lengths()));
+  return kDrafted;
 }
 
 } // namespace scye

@@ -1,4 +1,4 @@
-// `scyewright place` and `scyewright refit`: what has been knitted, read and set without a window.
+// `scyewright place`, `refit` and `diary`: what has been knitted, read and set without a window.
 #pragma once
 
 #include <span>
@@ -9,5 +9,6 @@ namespace scye {
 // The arguments behind the command's name. Return the exit code (command_line.h).
 [[nodiscard]] int runPlace(std::span<const std::string> arguments);
 [[nodiscard]] int runRefit(std::span<const std::string> arguments);
+[[nodiscard]] int runDiary(std::span<const std::string> arguments);
 
 } // namespace scye

@@ -260,16 +260,13 @@ private:
   }
 
   void diary() {
-    const std::vector<std::string> entries = diaryEntries(d_.work, phrases_, wording_.unit),
-                                   notes = rowNotes(d_.work, phrases_);
-    if (entries.empty() && notes.empty()) return;
+    const auto noted = [](const PieceWork& piece) { return !piece.notes.empty(); };
+    const std::vector<PieceWork>& pieces = d_.work.pieces;
+    if (d_.work.diary.empty() && std::none_of(pieces.begin(), pieces.end(), noted)) return;
     BookletChapter& c = chapter("diary", phrases_.say("booklet.diary"));
     put(c, BlockKind::Heading, c.title);
-    for (const std::string& line : entries)
-      put(c, BlockKind::Text, line);
-    if (!notes.empty()) put(c, BlockKind::Part, phrases_.say("diary.notes"));
-    for (const std::string& line : notes)
-      put(c, BlockKind::Text, line);
+    for (const DiaryLine& line : diaryLines(d_.draft.design, d_.work, phrases_, wording_.unit))
+      put(c, BlockKind::Text, lineText(line));
   }
 
   static void add(BookletChapter& to, const DirectionLine& line) {

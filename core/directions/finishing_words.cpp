@@ -42,6 +42,7 @@ public:
     if (p.band.stitches > 0 && !p.band.withNeck) bands();
     if (p.neck.total() > 0) neck();
     if (d_.capKnitted) sleeves();
+    upToSleeves_ = out_.size();
     seams();
     if (f_.faced) say("facing");
     if (const int n = buttonsWithHoles(d_); n > 0) say("buttons", {countParam("n", n)});
@@ -50,6 +51,8 @@ public:
       out_.push_back(words_.sayPlain("finding.child.safety"));
     return std::move(out_);
   }
+
+  [[nodiscard]] std::size_t upToSleeves() const { return upToSleeves_; }
 
 private:
   void say(const std::string& key, Params params = {}) {
@@ -250,9 +253,16 @@ private:
   const Directions& d_;
   const Finishing& f_;
   std::vector<std::string> out_;
+  std::size_t upToSleeves_ = 0;
 };
 
 } // namespace
+
+std::size_t sentencesUpToSleeves(const Words& words, const Directions& directions) {
+  Sentences sentences(words, directions);
+  (void)sentences.all();
+  return sentences.upToSleeves();
+}
 
 std::vector<std::string> finishingSentences(const Words& words, const Directions& directions) {
   return Sentences(words, directions).all();

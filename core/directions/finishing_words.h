@@ -8,6 +8,8 @@ namespace scye {
 
 [[nodiscard]] std::vector<std::string> finishingSentences(const Words& words,
                                                           const Directions& directions);
+// How many of them come before the seams that are sewn when the sleeves are set in.
+[[nodiscard]] std::size_t sentencesUpToSleeves(const Words& words, const Directions& directions);
 
 // "20 rows to 21 rows, 6 times"; for equal edges "row to row".
 [[nodiscard]] std::string seamRecipe(const Words& words, const std::vector<SeamLine>& lines);

@@ -96,8 +96,10 @@ std::vector<PictureMaker> chartPages(const OutputJob& job, bool oneEach) {
   for (const KnitPiece& piece : knit.pieces)
     if (!job.piece || piece.id == *job.piece)
       pages.push_back([&knit, &phrases, &title, &piece, optionsOf](double textHeight) {
-        return titled(title, chartPicture(piece, knit.lattice.size, phrases, optionsOf(textHeight)),
-                      phrases);
+        return titled(
+            title,
+            chartPicture(piece, piece.fabric(knit.lattice.size), phrases, optionsOf(textHeight)),
+            phrases);
       });
   return pages;
 }
@@ -128,7 +130,7 @@ std::string rowTable(const OutputJob& job, FileFormat) {
 }
 
 std::string diary(const OutputJob& job, FileFormat) {
-  return diaryText(job.derived.draft.design.title, job.derived.work, job.wording.phrases,
+  return diaryText(job.derived.draft.design, job.derived.work, job.wording.phrases,
                    job.wording.unit);
 }
 

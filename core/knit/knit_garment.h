@@ -31,6 +31,9 @@ struct KnitPiece {
   int neckRow = -1;     // the first neck bind-off or decrease
   int crownRow = -1;
   StitchSize size; // of the fabric it is planned in; zero: the garment's
+  [[nodiscard]] const StitchSize& fabric(const StitchSize& garment) const {
+    return size.width > 0 && size.height > 0 ? size : garment;
+  }
 
   [[nodiscard]] Stitches castOn() const {
     return rows.empty() ? Stitches(0) : rows.front().stitches();
@@ -53,6 +56,8 @@ struct ArmholeFit {
   Schedule capRight, capLeft; // the sleeve's two edges
   EdgeLength armhole;         // cm, back and front edge of one armhole, as knitted
   EdgeLength cap;             // cm, both edges of the cap that is sewn into it
+  // Of a stitch along these edges as they really are; zero: the garment's.
+  StitchSize backStitch, frontStitch, capStitch;
   // By the mean of the three measures of an edge.
   [[nodiscard]] double mismatch(double ease) const { return (cap - armhole).mean() - ease; }
 };

@@ -67,31 +67,45 @@ struct SewnEdges {
   const EdgeChain &armhole, &cap;
   int armholeBegin, capBegin; // rows of the underarm bind-offs
   Stitches underarm, selvedge;
-  double stitchWidth;
+  double stitchWidth; // of the cap
   LetIn letIn;
 
   // What is let in is told by the mean of an edge's measures, the cap's chain goes by chords: its
-  // curve is so many times as long as the told one, flats are alike.
+  // curve is so many times as long as the told one, the crown is alike. Under the arm stitch is
+  // sewn to stitch, whatever their widths.
   double stretch;
 
+  [[nodiscard]] double capUnderarm() const { return underarm.value() * stitchWidth; }
   [[nodiscard]] double crownFrom() const {
-    return letIn.from + (cap.flatFrom() - letIn.from) / stretch;
+    return letIn.from + (cap.flatFrom() - capUnderarm()) / stretch;
   }
   [[nodiscard]] double onChain(double s) const {
-    if (s <= letIn.from) return s;
+    if (s <= letIn.from) return letIn.from > 0 ? s * capUnderarm() / letIn.from : s;
     return s >= crownFrom() ? cap.flatFrom() + s - crownFrom()
-                            : letIn.from + (s - letIn.from) * stretch;
+                            : capUnderarm() + (s - letIn.from) * stretch;
   }
 };
 
+// The sizes of a stitch along one armhole and its cap.
+struct Stitch {
+  StitchSize back, front, cap;
+};
+Stitch stitchAlong(const KnitGarment& knit, const ArmholeFit& fit) {
+  const auto of = [&](const StitchSize& own) { return own.width > 0 ? own : knit.lattice.size; };
+  return {of(fit.backStitch), of(fit.frontStitch), of(fit.capStitch)};
+}
+
 // See SewnEdges::stretch; of both sides of one armhole together.
 double stretchOf(const KnitGarment& knit, const ArmholeFit& fit) {
-  const double w = knit.lattice.size.width;
-  const double flats =
-      w * (knit.backArmhole.schedule.underarm + knit.frontArmhole.schedule.underarm).value() +
-      2 * w * crownHalfStitches(fit.capRight.crown, Stitches(knit.lattice.selvedge));
-  const double told = fit.armhole.chord + (fit.cap - fit.armhole).mean() - flats;
-  return told > 0 ? (fit.cap.chord - flats) / told : 1;
+  const Stitch stitch = stitchAlong(knit, fit);
+  const int back = knit.backArmhole.schedule.underarm.value(),
+            front = knit.frontArmhole.schedule.underarm.value();
+  const double crown =
+      2 * stitch.cap.width * crownHalfStitches(fit.capRight.crown, Stitches(knit.lattice.selvedge));
+  const double told = fit.armhole.chord + (fit.cap - fit.armhole).mean() -
+                      back * stitch.back.width - front * stitch.front.width - crown;
+  const double knitted = fit.cap.chord - (back + front) * stitch.cap.width - crown;
+  return told > 0 ? knitted / told : 1;
 }
 
 bool onUnderarm(const SewnEdges& side, double s) {
@@ -158,15 +172,17 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, ArmholeH
   const int underarmRow = l.underarmRow + (back ? l.back : l.front).longer;
   const KnittedEdge a = knittedEdge(armhole, bodyEdge, underarmRow);
   const KnittedEdge c = knittedEdge(cap, capEdge, l.sleeveUnderarmRow, selvedge);
-  const EdgeChain armholeChain(a, l.size), capChain(c, l.size);
+  const Stitch stitch = stitchAlong(knit, fit);
+  const StitchSize& body = back ? stitch.back : stitch.front;
+  const EdgeChain armholeChain(a, body), capChain(c, stitch.cap);
   const SeamWalk walk(draft, half);
   // Each side gets its share of what the whole cap is longer, as the shoulder mark is set.
   const double capEase = (fit.cap - fit.armhole).mean();
   const double ease = armholeChain.length() * capEase / fit.armhole.chord;
-  const double underarm = armhole.underarm.value() * l.size.width;
+  const double underarm = armhole.underarm.value() * body.width;
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
   const SewnEdges side{walk,    armholeChain,        capChain, a.begin,
-                       c.begin, armhole.underarm,    selvedge, l.size.width,
+                       c.begin, armhole.underarm,    selvedge, stitch.cap.width,
                        let,     stretchOf(knit, fit)};
   return {half, left, let, side.crownFrom(), marksOf(side)};
 }

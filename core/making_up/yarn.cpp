@@ -81,10 +81,15 @@ YarnNeed yarnNeed(const GarmentDraft& draft, const KnitGarment& garment, const M
   const Sizes& s = draft.sizes;
   const StitchSize& size = garment.lattice.size;
   const bool oneSleeve = !garment.piece(PieceId::LeftSleeve);
+  double widths = 0; // cm, of all stitches side by side
+  const auto add = [&](double stitches, const StitchSize& each) {
+    need.stitches += stitches;
+    need.area += stitches * each.width * each.height;
+    widths += stitches * each.width;
+  };
   for (const KnitPiece& piece : garment.pieces)
-    need.stitches += stitchesOf(piece) * (piece.id == PieceId::Sleeve && oneSleeve ? 2 : 1);
-  need.stitches += bandStitches(draft, garment, makingUp.pickUps);
-  need.area = need.stitches * size.width * size.height;
+    add(stitchesOf(piece) * (piece.id == PieceId::Sleeve && oneSleeve ? 2 : 1), piece.fabric(size));
+  add(bandStitches(draft, garment, makingUp.pickUps), size);
   need.reserve = s[Field::YarnReserve];
   need.ballWeight = s[Field::BallWeight], need.ballLength = s[Field::BallLength];
   const YarnRange run = runOf(s, draft.design, need);
@@ -99,9 +104,7 @@ YarnNeed yarnNeed(const GarmentDraft& draft, const KnitGarment& garment, const M
     if (need.ballWeight > 0 && need.ballLength > 0)
       need.metres = {grams * run.low, grams * run.high}, need.yarnClass = -1;
   } else {
-    const auto metres = [&](double widths) {
-      return (1 + kEnds) * (need.stitches * widths * size.width / 100 + seams);
-    };
+    const auto metres = [&](double each) { return (1 + kEnds) * (each * widths / 100 + seams); };
     need.metres = {metres(kStitchTakes.low), metres(kStitchTakes.high)};
     if (run.any()) need.grams = {need.metres.low / run.high, need.metres.high / run.low};
   }

@@ -2,6 +2,7 @@
 
 #include "directions/finishing_words.h"
 #include "directions/words.h"
+#include "progress/progress_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -54,6 +55,25 @@ double sizeOf(const KnitPiece& piece, PieceSize::What what, const StitchSize& si
   return (piece.underarmRow - 1) * size.height;
 }
 
+void addPins(std::vector<MakingUpItem>& list, const Words& words,
+             const std::vector<SeamMarks>& sides) {
+  for (const SeamMarks& side : sides) {
+    const bool back = side.half == ArmholeHalf::Back;
+    int number = 0;
+    for (const SeamMark& mark : side.marks) {
+      const std::string key = std::string("pin.") + (side.wearersLeft ? "left" : "right") +
+                              (back ? ".back." : ".front.") + std::to_string(++number);
+      list.push_back(
+          {key, words.sayPlain(
+                    mark.cap.flat == Flat::Crown ? "makingUp.pin.crown" : "makingUp.pin",
+                    {phraseParam("side", side.wearersLeft ? "progress.left" : "progress.right"),
+                     phraseParam("half", back ? "makingUp.back" : "makingUp.front"),
+                     numberParam("n", number), numberParam("armhole", mark.armhole.row),
+                     numberParam("cap", mark.cap.row), numberParam("k", mark.cap.stitches)})});
+    }
+  }
+}
+
 } // namespace
 
 std::vector<PieceSize> pieceSizes(const GarmentDraft& draft, const KnitGarment& design,
@@ -92,30 +112,23 @@ std::vector<PieceSize> pieceSizes(const GarmentDraft& draft, const KnitGarment& 
 std::vector<MakingUpItem> makingUpList(const Directions& directions, const Wording& wording) {
   const Words words(wording);
   std::vector<MakingUpItem> list;
+  const auto block = [&](PieceId id) {
+    list.push_back({"block." + std::string(pieceKey(id)),
+                    words.sayPlain("makingUp.block",
+                                   {textParam("piece", workPieceName(words.phrases(), id))})});
+  };
+  bool leftTold = false;
+  for (const PieceSteps& piece : directions.pieces)
+    leftTold |= piece.id == PieceId::LeftSleeve;
   for (const PieceSteps& piece : directions.pieces) {
-    const std::string key(pieceKey(piece.id));
-    list.push_back(
-        {"block." + key, words.sayPlain("makingUp.block", {phraseParam("piece", "piece." + key)})});
+    block(piece.id);
+    if (piece.id == PieceId::Sleeve && !leftTold) block(PieceId::LeftSleeve);
   }
-  int n = 0;
-  for (std::string& sentence : finishingSentences(words, directions))
+  const std::size_t pinned = sentencesUpToSleeves(words, directions);
+  std::size_t n = 0;
+  for (std::string& sentence : finishingSentences(words, directions)) {
     list.push_back({"finish." + std::to_string(++n), std::move(sentence)});
-  for (const SeamMarks& side : directions.finishing.makingUp.marks) {
-    int number = 0;
-    for (const SeamMark& mark : side.marks) {
-      const std::string key = std::string("pin.") + (side.wearersLeft ? "left" : "right") +
-                              (side.half == ArmholeHalf::Back ? ".back." : ".front.") +
-                              std::to_string(++number);
-      const bool flat = mark.cap.flat == Flat::Crown;
-      list.push_back(
-          {key, words.sayPlain(
-                    flat ? "makingUp.pin.crown" : "makingUp.pin",
-                    {phraseParam("side", side.wearersLeft ? "progress.left" : "progress.right"),
-                     phraseParam("half", side.half == ArmholeHalf::Back ? "makingUp.back"
-                                                                        : "makingUp.front"),
-                     numberParam("n", number), numberParam("armhole", mark.armhole.row),
-                     numberParam("cap", mark.cap.row), numberParam("k", mark.cap.stitches)})});
-    }
+    if (n == pinned) addPins(list, words, directions.finishing.makingUp.marks);
   }
   return list;
 }

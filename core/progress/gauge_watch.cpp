@@ -80,6 +80,10 @@ private:
 
 } // namespace
 
+bool isLongEnough(const PieceWork& piece, const GarmentDraft& draft) {
+  return lastWorkedRow(piece) * draft.sizes.stitch.height >= kWatchedFrom;
+}
+
 std::vector<GaugeWarning> gaugeWarnings(const GarmentDraft& draft, const KnitGarment& design,
                                         const Work& work) {
   return Watch(draft, design, work).all();
@@ -105,6 +109,7 @@ std::optional<Work> recounted(const GarmentDraft& draft, const KnitGarment& desi
   Work out = work;
   PieceWork* own = out.find(piece);
   own->plan = std::move(*plan), own->plan.size = real.sizes.stitch, own->ownPlan = true;
+  const int underarm = own->plan.underarmRow; // pieces that are begun below move `own`
   // What is sewn to it follows, in the same fabric and with as many rows.
   const KnitGarment present = presentGarment(draft, design, work);
   for (const PieceId other : piecesToKnit(present)) {
@@ -114,10 +119,10 @@ std::optional<Work> recounted(const GarmentDraft& draft, const KnitGarment& desi
     if (!o) continue;
     auto same = continued(o->plan, fixedLines(o->plan, o->worked), *next);
     if (!same) return std::nullopt;
-    if (const int more =
-            own->plan.underarmRow - same->underarmRow - (to->underarmRow - next->underarmRow);
+    if (const int more = underarm - same->underarmRow - (to->underarmRow - next->underarmRow);
         more != 0) {
-      same = strayed(*same, std::min(own->plan.underarmRow, same->underarmRow) - 1, more);
+      // Just below its own underarm: a front with short rows is longer.
+      same = strayed(*same, same->underarmRow - 1 + std::min(0, more), more);
       if (!same) return std::nullopt;
     }
     o->plan = std::move(*same), o->plan.size = real.sizes.stitch, o->ownPlan = true;

@@ -9,6 +9,8 @@ namespace scye {
 
 inline constexpr double kWatchedFrom = 10; // cm worked
 
+[[nodiscard]] bool isLongEnough(const PieceWork& piece, const GarmentDraft& draft);
+
 struct GaugeWarning {
   PieceId piece = PieceId::Back;
   bool across = true;                  // stitches; else rows

@@ -1,5 +1,7 @@
 #include "progress/place.h"
 
+#include "directions/rib_words.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -20,6 +22,7 @@ public:
         if (step.section == section && step.first <= row && row <= step.last) return &step;
     return nullptr;
   }
+  [[nodiscard]] const PieceSteps& piece() const { return steps_; }
 
 private:
   PieceSteps steps_; // heights are not looked at
@@ -36,6 +39,7 @@ RowToWork toWork(const KnitPiece& piece, int line, const Told& told) {
   if (line > 0 && piece.rows[std::size_t(line - 1)].section == here.section)
     row.before = piece.rows[std::size_t(line - 1)].stitches();
   if (const Step* step = told.at(here.section, here.row)) row.step = step->kind;
+  row.edge = told.piece().edge, row.rib = told.piece().rib, row.ribEnds = told.piece().ribEnds;
   return row;
 }
 
@@ -52,6 +56,16 @@ std::optional<RepeatPlace> repeatAt(const Step* step, int row) {
     return RepeatPlace{std::min(in / 2 + 1, step->times), step->times, in % 2 + 1, 2};
   }
   return std::nullopt;
+}
+
+// A row of the lower edge that is not shaped.
+std::string edgeRowText(const Words& words, const RowToWork& row) {
+  if (row.edge == EdgeMade::Garter || row.rib.kind == RibKind::Garter)
+    return words.sayPlain("place.hem.garter");
+  if (row.rib.kind == RibKind::Plain) return words.say("even.one");
+  if (canWriteOut(row.rib, row.ribEnds, row.after.value()))
+    return ribRowText(words, row.rib, row.ribEnds, row.after, row.rightSide());
+  return words.sayPlain("place.hem", {textParam("rib", ribName(words, row.rib))});
 }
 
 // Whether something but plain knitting is worked, or another kind of fabric begins.
@@ -119,7 +133,7 @@ std::string doText(const Words& words, const RowToWork& row) {
   case StepKind::Hem:
   case StepKind::RibRow:
   case StepKind::RibOn:
-    return words.sayPlain("place.hem");
+    return edgeRowText(words, row);
   case StepKind::Facing:
     return words.sayPlain("place.facing");
   case StepKind::Fold:
@@ -159,10 +173,28 @@ std::optional<double> secondsLeft(const PieceWork& work) {
   return work.pace.seconds / work.pace.rows * place.line * (1 - place.share) / place.share;
 }
 
-double gramsLeft(const Place& place, const StitchSize& size, const GaugeReport& gauge) {
-  constexpr double kSquareMetre = 1e4; // cm2
-  return gauge.gramsPerSquareMetre * double(place.stitchesLeft) * size.width * size.height /
-         kSquareMetre;
+YarnLeft yarnLeft(const Place& place, const YarnNeed& garment) {
+  YarnLeft left;
+  if (!(garment.stitches > 0)) return left;
+  const double share = double(place.stitchesLeft) / garment.stitches;
+  const auto of = [&](const YarnRange& all) {
+    return YarnRange{share * all.low, share * all.high};
+  };
+  if (garment.grams.any())
+    left.grams = of(garment.grams);
+  else
+    left.metres = of(garment.metres);
+  return left;
+}
+
+std::string yarnLeftText(const Phrases& phrases, const YarnLeft& left) {
+  const YarnRange& range = left.grams.any() ? left.grams : left.metres;
+  if (!range.any()) return {};
+  const double low = std::round(range.low), high = std::round(range.high);
+  return phrases.say(
+      std::string(left.grams.any() ? "progress.yarn.grams" : "progress.yarn.metres") +
+          (high > low ? ".range" : ""),
+      {numberParam("low", low), numberParam("high", high)});
 }
 
 void keepPace(Pace& pace, double seconds) {

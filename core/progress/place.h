@@ -4,6 +4,7 @@
 #pragma once
 
 #include "directions/step_words.h"
+#include "making_up/yarn.h"
 #include "progress/present.h"
 
 namespace scye {
@@ -17,6 +18,10 @@ struct RowToWork {
   Stitches before{0}, after{0};
   Stitches waiting{0}; // beyond the turns of short rows, after it
   StepKind step = StepKind::Even;
+  // What a row of the lower edge is worked in.
+  EdgeMade edge = EdgeMade::Plain;
+  RibStitch rib{};
+  RibEnds ribEnds{};
 };
 
 // Which time of a repeat: "every 4th row, 5 times".
@@ -44,16 +49,20 @@ struct Place {
 [[nodiscard]] std::optional<int> lineOf(const KnitPiece& piece, int row,
                                         std::optional<SectionId> section = {}, int from = 0);
 
-// "k1, ssk, work to last 3 sts, k2tog, k1"
+// "k1, ssk, work to last 3 sts, k2tog, k1", "k2, *p2, k2; repeat from * to end"
 [[nodiscard]] std::string doText(const Words& words, const RowToWork& row);
 // "both edges", "the edge at the beginning of the row", or empty where none is shaped.
 [[nodiscard]] std::string edgeText(const Words& words, const RowToWork& row);
 // "Row 37 (RS)", "Right side of the neck, row 37 (RS)", "Cast-on"
 [[nodiscard]] std::string rowName(const Words& words, const RowToWork& row);
 
-// Grams of yarn for the stitches that are left, by the weighed swatches; 0: none was weighed.
-[[nodiscard]] double gramsLeft(const Place& place, const StitchSize& size,
-                               const GaugeReport& gauge);
+// Yarn for the stitches that are left: their share of the whole garment's need.
+struct YarnLeft {
+  YarnRange grams, metres; // metres only where no weight is known
+};
+[[nodiscard]] YarnLeft yarnLeft(const Place& place, const YarnNeed& garment);
+// "about 120 g of yarn", "about 300 to 360 m of yarn"; empty where nothing tells it.
+[[nodiscard]] std::string yarnLeftText(const Phrases& phrases, const YarnLeft& left);
 // What is left at the knitter's own pace, seconds; nothing before ten rows were timed.
 [[nodiscard]] std::optional<double> secondsLeft(const PieceWork& work);
 // Times a step forward: rests longer than a quarter of an hour are none of it.

@@ -284,7 +284,11 @@ std::optional<KnitPiece> continued(const KnitPiece& worked, int lines, const Kni
   moveMarks(piece, join->from, join->shift);
   if (!below) piece.underarmRow = worked.underarmRow;
   if (worked.foldRow >= 0 && worked.foldRow <= row) piece.foldRow = worked.foldRow;
-  piece.hemRows = row >= worked.hemRows ? worked.hemRows : target.hemRows;
+  piece.hemRows = row >= worked.hemRows ? worked.hemRows : std::max(row, target.hemRows);
+  if (row > 0) { // what the edge was begun in
+    piece.edge = worked.edge, piece.rib = worked.rib;
+    piece.sides = worked.sides, piece.selvedge = worked.selvedge;
+  }
   for (Section& s : piece.sections) {
     s.last += join->shift;
     if (s.id != SectionId::Body) s.first += join->shift;
@@ -361,6 +365,24 @@ Stitches reachableWidth(const KnitPiece& worked, int lines, int underarmRow, Sti
   int each = int(std::lround(0.5 * (wanted.value() - now)));
   each = std::clamp(each, -room, room);
   return Stitches(now + 2 * each);
+}
+
+std::optional<KnitPiece> mirroredSleeve(const KnitPiece& sleeve) {
+  KnitPiece piece = sleeve;
+  piece.id = sleeve.id == PieceId::Sleeve ? PieceId::LeftSleeve : PieceId::Sleeve;
+  for (Section& s : piece.sections) {
+    for (Act& a : s.acts) {
+      if (a.kind == ActKind::CastOn || a.kind == ActKind::Close || a.kind == ActKind::Spread)
+        continue;
+      const bool toLeft = a.side == EdgeSide::Right;
+      a.side = toLeft ? EdgeSide::Left : EdgeSide::Right;
+      if (a.kind == ActKind::BindOff) a.row += toLeft ? 1 : -1; // left edges are a row late
+    }
+    sortActs(s.acts);
+  }
+  piece.rows = workedRows(piece.sections);
+  if (!worksOut(piece)) return std::nullopt;
+  return piece;
 }
 
 std::optional<KnitPiece> strayed(const KnitPiece& piece, int after, int more) {

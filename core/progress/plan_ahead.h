@@ -35,6 +35,9 @@ struct CapAhead {
                                                const CapRequest& whole, double length,
                                                bool frontRight);
 
+// A sleeve as the mirror image of the other one. Nothing where its rows do not come out.
+[[nodiscard]] std::optional<KnitPiece> mirroredSleeve(const KnitPiece& sleeve);
+
 // `more` rows worked even after row `after` of the body (less than nothing: so many even rows left
 // out). Nothing where they are odd in number or shaping is worked in rows that would be left out.
 [[nodiscard]] std::optional<KnitPiece> strayed(const KnitPiece& piece, int after, int more);

@@ -62,14 +62,18 @@ Schedule asTold(const Schedule& told, const KnitPiece& piece, EdgeSide edge) {
 void takeSide(KnitGarment& k, const Work& work, const GarmentDraft& draft, bool left) {
   const Sides s = sidesOf(k, left);
   ArmholeFit& fit = left ? k.left : k.right;
-  if (s.back && s.front)
+  if (s.back && s.front) {
     fit.armhole = realArmhole(*s.back, s.backEdge, work, draft) +
                   realArmhole(*s.front, s.frontEdge, work, draft);
+    fit.backStitch = realArmholeStitch(*s.back, work, draft);
+    fit.frontStitch = realArmholeStitch(*s.front, work, draft);
+  }
   if (!s.sleeve || !k.capKnitted) return;
   fit.capRight = asTold(fit.capRight, *s.sleeve, EdgeSide::Right);
   fit.capLeft = asTold(fit.capLeft, *s.sleeve, EdgeSide::Left);
   const StitchSize size = fabricOf(work, left ? PieceId::LeftSleeve : PieceId::Sleeve, draft).size;
   const Stitches selvedge(k.lattice.selvedge);
+  fit.capStitch = size;
   fit.cap = realCap(*s.sleeve, EdgeSide::Right, size, selvedge) +
             realCap(*s.sleeve, EdgeSide::Left, size, selvedge);
 }
@@ -168,23 +172,28 @@ EdgeLength realCap(const KnitPiece& sleeve, EdgeSide edge, const StitchSize& siz
   return edgeLength(scheduleIn(sleeve, edge), edge, size, selvedge);
 }
 
-EdgeLength realArmhole(const KnitPiece& piece, EdgeSide edge, const Work& work,
-                       const GarmentDraft& draft) {
+StitchSize realArmholeStitch(const KnitPiece& piece, const Work& work, const GarmentDraft& draft) {
   const StitchSize size = fabricOf(work, piece.id, draft).size;
-  const auto alongRows = [&](EdgeSide side) {
-    return edgeLength(scheduleIn(piece, side), side, size);
-  };
-  const EdgeLength rows = alongRows(edge);
   const PieceWork* p = work.find(piece.id);
   const auto measured = p ? p->measured[Reading::Armhole] : std::nullopt;
-  if (!measured || !(rows.mean() > 0)) return rows;
+  if (!measured) return size;
+  const auto alongRows = [&](EdgeSide side) {
+    return edgeLength(scheduleIn(piece, side), side, size).mean();
+  };
   // Of a piece with two armholes it is either of them: they differ by the row that bind-offs force.
-  const bool two = piece.id == PieceId::Back || piece.id == PieceId::Front;
-  const double planned =
-      two ? 0.5 * (alongRows(EdgeSide::Right) + alongRows(EdgeSide::Left)).mean() : rows.mean();
+  const double planned = piece.id == PieceId::RightFront ? alongRows(EdgeSide::Left)
+                         : piece.id == PieceId::LeftFront
+                             ? alongRows(EdgeSide::Right)
+                             : 0.5 * (alongRows(EdgeSide::Right) + alongRows(EdgeSide::Left));
+  if (!(planned > 0)) return size;
   // An edge runs up the piece more than across it.
   const double cm = blocked(*measured, p->measured.as, false, gaugeReport(draft.design));
-  return (cm / planned) * rows;
+  return {size.width * cm / planned, size.height * cm / planned};
+}
+
+EdgeLength realArmhole(const KnitPiece& piece, EdgeSide edge, const Work& work,
+                       const GarmentDraft& draft) {
+  return edgeLength(scheduleIn(piece, edge), edge, realArmholeStitch(piece, work, draft));
 }
 
 KnitGarment presentGarment(const GarmentDraft& draft, KnitGarment k, const Work& work) {

@@ -26,6 +26,9 @@ struct PieceFabric {
 // `edge`: as the piece is seen from its right side.
 [[nodiscard]] EdgeLength realArmhole(const KnitPiece& piece, EdgeSide edge, const Work& work,
                                      const GarmentDraft& draft);
+// The size of a stitch with which its rows come to that length.
+[[nodiscard]] StitchSize realArmholeStitch(const KnitPiece& piece, const Work& work,
+                                           const GarmentDraft& draft);
 // One edge of a sleeve cap, likewise; `selvedge` stitches at each end of the crown do not count.
 [[nodiscard]] EdgeLength realCap(const KnitPiece& sleeve, EdgeSide edge, const StitchSize& size,
                                  Stitches selvedge);

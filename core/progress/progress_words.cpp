@@ -49,7 +49,9 @@ std::vector<std::string> refitText(const Refit& r, const Phrases& phrases, Lengt
   }
   for (const RipBack& rip : r.ripBack)
     lines.push_back(phrases.say(
-        rip.lines > 0 ? "progress.refit.rip" : "progress.refit.ripAll",
+        rip.finished    ? "progress.refit.ripFinished"
+        : rip.lines > 0 ? "progress.refit.rip"
+                        : "progress.refit.ripAll",
         {textParam("piece", workPieceName(phrases, rip.piece)), count("row", rip.row)}));
   if (lines.empty()) lines.push_back(phrases.say("progress.refit.none"));
   for (const bool left : {false, true}) {

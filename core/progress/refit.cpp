@@ -19,6 +19,14 @@ int stitchesBelow(const KnitPiece& piece, int row) {
   return 0;
 }
 
+// Whether a row is knitted in the same stitch: of the lower edge, or above it.
+bool sameStitch(const KnitPiece& a, const KnitPiece& b, int row) {
+  const bool edge = row > 0 && row <= a.hemRows;
+  if (edge != (row > 0 && row <= b.hemRows) || (row == a.foldRow) != (row == b.foldRow))
+    return false;
+  return !edge || (a.edge == b.edge && a.rib.kind == b.rib.kind);
+}
+
 // How many lines two pieces have in common from the cast-on.
 int commonLines(const KnitPiece& a, const KnitPiece& b) {
   const auto same = [](const RowLine& x, const RowLine& y) {
@@ -33,7 +41,7 @@ int commonLines(const KnitPiece& a, const KnitPiece& b) {
   };
   const std::size_t most = std::min(a.rows.size(), b.rows.size());
   std::size_t n = 0;
-  while (n < most && same(a.rows[n], b.rows[n]))
+  while (n < most && same(a.rows[n], b.rows[n]) && sameStitch(a, b, a.rows[n].row))
     ++n;
   return int(n);
 }
@@ -76,6 +84,17 @@ public:
     const auto alike = [](double a, double b) { return std::abs(a - b) <= kSameFabric * b; };
     if (!alike(planned.width, real.width) || !alike(planned.height, real.height)) return false;
     return std::abs(off(id, plan, real)) <= CapBars::kSeam;
+  }
+
+  [[nodiscard]] std::optional<KnitPiece> likeTheOther(PieceId id, const KnitPiece& other) const {
+    auto piece = mirroredSleeve(other);
+    if (!piece || std::abs(off(id, *piece)) > CapBars::kSeam) return std::nullopt;
+    return piece;
+  }
+
+  // cm, by which its cap is longer than armhole and ease, in the fabric it is knitted in.
+  [[nodiscard]] double off(PieceId id, const KnitPiece& plan) const {
+    return off(id, plan, fabricOf(work_, id, draft_).size);
   }
 
 private:
@@ -219,6 +238,14 @@ std::optional<KnitPiece> keptPlan(const GarmentDraft& draft, const KnitGarment& 
   return Sleeves(draft, present, work).plan(p.piece).piece;
 }
 
+void addRipBack(Refit& refit, Sleeves& sleeves, const PieceWork& own, int lines) {
+  const auto back = sleeves.back(own.piece, own.plan, lines);
+  if (!back) return;
+  const int kept = back->second;
+  const RowLine& last = own.plan.rows[std::size_t(std::max(0, kept - 1))];
+  refit.ripBack.push_back({own.piece, last.section, last.row, kept, own.finished()});
+}
+
 } // namespace
 
 std::vector<PlanChange> planChanges(PieceId id, const KnitPiece& before, const KnitPiece& after) {
@@ -250,18 +277,28 @@ Refit refit(const GarmentDraft& draft, const KnitGarment& design, const Work& wo
   out.before = out.after = seamsOf(present);
   if (!design.capKnitted) return out;
   Sleeves sleeves(draft, present, work);
-  for (const PieceId id : {PieceId::Sleeve, PieceId::LeftSleeve}) {
+  const auto begun = [&](PieceId id) {
+    const PieceWork* p = work.find(id);
+    return p && p->begun();
+  };
+  std::array order{PieceId::Sleeve, PieceId::LeftSleeve};
+  if (begun(order[1]) && !begun(order[0])) std::swap(order[0], order[1]);
+  for (const PieceId id : order) {
     const PieceWork* own = work.find(id);
-    if (own && own->finished()) continue;
+    if (own && own->finished()) {
+      if (std::abs(sleeves.off(id, own->plan)) > kFinishedNear)
+        addRipBack(out, sleeves, *own, int(own->plan.rows.size()));
+      continue;
+    }
     KnitPiece before = own ? own->plan : *plannedPiece(present, id);
     if (sleeves.suits(id, before)) continue;
-    Sleeves::Planned planned = sleeves.plan(id);
+    // A pair is a pair where both armholes want it.
+    Sleeves::Planned planned;
+    if (id == order[1] && begun(order[0]) && !begun(id))
+      planned.piece = sleeves.likeTheOther(id, out.work.find(order[0])->plan);
+    if (!planned.piece) planned = sleeves.plan(id);
     if (!planned.piece && own && own->begun()) {
-      if (const auto back = sleeves.back(id, own->plan, planned.lines)) {
-        const int kept = back->second;
-        const RowLine& last = own->plan.rows[std::size_t(std::max(0, kept - 1))];
-        out.ripBack.push_back({id, last.section, last.row, kept});
-      }
+      addRipBack(out, sleeves, *own, planned.lines);
       continue;
     }
     if (!planned.piece) continue;

@@ -37,12 +37,14 @@ inline constexpr EnumKeys<PlanChange::What, PlanChange::What::Shaping> kChangeKe
 [[nodiscard]] std::vector<PlanChange> planChanges(PieceId piece, const KnitPiece& before,
                                                   const KnitPiece& after);
 
-// A sleeve that cannot be led to its armhole from the row it is at.
+// A sleeve that cannot be led to its armhole from the row it is at; or one that is finished, and
+// comes out so far off that it is worth while to think about it (kFinishedNear).
 struct RipBack {
   PieceId piece = PieceId::Sleeve;
   SectionId section = SectionId::Body;
   int row = 0;   // of its plan, to which it would have to be ripped back
   int lines = 0; // and its lines that then stay
+  bool finished = false;
 };
 
 // One armhole of the wearer and the cap that is sewn into it, cm, by the mean of the measures.
@@ -61,10 +63,12 @@ struct Refit {
 };
 
 // So near a refitted cap comes to its armhole, or its sleeve is to be ripped back.
-inline constexpr double kRefitNear = 0.25; // cm
+inline constexpr double kRefitNear = 0.25;   // cm
+inline constexpr double kFinishedNear = 0.3; // cm; nearer than that it is eased in
 
 // Sleeves that are not finished, for the real armholes in the real fabric, from the rows they are
-// at. Bodice pieces keep their counts: their seams have to meet.
+// at; a finished one only after it has been ripped back. Bodice pieces keep their counts: their
+// seams have to meet.
 [[nodiscard]] Refit refit(const GarmentDraft& draft, const KnitGarment& design, const Work& work);
 
 // Pieces of which the design would now have rows that are worked knitted otherwise.

@@ -32,7 +32,7 @@ Picture blockingTemplate(const GarmentDraft& draft, const KnitGarment& knitted, 
   const bool ofTwo = id == PieceId::Sleeve && knitted.piece(PieceId::LeftSleeve);
   g.title = phrases.say(ofTwo ? "piece.rightSleeve" : "piece." + g.id);
   g.piece = id;
-  const StitchSize& size = knitted.lattice.size;
+  const StitchSize& size = rows->fabric(knitted.lattice.size);
   const Path fabric = knittedOutline(*rows, size, {0, 0, 0});
   const Path seam = turned ? piece->outline().mirroredX() : piece->outline();
   g.strokes.push_back({seam, Role::Outline, false});

@@ -103,7 +103,7 @@ Picture garmentCharts(const KnitGarment& garment, const Phrases& phrases,
   SymbolsUsed used{};
   double top = 0, widest = 0;
   for (const KnitPiece& piece : garment.pieces) {
-    Chart chart = drawn(piece, garment.lattice.size, phrases, options);
+    Chart chart = drawn(piece, piece.fabric(garment.lattice.size), phrases, options);
     if (chart.grid.rows == 0) continue;
     noteSymbols(used, chart.grid);
     widest = std::max(widest, chart.columns.end());

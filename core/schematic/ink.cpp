@@ -59,13 +59,14 @@ Inks inksFor(const Colour& ground, const Colour& ink, bool dark) {
   const auto set = [&](Role role, const Colour& colour) { c.colour[std::size_t(role)] = colour; };
   set(Role::Outline, ink);
   set(Role::Fabric, mixed(ground, lead, dark ? 0.10 : 0.055));
+  set(Role::Worked, mixed(ground, kOrange, 0.15));
   set(Role::Guide, mixed(ground, ink, 0.38));
   set(Role::Measure, mixed(ground, ink, 0.72));
   set(Role::Caption, ink);
   set(Role::Note, mixed(ground, ink, 0.68));
   set(Role::Lit, lead);
   set(Role::Ghost, mixed(ground, ink, 0.30));
-  set(Role::Knitted, legible(kGreen, c[Role::Fabric]));
+  set(Role::Knitted, legible(kGreen, c[Role::Worked]));
   set(Role::Armhole, ink);
   set(Role::Cap, lead);
   set(Role::Pair, mixed(ground, ink, 0.30));
@@ -116,6 +117,7 @@ Pen penOf(Role role) {
   case Role::Notch:
     return {1.2};
   case Role::Fabric:
+  case Role::Worked:
   case Role::Measure:
   case Role::Caption:
   case Role::Note:

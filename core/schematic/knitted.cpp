@@ -109,6 +109,13 @@ Path knittedOutline(const KnitPiece& piece, const StitchSize& size, const EdgeFi
   return Path::polyline(points);
 }
 
+Path workedOutline(const KnitPiece& piece, int lines, const StitchSize& size,
+                   const EdgeFinish& finish) {
+  KnitPiece worked = piece;
+  worked.rows.resize(std::size_t(std::clamp(lines, 0, int(piece.rows.size()))));
+  return knittedOutline(worked, size, finish);
+}
+
 Path knittedChords(const KnittedEdge& edge, const StitchSize& size, double flatTop) {
   Path path(Vec2(0, 0));
   Vec2 at(0, 0);

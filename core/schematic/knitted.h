@@ -30,6 +30,10 @@ struct EdgeFinish {
 [[nodiscard]] Path knittedOutline(const KnitPiece& piece, const StitchSize& size,
                                   const EdgeFinish& finish);
 
+// The same of its first `lines` lines: what has been worked.
+[[nodiscard]] Path workedOutline(const KnitPiece& piece, int lines, const StitchSize& size,
+                                 const EdgeFinish& finish);
+
 // The chords by which knit/edge_length.h measures an edge, as a line: x inward from the seam, y up
 // from the underarm line. Horizontal along the underarm bind-off, straight up to the first event,
 // then a chord an event. `flatTop` cm more at the end: half a crown.

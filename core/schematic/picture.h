@@ -17,6 +17,7 @@ namespace scye {
 enum class Role : std::uint8_t {
   Outline, // seam line of a piece
   Fabric,  // the filled face of a piece
+  Worked,  // the part of it that is knitted already
   Guide,   // hem line, centre line, underarm line
   Measure, // dimension and extension lines, arrowheads (filled), figures
   Caption, // names of pieces, headings

@@ -128,7 +128,9 @@ private:
 
   void outline() {
     const Path path = piece_.outline();
-    group_.strokes.push_back({path, Role::Fabric, true});
+    if (o_.worked.empty()) group_.strokes.push_back({path, Role::Fabric, true});
+    for (const WorkedPart& part : o_.worked)
+      if (part.piece == piece_.id && o_.curves) worked(part);
     for (const Behind& other : o_.behind)
       if (const Piece* piece = other.draft->piece(piece_.id))
         group_.strokes.push_back({piece->outline(), Role::Ghost, false});
@@ -137,11 +139,21 @@ private:
     if (o_.knitted)
       if (const KnitPiece* knitted = o_.knitted->piece(piece_.id))
         group_.strokes.push_back(
-            {knittedOutline(*knitted, o_.knitted->lattice.size, edgeFinish(g_, *o_.knitted)),
+            {knittedOutline(*knitted, knitted->fabric(o_.knitted->lattice.size),
+                            edgeFinish(g_, *o_.knitted)),
              Role::Knitted, false});
     if (!o_.lit) return;
     for (const PieceEdge& e : piece_.edges)
       if (shapes(*o_.lit, piece_.id, e.kind)) group_.strokes.push_back({e.path, Role::Lit, false});
+  }
+
+  void worked(const WorkedPart& part) {
+    Path path = workedOutline(*part.plan, part.lines, part.plan->fabric(o_.curves->lattice.size),
+                              edgeFinish(g_, *o_.curves));
+    if (path.empty()) return;
+    if (part.mirrored) path = path.mirroredX();
+    group_.strokes.push_back({path, Role::Worked, true});
+    group_.strokes.push_back({path, Role::Knitted, false});
   }
 
   // Whose outline it is: beside its cast-on corner, each name a line lower.

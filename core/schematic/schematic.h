@@ -17,6 +17,15 @@ struct Behind {
   std::string name{};
 };
 
+// A piece on the needles: it is filled as far as it is worked. `mirrored`: a left sleeve on the
+// right one's outline.
+struct WorkedPart {
+  PieceId piece = PieceId::Back; // on whose outline it is drawn
+  const KnitPiece* plan = nullptr;
+  int lines = 0; // of its row table
+  bool mirrored = false;
+};
+
 struct SchematicOptions {
   LengthUnit unit = LengthUnit::Centimetre;
   double textHeight = 1.2; // cm of the drawing
@@ -34,6 +43,8 @@ struct SchematicOptions {
   const KnitGarment* curves = nullptr;
   // Of the same draft: whole stitches and rows over the curves.
   const KnitGarment* knitted = nullptr;
+  // With these the pieces are outlines, and filled only as far as they are worked.
+  std::vector<WorkedPart> worked;
 };
 
 // A group a piece (id and title), with outline, guides and dimensions. Figures do not cross one

@@ -2,12 +2,46 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>scye::ConflictBox</name>
+    <message numerus="yes">
+        <source>Rip back to %n rows</source>
+        <translation>
+            <numerusform>Rip back to %n row</numerusform>
+            <numerusform>Rip back to %n rows</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>scye::FileNotices</name>
     <message numerus="yes">
         <source> So were %n more.</source>
         <translation>
             <numerusform> So was %n more.</numerusform>
             <numerusform> So were %n more.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>scye::NeedlePage</name>
+    <message numerus="yes">
+        <source>%n stitches</source>
+        <translation>
+            <numerusform>%n stitch</numerusform>
+            <numerusform>%n stitches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%L1 to %n stitches</source>
+        <translation>
+            <numerusform>%L1 to %n stitch</numerusform>
+            <numerusform>%L1 to %n stitches</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows left</source>
+        <translation>
+            <numerusform>%n row left</numerusform>
+            <numerusform>%n rows left</numerusform>
         </translation>
     </message>
 </context>

@@ -181,6 +181,10 @@ TEST_F(Layout, allTextStandsOutFromItsGround) {
       for (const QColor& ground : {colours.ground, colours[Role::Fabric]})
         EXPECT_GE(contrast(colours[role], ground), 4.5)
             << int(role) << (isDark(p) ? ", dark" : ", light");
+    for (const Role role : {Role::Measure, Role::Caption, Role::Note, Role::Notch, Role::Lit,
+                            Role::Knitted, Role::Outline})
+      EXPECT_GE(contrast(colours[role], colours[Role::Worked]), 4.5)
+          << int(role) << (isDark(p) ? ", worked, dark" : ", worked, light");
   }
   window_->settings().setLook(Look::Desktop);
 }

@@ -26,6 +26,23 @@ constexpr double kLetters = 0.82, kSmallLetters = 0.7, kLeastLetters = 9;
 // but those a garment is told by; from so far away that these would hide the pieces, all.
 constexpr double kAllTextHeight = 2.6, kShapeTextHeight = 3.4, kMostTextHeight = 7;
 
+// What is drawn of the work. Of two sleeves on one outline the one that is being knitted.
+std::vector<WorkedPart> workedParts(const GarmentDraft& draft, const Work& work) {
+  std::vector<WorkedPart> parts;
+  for (const PieceWork& p : work.pieces) {
+    if (!p.begun()) continue;
+    const bool other = p.piece == PieceId::LeftSleeve && !draft.piece(p.piece);
+    const PieceWork* right = work.find(PieceId::Sleeve);
+    const PieceWork* left = work.find(PieceId::LeftSleeve);
+    if (other && right && right->begun() && (!right->finished() || p.finished())) continue;
+    if (p.piece == PieceId::Sleeve && p.finished() && left && left->begun() && !left->finished() &&
+        !draft.piece(PieceId::LeftSleeve))
+      continue;
+    parts.push_back({other ? PieceId::Sleeve : p.piece, &p.plan, p.worked, other});
+  }
+  return parts;
+}
+
 } // namespace
 
 DrawingTable::DrawingTable(Document& document, Attention& attention, Settings& settings,
@@ -64,6 +81,8 @@ void DrawingTable::onChanged(const Document::Event& event) {
     previewDraft_.reset();
     draftOthers();
     fit();
+  } else if (event.work && !event.derived) {
+    redraw();
   } else if (event.derived) {
     redraw();
     if (fitted_ && !waits_ && !fitsWell()) fit();
@@ -94,6 +113,7 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   const Derived& derived = self->document_.derived();
   options.curves = &derived.knit;
   if (settings_.stitchesShown()) options.knitted = &derived.knit;
+  options.worked = workedParts(derived.draft, document_.work());
   return pieceSchematic(derived.draft, settings_.phrases(), options);
 }
 

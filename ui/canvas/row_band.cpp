@@ -16,7 +16,8 @@ const Group* groupOf(const Picture& picture, PieceId piece) {
 // The piece's face as it is painted.
 QPainterPath faceOf(const Group& group, const PictureView& view) {
   for (const Stroke& stroke : group.strokes)
-    if (stroke.role == Role::Fabric && stroke.filled) return mapped(stroke.path, view);
+    if (stroke.role == Role::Fabric || stroke.role == Role::Outline)
+      return mapped(stroke.path, view);
   return {};
 }
 
@@ -51,7 +52,7 @@ void paintRowBand(QPainter& painter, const Picture& picture, const KnitGarment& 
   const Group* group = groupOf(picture, rows.piece);
   const KnitPiece* piece = group && group->piece ? knit.piece(*group->piece) : nullptr;
   if (!piece) return;
-  const Box cm = rowBand(*piece, knit.lattice.size, rows);
+  const Box cm = rowBand(*piece, piece->fabric(knit.lattice.size), rows);
   if (cm.empty()) return;
   QRectF band =
       QRectF(view.map(group->origin + cm.low), view.map(group->origin + cm.high)).normalized();

@@ -167,6 +167,7 @@ void GuideWindow::refresh() {
     text.append(phraseText(settings_.phrases(), body ? "guide.start.body" : "guide.start.garment"));
     if (body && isChild(document_.design()))
       text.append(phraseText(settings_.phrases(), "guide.child"));
+    text.append(phraseText(settings_.phrases(), "guide.hands"));
   }
   title_->setText(
       field ? fieldName(settings_.phrases(), *field)

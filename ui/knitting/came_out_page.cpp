@@ -1,7 +1,11 @@
 #include "knitting/came_out_page.h"
 
+#include "canvas/picture_widget.h"
 #include "io/outputs.h"
+#include "knitting/said.h"
 #include "look/scrolled.h"
+#include "progress/diary.h"
+#include "schematic/replanned.h"
 #include "values/value_text.h"
 
 #include <QComboBox>
@@ -15,10 +19,6 @@
 
 namespace scye {
 namespace {
-
-QString said(const std::string& text) {
-  return QString::fromStdString(text);
-}
 
 bool isCount(Reading reading) {
   return reading == Reading::StitchCount || reading == Reading::RowCount;
@@ -36,7 +36,10 @@ QLabel* wrapped() {
 CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent)
     : KnitPage(document, settings, parent), pieces_(new QComboBox), as_(new QComboBox),
       warning_(wrapped()), answer_(wrapped()), plan_(new QPushButton(tr("&Plan the sleeves anew"))),
-      recount_(new QPushButton(tr("&Other stitch counts from here"))) {
+      recount_(new QPushButton(tr("&Other stitch counts from here"))),
+      drawn_(new PictureWidget(
+          [this](double textHeight, int perRow) { return oldOverNew(textHeight, perRow); },
+          {0, 1})) {
   const int gap = fontMetrics().averageCharWidth();
   auto* inside = new QWidget;
   auto* column = new QVBoxLayout(inside);
@@ -75,6 +78,10 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
   buttons->addWidget(recount_);
   buttons->addStretch(1);
   column->addLayout(buttons);
+  drawn_->setMinimumHeight(18 * fontMetrics().height());
+  drawn_->setAccessibleName(tr("As it is planned anew over as it was planned"));
+  drawn_->hide();
+  column->addWidget(drawn_, 1);
   column->addStretch(1);
   fillScrolled(*this, inside);
   setFocusProxy(pieces_);
@@ -84,25 +91,10 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
 
   connect(pieces_, &QComboBox::activated, this, &CameOutPage::refreshSoon);
   connect(as_, &QComboBox::activated, this, [this] {
-    Work work = document_.work();
-    const Derived& derived = document_.derived();
-    if (PieceWork* p = workOn(work, derived.knit, designedIn(derived), *piece()))
-      p->measured.as = MeasuredAs(as_->currentData().toInt());
-    document_.setWork(work);
+    measure([this](Measured& m) { m.as = MeasuredAs(as_->currentData().toInt()); });
   });
-  const auto settle = [this](bool recount) {
-    if (!shown_) return;
-    Work work = recount ? *shown_->recounted : shown_->refit.work;
-    std::string words;
-    for (const std::string& line : refitText(shown_->refit, settings_.phrases(), settings_.unit()))
-      words += (words.empty() ? "" : " ") + line;
-    work.diary.push_back({.on = today(),
-                          .kind = DiaryEntry::Kind::Refit,
-                          .text = recount ? recount_->text().remove(u'&').toStdString() : words});
-    document_.setWork(work);
-  };
-  connect(plan_, &QPushButton::clicked, this, [settle] { settle(false); });
-  connect(recount_, &QPushButton::clicked, this, [settle] { settle(true); });
+  connect(plan_, &QPushButton::clicked, this, [this] { settle(false); });
+  connect(recount_, &QPushButton::clicked, this, [this] { settle(true); });
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.work) refreshSoon();
   });
@@ -110,6 +102,9 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
 
 QString CameOutPage::answer() const {
   return answer_->text();
+}
+QString CameOutPage::warning() const {
+  return warning_->text();
 }
 
 std::optional<PieceId> CameOutPage::piece() const {
@@ -149,13 +144,36 @@ void CameOutPage::fillBoxes() {
 }
 
 void CameOutPage::take(Reading reading, double value) {
-  const Derived& derived = document_.derived();
-  Work work = document_.work();
-  PieceWork* p = piece() ? workOn(work, derived.knit, designedIn(derived), *piece()) : nullptr;
-  if (!p) return;
   const double cm = value * perUnit(reading);
   // Less than a piece can measure is nothing measured.
-  p->measured.set(reading, cm >= rangeOf(reading).low ? std::optional(cm) : std::nullopt);
+  measure([&](Measured& m) {
+    m.set(reading, cm >= rangeOf(reading).low ? std::optional(cm) : std::nullopt);
+  });
+}
+
+void CameOutPage::measure(const std::function<void(Measured&)>& set) {
+  const auto id = piece();
+  if (!id) return;
+  const Derived& derived = document_.derived();
+  Work work = document_.work();
+  PieceWork* p = workOn(work, derived.knit, designedIn(derived), *id);
+  if (!p) return;
+  const Measured before = p->measured;
+  set(p->measured);
+  writeDownMeasured(work, *id, before, today(), settings_.phrases(), settings_.unit());
+  document_.setWork(work);
+}
+
+void CameOutPage::settle(bool recount) {
+  // What has been worked or measured since is still to be answered.
+  if (!shown_ || shown_->before != document_.work() || (recount && !shown_->recounted)) return;
+  Work work = recount ? *shown_->recounted : shown_->refit.work;
+  DiaryEntry entry = refitEntry(shown_->refit, today(), settings_.phrases(), settings_.unit());
+  if (recount) {
+    entry.piece = piece();
+    entry.text = settings_.phrases().say("progress.recounted");
+  }
+  writeDown(work, std::move(entry));
   document_.setWork(work);
 }
 
@@ -172,11 +190,19 @@ void CameOutPage::ask() {
     const std::shared_ptr<const Derived> derived = present();
     if (stop.stop_requested()) return;
     auto found = std::make_shared<Answer>();
+    found->before = work;
     found->refit = refit(derived->draft, designedIn(*derived), work);
     found->warnings = gaugeWarnings(derived->draft, designedIn(*derived), work);
     for (const GaugeWarning& w : found->warnings)
       if (id == w.piece && w.canRecount)
         found->recounted = recounted(derived->draft, designedIn(*derived), work, w.piece);
+    for (const PieceWork& p : found->refit.work.pieces) {
+      const PieceWork* before = work.find(p.piece);
+      const KnitPiece* was = before ? &before->plan : plannedPiece(derived->knit, p.piece);
+      if (was && was->rows != p.plan.rows)
+        found->pieces.push_back(
+            {*was, p.plan, fabricOf(work, p.piece, derived->draft).size, p.worked});
+    }
     QMetaObject::invokeMethod(
         this,
         [this, number, found] {
@@ -199,6 +225,17 @@ void CameOutPage::show(const Answer& answer) {
   answer_->setText(lines.join(u'\n'));
   plan_->setEnabled(!answer.refit.changes.empty());
   recount_->setVisible(answer.recounted.has_value());
+  drawn_->setVisible(!answer.pieces.empty());
+  drawn_->refresh();
+}
+
+Picture CameOutPage::oldOverNew(double textHeight, int perRow) const {
+  std::vector<Replanned> pieces;
+  if (shown_)
+    for (const PieceChange& p : shown_->pieces)
+      pieces.push_back({workPieceName(settings_.phrases(), p.after.id), &p.before, &p.after, p.size,
+                        p.worked, p.after.selvedge});
+  return replannedPicture(pieces, textHeight, perRow, settings_.phrases());
 }
 
 } // namespace scye

@@ -95,7 +95,7 @@ void ChartPage::refresh() {
     view_->setNothing();
     return;
   }
-  view_->setPiece(*piece, knit.lattice.size, shown_ != before);
+  view_->setPiece(*piece, piece->fabric(knit.lattice.size), shown_ != before);
   light();
   const auto& rows = attention_.chosenRows();
   if (shown_ != before && rows && rows->piece == shown_) view_->showRow(std::max(1, rows->first));

@@ -158,7 +158,17 @@ void ChartView::showRow(int row) {
   update();
 }
 
+void ChartView::setLegendShown(bool shown) {
+  legendShown_ = shown;
+  layLegend();
+  stand();
+}
+
 void ChartView::layLegend() {
+  if (!legendShown_) {
+    legend_ = {};
+    return;
+  }
   SymbolsUsed used{};
   for (const ChartMark& mark : chart_.grid.marks)
     used[std::size_t(mark.symbol)] = true;

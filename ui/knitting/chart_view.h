@@ -19,6 +19,7 @@ public:
   void setNothing();
   void setLit(std::optional<Span> rows);
   void showRow(int row); // brings it into view
+  void setLegendShown(bool shown);
 
   void fit();   // the whole chart
   void begin(); // the first row, cells large enough to read where they would not be when fitted
@@ -72,6 +73,7 @@ private:
   Chart chart_;
   PictureView view_;
   Stand stand_ = Stand::Beginning;
+  bool legendShown_ = true;
   Picture legend_;
   PictureView legendView_;
 

@@ -1,12 +1,13 @@
 #include "knitting/finish_page.h"
 
 #include "io/outputs.h"
-
+#include "knitting/big_text.h"
 #include "knitting/directions_page.h"
 #include "knitting/figure_table.h"
+#include "knitting/said.h"
 #include "look/scrolled.h"
 #include "progress/blocking.h"
-#include "progress/progress_words.h"
+#include "progress/diary.h"
 #include "values/value_text.h"
 
 #include <QDoubleSpinBox>
@@ -17,16 +18,9 @@
 #include <QVBoxLayout>
 
 namespace scye {
-namespace {
-
-QString said(const std::string& text) {
-  return QString::fromStdString(text);
-}
-
-} // namespace
 
 FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
-    : KnitPage(document, settings, parent),
+    : KnitPage(document, settings, parent), now_(new BigText(nullptr)),
       sizes_(new FigureTable(
           tr("Sizes to block to"),
           {tr("Piece"), tr("Wanted"), tr("Knitted"), tr("Measured"), tr("Pin out to")}, nullptr)),
@@ -50,20 +44,19 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
   seam_->setAccessibleName(tr("How far the last seam came out"));
   seamRow->addWidget(seamName, 1);
   seamRow->addWidget(seam_);
-  column->addWidget(sizes_);
-  column->addWidget(note);
+  column->addWidget(now_);
   list_->setAccessibleName(tr("Making up, to tick off"));
   list_->setWordWrap(true);
   list_->setResizeMode(QListView::Adjust);
   list_->setMinimumHeight(12 * fontMetrics().height());
-  QFont large = list_->font();
-  large.setPointSizeF(1.35 * large.pointSizeF());
-  list_->setFont(large);
   column->addWidget(list_, 1);
+  column->addWidget(sizes_);
+  column->addWidget(note);
   column->addLayout(seamRow);
   fillScrolled(*this, inside);
   setFocusProxy(list_);
 
+  connect(list_, &QListWidget::currentRowChanged, this, &FinishPage::tellChosen);
   connect(list_, &QListWidget::itemChanged, this, [this](const QListWidgetItem* item) {
     Work work = document_.work();
     const std::string key = item->data(Qt::UserRole).toString().toStdString();
@@ -73,10 +66,8 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
   });
   connect(seam_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
     Work work = document_.work();
-    work.lastSeam = value * (settings_.unit() == LengthUnit::Inch ? kCmPerInch : 1);
-    work.diary.push_back({.on = today(),
-                          .kind = DiaryEntry::Kind::Seam,
-                          .text = settings_.phrases().length(*work.lastSeam, settings_.unit())});
+    writeDownLastSeam(work, value * (settings_.unit() == LengthUnit::Inch ? kCmPerInch : 1),
+                      today(), settings_.phrases(), settings_.unit());
     document_.setWork(work);
   });
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
@@ -128,6 +119,12 @@ void FinishPage::fillList() {
                                                                                    : Qt::Unchecked);
   }
   list_->setCurrentRow(std::clamp(at, 0, std::max(0, list_->count() - 1)));
+  tellChosen();
+}
+
+void FinishPage::tellChosen() {
+  const QListWidgetItem* item = list_->currentItem();
+  now_->setText(item ? item->text() : QString());
 }
 
 } // namespace scye

@@ -1,5 +1,6 @@
-// Blocking and making up: for each piece what is wanted, knitted and measured, and what to pin it
-// out to; then all that is to be done, in the order of work, to be ticked off.
+// Blocking and making up: all that is to be done, in the order of work, to be ticked off, the
+// chosen line in letters that are read from where the pieces lie; and for each piece what is
+// wanted, knitted and measured, and what to pin it out to.
 #pragma once
 
 #include "knitting/knit_page.h"
@@ -9,6 +10,7 @@ class QListWidget;
 
 namespace scye {
 
+class BigText;
 class FigureTable;
 
 class FinishPage : public KnitPage {
@@ -17,6 +19,7 @@ public:
   FinishPage(Document& document, Settings& settings, QWidget* parent = nullptr);
 
   [[nodiscard]] QListWidget& list() const { return *list_; }
+  [[nodiscard]] BigText& now() const { return *now_; }
   [[nodiscard]] FigureTable& sizes() const { return *sizes_; }
 
 protected:
@@ -25,7 +28,9 @@ protected:
 private:
   void fillSizes();
   void fillList();
+  void tellChosen();
 
+  BigText* now_;
   FigureTable* sizes_;
   QListWidget* list_;
   QDoubleSpinBox* seam_;

@@ -2,9 +2,13 @@
 
 #include "io/outputs.h"
 #include "knitting/big_text.h"
+#include "knitting/chart_view.h"
+#include "knitting/conflict_box.h"
 #include "knitting/directions_page.h"
 #include "knitting/piece_list.h"
+#include "knitting/said.h"
 #include "look/scrolled.h"
+#include "progress/diary.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -22,11 +26,8 @@
 namespace scye {
 namespace {
 
+constexpr int kChartLines = 12;            // of text, as high as the chart on the page
 constexpr int kRestAfter = 30 * 60 * 1000; // ms of knitting
-
-QString said(const std::string& text) {
-  return QString::fromStdString(text);
-}
 
 QLabel* wrapped(QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -49,12 +50,13 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
     : KnitPage(document, settings, parent), attention_(attention), pieces_(new QComboBox),
       share_(new QProgressBar), row_(wrapped(nullptr)), what_(new BigText(nullptr)),
       count_(wrapped(nullptr)), repeat_(wrapped(nullptr)), event_(wrapped(nullptr)),
-      next_(wrapped(nullptr)), left_(wrapped(nullptr)), rest_(wrapped(nullptr)),
-      note_(new QLineEdit), back_(new QPushButton(tr("Row &back"))),
+      next_(wrapped(nullptr)), left_(wrapped(nullptr)), gauge_(wrapped(nullptr)),
+      rest_(wrapped(nullptr)), note_(new QLineEdit), back_(new QPushButton(tr("Row &back"))),
       forward_(new QPushButton(tr("&Row done"))), rip_(new QPushButton(tr("R&ip back to row"))),
       strayed_(new QPushButton(tr("Rows &more than planned"))), ripTo_(new QSpinBox),
       more_(new QSpinBox), reminder_(new QCheckBox(tr("Remind me to &rest my hands"))),
-      conflicts_(new QWidget), conflictRows_(new QVBoxLayout(conflicts_)) {
+      conflicts_(new ConflictBox(document, settings)),
+      chart_(new ChartView(settings.phrases(), nullptr)) {
   setFocusPolicy(Qt::StrongFocus);
   const int gap = fontMetrics().averageCharWidth();
   auto* inside = new QWidget;
@@ -64,11 +66,10 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   head->addWidget(pieces_);
   head->addWidget(share_, 1);
   column->addLayout(head);
-  conflictRows_->setContentsMargins({});
   column->addWidget(conflicts_);
   column->addWidget(row_);
   column->addWidget(what_, 1);
-  for (QLabel* label : {count_, repeat_, event_, next_, left_, rest_})
+  for (QLabel* label : {count_, repeat_, event_, next_, left_, gauge_, rest_})
     column->addWidget(label);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(back_);
@@ -77,6 +78,13 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   note_->setPlaceholderText(tr("A note on this row"));
   note_->setAccessibleName(note_->placeholderText());
   column->addWidget(note_);
+  // It is only looked at: the wheel scrolls the page, the keys belong to it.
+  chart_->setAttribute(Qt::WA_TransparentForMouseEvents);
+  chart_->setFocusPolicy(Qt::NoFocus);
+  chart_->setLegendShown(false);
+  chart_->setFixedHeight(kChartLines * fontMetrics().height());
+  chart_->setAccessibleName(tr("The row in the chart"));
+  column->addWidget(chart_);
   auto* odd = new QHBoxLayout;
   odd->addWidget(rip_);
   odd->addWidget(ripTo_);
@@ -157,11 +165,7 @@ void NeedlePage::step(int rows) {
   if (rows > 0) {
     if (sinceStep_.isValid()) keepPace(p->pace, double(sinceStep_.elapsed()) / 1000);
     sinceStep_.start();
-    const auto note = [&](DiaryEntry::Kind kind) {
-      work.diary.push_back({.on = today(), .kind = kind, .piece = p->piece});
-    };
-    if (before == 0) note(DiaryEntry::Kind::Begun);
-    if (p->finished()) note(DiaryEntry::Kind::Finished);
+    writeDownStep(work, p->piece, before, today());
   } else {
     sinceStep_.invalidate();
   }
@@ -200,11 +204,11 @@ void NeedlePage::ripBack() {
   const auto line = lineOf(p->plan, ripTo_->value());
   if (!line || *line + 1 >= p->worked) return;
   work = ripped(work, p->piece, *line + 1);
-  work.diary.push_back({.on = today(),
-                        .kind = DiaryEntry::Kind::Ripped,
-                        .piece = *piece(),
-                        .row = from,
-                        .to = ripTo_->value()});
+  writeDown(work, {.on = today(),
+                   .kind = DiaryEntry::Kind::Ripped,
+                   .piece = *piece(),
+                   .row = from,
+                   .to = ripTo_->value()});
   document_.setWork(work);
 }
 
@@ -222,27 +226,13 @@ void NeedlePage::stray() {
     rest_->setVisible(true);
     return;
   }
-  work->diary.push_back({.on = today(),
-                         .kind = DiaryEntry::Kind::Strayed,
-                         .piece = *piece(),
-                         .row = after,
-                         .to = more_->value()});
+  writeDown(*work, {.on = today(),
+                    .kind = DiaryEntry::Kind::Strayed,
+                    .piece = *piece(),
+                    .row = after,
+                    .to = more_->value()});
   more_->setValue(0);
   document_.setWork(*work);
-}
-
-void NeedlePage::settle(PieceId piece, Settle how) {
-  const Derived& derived = document_.derived();
-  Work work = settled(derived.draft, designedIn(derived), document_.work(), piece, how);
-  for (const WorkedConflict& c : derived.conflicts)
-    if (c.piece == piece)
-      work.diary.push_back(
-          {.on = today(),
-           .kind = how == Settle::Rip ? DiaryEntry::Kind::Ripped : DiaryEntry::Kind::Kept,
-           .piece = piece,
-           .row = c.row,
-           .text = conflictText(c, settings_.phrases())});
-  document_.setWork(work);
 }
 
 void NeedlePage::fillPieces() {
@@ -257,7 +247,7 @@ void NeedlePage::fillPieces() {
 
 void NeedlePage::refresh() {
   fillPieces();
-  tellConflicts();
+  conflicts_->refresh();
   const Here at = here();
   for (QWidget* part : {static_cast<QWidget*>(share_), static_cast<QWidget*>(forward_),
                         static_cast<QWidget*>(back_), static_cast<QWidget*>(note_)})
@@ -266,11 +256,15 @@ void NeedlePage::refresh() {
     what_->setText(said(settings_.phrases().say("page.nothing")));
     for (QLabel* label : {row_, count_, repeat_, event_, next_, left_})
       label->clear();
+    gauge_->hide();
+    chart_->hide();
     return;
   }
   const Place place = placeOf(*at.plan, at.worked);
   tell(place);
   tellLeft(place);
+  tellGauge(at);
+  showChart(at, place);
   lightRows(place);
 }
 
@@ -317,54 +311,54 @@ void NeedlePage::tell(const Place& place) {
 }
 
 void NeedlePage::tellLeft(const Place& place) {
+  const Phrases& phrases = settings_.phrases();
+  left_->clear();
+  if (!place.now) return;
   QStringList left{tr("%n rows left", nullptr, place.rowsLeft())};
   const PieceWork* p = document_.work().find(*piece());
   if (const auto seconds = p ? secondsLeft(*p) : std::nullopt)
-    left.append(tr("about %1 at your pace").arg(said(timeText(settings_.phrases(), *seconds))));
-  const Derived& derived = document_.derived();
-  if (const double grams =
-          gramsLeft(place, fabricOf(document_.work(), *piece(), derived.draft).size, derived.gauge);
-      grams > 0)
-    left.append(tr("about %L1 g of yarn").arg(qRound(grams)));
+    left.append(
+        said(phrases.say("progress.time", {textParam("time", timeText(phrases, *seconds))})));
+  if (const std::string yarn =
+          yarnLeftText(phrases, yarnLeft(place, document_.derived().directions.materials.yarn));
+      !yarn.empty())
+    left.append(said(yarn));
   left_->setText(left.join(QStringLiteral(", ")));
 }
 
-// Worked rows that the design would now have otherwise: nothing happens to them until it is said
-// what shall.
-void NeedlePage::tellConflicts() {
-  while (QLayoutItem* item = conflictRows_->takeAt(0)) {
-    item->widget()->deleteLater();
-    delete item;
-  }
-  for (const WorkedConflict& c : document_.derived().conflicts) {
-    auto* text = wrapped(conflicts_);
-    text->setText(said(conflictText(c, settings_.phrases())));
-    enlarge(text, 1.1, true);
-    conflictRows_->addWidget(text);
-    auto* row = new QWidget(conflicts_);
-    auto* buttons = new QHBoxLayout(row);
-    buttons->setContentsMargins({});
-    const auto offer = [&](const QString& name, Settle how) {
-      auto* button = new QPushButton(name, row);
-      connect(button, &QPushButton::clicked, this, [this, how, id = c.piece] { settle(id, how); });
-      buttons->addWidget(button);
-    };
-    if (c.canKeep) offer(tr("Keep what is worked, plan what lies ahead anew"), Settle::Keep);
-    offer(tr("Rip back to %n rows", nullptr, c.lines), Settle::Rip);
-    offer(tr("Leave the piece as it was planned"), Settle::AsWas);
-    buttons->addStretch(1);
-    conflictRows_->addWidget(row);
-  }
-  conflicts_->setVisible(!document_.derived().conflicts.empty());
+// Early, while other needles or other counts still help.
+void NeedlePage::tellGauge(const Here& at) {
+  const PieceWork* p = document_.work().find(*piece());
+  const bool wanted = p && !p->finished() && at.worked > 0 && isLongEnough(*p, document_.draft()) &&
+                      !p->measured[Reading::StitchCount] && !p->measured[Reading::RowCount];
+  gauge_->setVisible(wanted);
+  if (wanted)
+    gauge_->setText(
+        tr("There is enough of it now to count its stitches and rows: on the page As it "
+           "came out it is told whether they are the swatch's."));
 }
 
-// What is worked is lit on the drawing; directions and chart go to the row.
+void NeedlePage::showChart(const Here& at, const Place& place) {
+  chart_->setVisible(place.now.has_value());
+  if (!place.now) return;
+  if (charted_ != *at.plan) {
+    chart_->setPiece(*at.plan, at.plan->fabric(document_.derived().knit.lattice.size),
+                     charted_.id != at.plan->id);
+    charted_ = *at.plan;
+  }
+  const int row = place.now->row, last = at.plan->lastRow();
+  chart_->setLit(row > 0 ? std::optional(Span{row, row + 1}) : std::nullopt);
+  for (const int near : {row + 3, row - 2, row})
+    chart_->showRow(std::clamp(near, 1, last));
+}
+
+// On the drawing; directions and chart go to the row.
 void NeedlePage::lightRows(const Place& place) {
   if (!place.now) return;
   const PieceId id = *piece();
   const PieceId shown = document_.derived().knit.piece(id) ? id : PieceId::Sleeve;
   attention_.goToRows({shown, place.now->section, place.now->row, place.now->row});
-  attention_.chooseRows(PieceRows{shown, place.now->section, 0, place.now->row});
+  attention_.chooseRows(PieceRows{shown, place.now->section, place.now->row, place.now->row});
 }
 
 void NeedlePage::showEvent(QShowEvent* event) {

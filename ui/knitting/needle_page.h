@@ -1,7 +1,8 @@
 // The page to knit by: of one piece the row to work now in large letters, what comes after it, and
 // how far it has come. Forward by the button, Space, Return, Page Down (a pedal), Right or Down;
 // back by the button, Backspace, Page Up, Left or Up. The place is in the design's file with every
-// step (document/place_keeper.h); several pieces can be on needles at once.
+// step (document/place_keeper.h); several pieces can be on needles at once. The row is shown in the
+// chart on the page, and on the drawing beside it.
 #pragma once
 
 #include "knitting/knit_page.h"
@@ -16,11 +17,12 @@ class QLineEdit;
 class QProgressBar;
 class QPushButton;
 class QSpinBox;
-class QVBoxLayout;
 
 namespace scye {
 
 class BigText;
+class ChartView;
+class ConflictBox;
 
 class NeedlePage : public KnitPage {
   Q_OBJECT
@@ -32,6 +34,9 @@ public:
   void choosePiece(PieceId piece);
   [[nodiscard]] std::optional<PieceId> piece() const;
   [[nodiscard]] BigText& what() const { return *what_; }
+  [[nodiscard]] ChartView& chart() const { return *chart_; }
+  [[nodiscard]] ConflictBox& conflicts() const { return *conflicts_; }
+  [[nodiscard]] QCheckBox& reminder() const { return *reminder_; }
 
 protected:
   void refresh() override;
@@ -47,12 +52,12 @@ private:
   void fillPieces();
   void tell(const Place& place);
   void tellLeft(const Place& place);
-  void tellConflicts();
+  void tellGauge(const Here& at);
+  void showChart(const Here& at, const Place& place);
   void lightRows(const Place& place);
   void keepNote();
   void ripBack();
   void stray();
-  void settle(PieceId piece, Settle how);
   void remind();
   // The work with the piece begun; nothing where there is none.
   [[nodiscard]] std::pair<Work, PieceWork*> begun() const;
@@ -62,13 +67,14 @@ private:
   QProgressBar* share_;
   QLabel* row_;
   BigText* what_;
-  QLabel *count_, *repeat_, *event_, *next_, *left_, *rest_;
+  QLabel *count_, *repeat_, *event_, *next_, *left_, *gauge_, *rest_;
   QLineEdit* note_;
   QPushButton *back_, *forward_, *rip_, *strayed_;
   QSpinBox *ripTo_, *more_;
   QCheckBox* reminder_;
-  QWidget* conflicts_;
-  QVBoxLayout* conflictRows_;
+  ConflictBox* conflicts_;
+  ChartView* chart_;
+  KnitPiece charted_; // what the chart shows
   QElapsedTimer sinceStep_, sinceRest_;
 };
 

@@ -31,6 +31,8 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
               [&] { return new NeedlePage(document, attention, settings); }),
       cameOut(area, Stage::Knitting, PageText::tr("As it came out"),
               [&] { return new CameOutPage(document, settings); }),
+      diary(area, Stage::Knitting, PageText::tr("Diary"),
+            [&] { return new DiaryPage(document, settings); }),
       booklet(area, Stage::Knitting, PageText::tr("Booklet"),
               [&] {
                 auto* page = new BookletPage(document, settings);

@@ -4,6 +4,7 @@
 #include "knitting/booklet_page.h"
 #include "knitting/came_out_page.h"
 #include "knitting/chart_page.h"
+#include "knitting/diary_page.h"
 #include "knitting/directions_page.h"
 #include "knitting/finish_page.h"
 #include "knitting/knit_files.h"
@@ -39,6 +40,7 @@ struct KnitPages {
   LatePage<ChartPage> chart;
   LatePage<NeedlePage> needles;
   LatePage<CameOutPage> cameOut;
+  LatePage<DiaryPage> diary;
   LatePage<BookletPage> booklet;
   LatePage<SizesPage> sizes;
   LatePage<FinishPage> finish;

@@ -12,6 +12,7 @@
 #include "shell/key_list.h"
 #include "shell/start_page.h"
 #include "shell/work_area.h"
+#include "shell/work_notice.h"
 #include "shell/workbench.h"
 #include "wearers/wearer_menu.h"
 
@@ -47,6 +48,13 @@ MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
 
   connectActions();
   connectFiles();
+  new WorkNotice(
+      document_, settings_, *banner_,
+      [this] {
+        workbench().setStage(Stage::Knitting);
+        showPage(workbench().pages().needles);
+      },
+      this);
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.design || event.file) refreshTitle();
     if (event.derived && actions_->before->isChecked()) refreshBefore();

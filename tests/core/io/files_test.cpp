@@ -1,18 +1,14 @@
 #include "io/files.h"
 
 #include "support/disk.h"
+#include "support/kills.h"
 #include "support/record.h"
 
-#include <chrono>
-#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <gmock/gmock.h>
-#include <gtest/gtest.h>
 #include <random>
 #include <sys/stat.h>
-#include <sys/wait.h>
-#include <thread>
 #include <unistd.h>
 
 namespace scye {
@@ -180,15 +176,10 @@ int tornByKills(const fs::path& path, int rounds, std::uint64_t seed, Save save)
   std::uniform_int_distribution<int> pause(0, 3000); // us
   int torn = 0;
   for (int i = 0; i < rounds; ++i) {
-    const pid_t child = fork();
-    if (child == 0)
+    test::killedAfter(std::chrono::microseconds(pause(engine)), [&] {
       for (int n = i;; ++n)
         save(path, texts[n % 2]);
-    std::this_thread::sleep_for(std::chrono::microseconds(pause(engine)));
-    kill(child, SIGKILL);
-    int status = 0;
-    waitpid(child, &status, 0);
-    EXPECT_TRUE(WIFSIGNALED(status));
+    });
     const auto text = readWhole(path).text;
     torn += !text || (*text != texts[0] && *text != texts[1]);
   }

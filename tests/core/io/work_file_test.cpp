@@ -1,7 +1,13 @@
 #include "io/design_file.h"
+#include "io/files.h"
 #include "progress/place.h"
+#include "support/disk.h"
+#include "support/kills.h"
+#include "support/record.h"
 
-#include <gtest/gtest.h>
+#include <atomic>
+#include <random>
+#include <sys/mman.h>
 
 namespace scye {
 namespace {
@@ -108,6 +114,48 @@ TEST(WorkFile, TheFilesSizeStaysSmall) {
   for (const PieceId id : piecesToKnit(knit))
     workOn(work, knit, knit, id);
   EXPECT_LT(designToJson(Design(), work).size(), 100000U);
+}
+
+// Rows worked one after the other, each kept in the file, by a process that is killed at any
+// moment: what is read then is a whole file with the last row that was kept, or the one after it.
+TEST(WorkFile, KilledAtAnyMomentNothingButTheLastStepIsLost) {
+  constexpr int kRounds = 150;
+  const test::OwnFolder folder;
+  const auto path = folder / "knitted.scye";
+  const GarmentDraft draft = draftGarment(Design());
+  const KnitGarment knit = knitGarment(draft);
+  Work work;
+  PieceWork* back = workOn(work, knit, knit, PieceId::Back);
+  ASSERT_FALSE(writeWhole(path, designToJson(Design(), work)));
+  void* shared = mmap(nullptr, sizeof(std::atomic<int>), PROT_READ | PROT_WRITE,
+                      MAP_SHARED | MAP_ANONYMOUS, -1, 0);
+  ASSERT_NE(shared, MAP_FAILED);
+  auto& kept = *new (shared) std::atomic<int>(0);
+  std::mt19937_64 engine(20261127);
+  std::uniform_int_distribution<int> pause(0, 12000); // us
+  int between = 0, most = 0;
+  for (int round = 0; round < kRounds; ++round) {
+    test::killedAfter(std::chrono::microseconds(pause(engine)), [&] {
+      for (;;) {
+        back->worked = (back->worked + 1) % int(back->plan.rows.size());
+        if (writeWhole(path, designToJson(Design(), work))) _exit(2);
+        kept = back->worked;
+      }
+    });
+    const FileText text = readWhole(path);
+    ASSERT_TRUE(text.text) << text.problem;
+    const DesignRead again = read(*text.text);
+    ASSERT_TRUE(again.design) << again.problem.reason;
+    const int there = again.work.find(PieceId::Back)->worked;
+    const int next = (kept + 1) % int(back->plan.rows.size());
+    EXPECT_TRUE(there == kept || there == next) << there << " instead of " << kept;
+    between += there == next;
+    most = std::max(most, there);
+    work = again.work, back = work.find(PieceId::Back), kept = there;
+  }
+  munmap(shared, sizeof(std::atomic<int>));
+  EXPECT_GT(most, 10); // it does knit on
+  test::record("killed between a step kept and told", between);
 }
 
 } // namespace

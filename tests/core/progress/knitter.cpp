@@ -3,6 +3,7 @@
 #include "directions/virtual_knitter.h"
 #include "io/design_file.h"
 #include "io/files.h"
+#include "progress/gauge_watch.h"
 
 #include <cmath>
 #include <filesystem>
@@ -35,6 +36,13 @@ double columnLength(const KnitPiece& piece, EdgeSide side, const StitchSize& siz
     for (const RowLine& line : piece.rows)
       if (line.row == piece.crownRow - 1) flat = 0.5 * line.stitches().value() - selvedge;
   return edgeLength(edgeFromColumn(column, side, begin, end, flat), size).mean();
+}
+
+// Rows over the bust that end before the edge.
+int shortRows(const KnitPiece& piece) {
+  return int(std::count_if(piece.rows.begin(), piece.rows.end(), [&](const RowLine& line) {
+    return line.row < piece.underarmRow && line.waiting > 0;
+  }));
 }
 
 } // namespace
@@ -72,25 +80,72 @@ void Knitter::works(PieceId piece, int lines) {
   p->worked = std::min(lines, int(p->plan.rows.size()));
 }
 
-void Knitter::knitsTheBodice() {
-  for (const PieceId id : piecesToKnit(design_)) {
-    if (isSleeve(id)) continue;
-    works(id, 1 << 20);
-    PieceWork* p = work_.find(id);
-    const double right = armholeOf(id, EdgeSide::Right), left = armholeOf(id, EdgeSide::Left);
-    p->measured.set(Reading::Armhole, id == PieceId::LeftFront    ? right
-                                      : id == PieceId::RightFront ? left
-                                                                  : 0.5 * (right + left));
-    p->measured.set(Reading::StitchCount, 10 / real_.width);
-    p->measured.set(Reading::RowCount, 10 / real_.height);
+int Knitter::index(int below) {
+  return std::uniform_int_distribution(0, std::max(1, below) - 1)(random_);
+}
+
+// The pieces one after the other, so many lines in all.
+void Knitter::goTo(std::span<const PieceId> order, int lines) {
+  for (const PieceId id : order) {
+    const int all = int(plannedPiece(design_, id)->rows.size());
+    if (lines <= 0) return;
+    works(id, std::min(lines, all));
+    if (lines < all) stoppedInTheBodice_ = !isSleeve(id);
+    lines -= all;
   }
 }
 
-void Knitter::knitsToARandomRowOfTheSleeves() {
+void Knitter::knitsToARandomRow() {
+  std::vector<PieceId> bodice, sleeves;
+  for (const PieceId id : piecesToKnit(design_))
+    (isSleeve(id) ? sleeves : bodice).push_back(id);
+  std::shuffle(bodice.begin(), bodice.end(), random_);
+  std::shuffle(sleeves.begin(), sleeves.end(), random_);
   const int each = int(plannedPiece(design_, PieceId::Sleeve)->rows.size());
-  const int rows = std::uniform_int_distribution(0, 2 * each - 2)(random_);
-  if (rows > 0) works(PieceId::Sleeve, std::min(rows, each - 1));
-  if (rows >= each) works(PieceId::LeftSleeve, rows - each + 1);
+  if (index(4) == 0) // a sleeve or both are begun before the body, as a large swatch
+    for (const PieceId id : sleeves)
+      if (index(2) == 0) works(id, 1 + index(each - 1));
+  std::vector<PieceId> order = bodice;
+  if (work_.pieces.empty()) order.insert(order.end(), sleeves.begin(), sleeves.end());
+  int lines = 0;
+  for (const PieceId id : order)
+    lines += int(plannedPiece(design_, id)->rows.size());
+  goTo(order, 1 + index(lines - 1));
+  if (stoppedInTheBodice_ && index(3) == 0) { // another piece is on other needles
+    const PieceId other = bodice[std::size_t(index(int(bodice.size())))];
+    if (!work_.find(other))
+      works(other, 1 + index(int(plannedPiece(design_, other)->rows.size()) - 1));
+  }
+}
+
+void Knitter::measures() {
+  constexpr double kEnough = 10; // cm
+  for (PieceWork& p : work_.pieces) {
+    if (p.worked * real_.height < kEnough) continue;
+    const double over = kEnough * (1 + index(3)); // in the middle of the piece
+    p.measured.set(Reading::StitchCount, over / real_.width);
+    p.measured.set(Reading::Across, over);
+    p.measured.set(Reading::RowCount, kEnough / real_.height);
+    if (isSleeve(p.piece) || !p.finished()) continue;
+    const double right = armholeOf(p.piece, EdgeSide::Right),
+                 left = armholeOf(p.piece, EdgeSide::Left);
+    p.measured.set(Reading::Armhole, p.piece == PieceId::LeftFront    ? right
+                                     : p.piece == PieceId::RightFront ? left
+                                                                      : 0.5 * (right + left));
+  }
+  if (index(2) == 0) return;
+  for (const GaugeWarning& w : gaugeWarnings(draft_, design_, work_)) {
+    if (!w.canRecount || isSleeve(w.piece)) continue;
+    const auto again = recounted(draft_, design_, work_, w.piece);
+    EXPECT_TRUE(again);
+    if (again) work_ = *again, ++recounts_;
+    return;
+  }
+}
+
+void Knitter::finishesTheBodice() {
+  for (const PieceId id : piecesToKnit(design_))
+    if (!isSleeve(id)) works(id, 1 << 20);
 }
 
 void Knitter::refits() {
@@ -124,6 +179,25 @@ bool Knitter::countsAgree() const {
       if (knitted.rows[i].stitches() != p.plan.rows[i].stitches()) return false;
   }
   return true;
+}
+
+bool Knitter::seamsMeet() const {
+  const PieceWork* back = work_.find(PieceId::Back);
+  const KnitPiece& designed = *design_.piece(PieceId::Back);
+  bool meet = true;
+  for (const PieceWork& p : work_.pieces) {
+    if (isSleeve(p.piece)) continue;
+    // Short rows over the bust make a front longer than its side seam.
+    const KnitPiece& own = *plannedPiece(design_, p.piece);
+    const int longer = own.underarmRow - designed.underarmRow + shortRows(p.plan) - shortRows(own);
+    meet &= p.plan.underarmRow - back->plan.underarmRow == longer &&
+            p.plan.shoulderRow - back->plan.shoulderRow == longer;
+    if (!meet)
+      std::printf("%s: underarm %d, shoulder %d; back %d, %d, longer %d\n",
+                  std::string(pieceKey(p.piece)).c_str(), p.plan.underarmRow, p.plan.shoulderRow,
+                  back->plan.underarmRow, back->plan.shoulderRow, longer);
+  }
+  return meet;
 }
 
 double Knitter::worstSeam() const {

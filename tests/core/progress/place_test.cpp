@@ -70,7 +70,10 @@ TEST(Place, TellsWhatIsDoneAndAtWhichEdge) {
   EXPECT_THAT(doText(words, *underarm.now), ::testing::HasSubstr("bind off"));
   EXPECT_EQ(edgeText(words, *underarm.now), "the edge at the beginning of the row");
   EXPECT_EQ(rowName(words, *underarm.now), "Row " + std::to_string(back.underarmRow) + " (RS)");
-  EXPECT_EQ(doText(words, *placeOf(back, 1).now), "work in rib");
+  // A row of rib is written out, as it is in the directions.
+  EXPECT_EQ(doText(words, *placeOf(back, 1).now), "k2, *p2, k2; repeat from * to end");
+  EXPECT_EQ(doText(words, *placeOf(back, 2).now), "p2, *k2, p2; repeat from * to end");
+  EXPECT_EQ(doText(words, *placeOf(back, 7).now), doText(words, *placeOf(back, 1).now));
 }
 
 TEST(Place, TimesRowsWithoutTheRests) {

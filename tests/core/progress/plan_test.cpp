@@ -2,6 +2,7 @@
 
 #include "core/progress/knitter.h"
 #include "directions/virtual_knitter.h"
+#include "making_up/seam_marks.h"
 #include "progress/gauge_watch.h"
 #include "progress/plan_ahead.h"
 #include "progress/progress_words.h"
@@ -104,6 +105,32 @@ TEST(Plan, AChangeThatAltersWorkedRowsIsNamedAndSettled) {
   EXPECT_GT(kept, met * 3 / 4);
 }
 
+// A lower edge that is knitted already is worked rows, even where the counts stay as they are.
+TEST(Plan, AnotherEdgeAltersWorkedRows) {
+  Begun b(demoDesign("pullover"));
+  b.works(PieceId::Back, 30);
+  b.works(PieceId::Sleeve, 1);
+  Design other = b.design;
+  other.set(Field::HemDepth, b.draft.sizes[Field::HemDepth] - 2);
+  const auto changed = [&](const Design& design) {
+    const GarmentDraft draft = draftGarment(design);
+    return conflicts(draft, knitGarment(draft), b.work);
+  };
+  const auto shallower = changed(other);
+  ASSERT_EQ(shallower.size(), 1U);
+  EXPECT_GT(shallower[0].row, 1);
+  EXPECT_TRUE(shallower[0].canKeep);
+  KnitGarment garter = b.knit;
+  for (KnitPiece& piece : garter.pieces)
+    piece.edge = EdgeMade::Garter;
+  const auto found = conflicts(b.draft, garter, b.work);
+  ASSERT_EQ(found.size(), 1U); // the cast-on of a sleeve alone is as it would be
+  EXPECT_EQ(found[0].row, 1);
+  const Work kept = settled(b.draft, garter, b.work, PieceId::Back, Settle::Keep);
+  EXPECT_EQ(kept.find(PieceId::Back)->plan.edge, EdgeMade::Ribbed);
+  EXPECT_EQ(followed(b.draft, garter, b.work).find(PieceId::Sleeve)->plan.edge, EdgeMade::Garter);
+}
+
 TEST(Plan, AChangeAheadOfTheNeedlesIsFollowed) {
   Begun b(demoDesign("pullover"));
   b.works(PieceId::Back, 30);
@@ -194,6 +221,98 @@ TEST(Plan, OtherCountsFromHereComeToTheWantedWidth) {
   }
   EXPECT_EQ(work->find(PieceId::Back)->plan.underarmRow,
             work->find(PieceId::Front)->plan.underarmRow);
+}
+
+// cm from the underarm along an edge up to a row, by chords from one change to the next.
+double alongTo(const KnitPiece& piece, EdgeSide side, double row, int end, const StitchSize& size) {
+  const int begin = piece.underarmRow + (side == EdgeSide::Left ? 1 : 0);
+  double length = 0, pending = 0;
+  int at = begin;
+  const auto chord = [&](int next) {
+    const double whole = std::hypot(pending, (next - at) * size.height);
+    const double share = next > at ? std::clamp((row - at) / (next - at), 0.0, 1.0) : 0;
+    length += row >= next ? whole : share * whole;
+  };
+  for (const RowLine& line : piece.rows)
+    for (const Act& a : line.acts) {
+      if (line.section != SectionId::Body || a.side != side) continue;
+      if (a.shapes == Shapes::Underarm) length += a.stitches.value() * size.width;
+      if ((a.shapes != Shapes::Armhole && a.shapes != Shapes::Cap) || line.row > end) continue;
+      if (at <= row) chord(line.row);
+      pending = a.stitches.value() * size.width, at = line.row;
+    }
+  if (at <= row) chord(end);
+  return length;
+}
+
+// Pins of a sleeve whose fabric is not the bodice's lie where its own rows are.
+TEST(Refit, PinsGoByTheFabricOfEachPiece) {
+  Begun b(demoDesign("pullover"));
+  const StitchSize swatch = b.draft.sizes.stitch;
+  const StitchSize body{0.97 * swatch.width, 1.02 * swatch.height},
+      sleeve{1.05 * swatch.width, 0.95 * swatch.height};
+  const auto counts = [&](PieceId id, int lines, const StitchSize& size) {
+    PieceWork& p = b.works(id, lines);
+    p.measured.set(Reading::StitchCount, 10 / size.width);
+    p.measured.set(Reading::RowCount, 10 / size.height);
+  };
+  counts(PieceId::Back, 1 << 20, body);
+  counts(PieceId::Front, 1 << 20, body);
+  counts(PieceId::Sleeve, 30, sleeve);
+  counts(PieceId::LeftSleeve, 30, sleeve);
+  b.work = refit(b.draft, b.knit, b.work).work;
+  const KnitGarment present = presentGarment(b.draft, b.knit, b.work);
+  int looked = 0;
+  for (const SeamMarks& side : seamMarks(b.draft, present)) {
+    const bool back = side.half == ArmholeHalf::Back;
+    const KnitPiece& piece = *present.piece(back ? PieceId::Back : PieceId::Front);
+    const KnitPiece& cap =
+        *plannedPiece(present, side.wearersLeft ? PieceId::LeftSleeve : PieceId::Sleeve);
+    const EdgeSide edge = back == side.wearersLeft ? EdgeSide::Left : EdgeSide::Right;
+    const EdgeSide other = edge == EdgeSide::Left ? EdgeSide::Right : EdgeSide::Left;
+    // A row is told to the nearest; the middle of an edge's measures parts from its chords by some
+    // millimetres.
+    const auto expectAt = [&](const PinPlace& pin, const KnitPiece& on, EdgeSide at, int end,
+                              const StitchSize& size) {
+      constexpr double kMeasures = 0.4; // cm
+      EXPECT_GE(pin.along, alongTo(on, at, pin.row - 0.5, end, size) - kMeasures) << pin.row;
+      EXPECT_LE(pin.along, alongTo(on, at, pin.row + 0.5, end, size) + kMeasures) << pin.row;
+      ++looked;
+    };
+    for (const SeamMark& mark : side.marks) {
+      if (mark.armhole.flat == Flat::None)
+        expectAt(mark.armhole, piece, edge, piece.shoulderRow + (edge == EdgeSide::Left ? 1 : 0),
+                 body);
+      if (mark.cap.flat == Flat::None) expectAt(mark.cap, cap, other, cap.crownRow, sleeve);
+    }
+  }
+  EXPECT_GT(looked, 12);
+}
+
+// A pair stays a pair: what is planned anew for a sleeve under way is planned for the other too.
+TEST(Refit, TheOtherSleeveIsTheMirrorImageWhereBothArmholesAreAlike) {
+  for (const std::string& name : demoNames())
+    for (const PieceId first : {PieceId::Sleeve, PieceId::LeftSleeve}) {
+      SCOPED_TRACE(name + " " + std::string(pieceKey(first)));
+      Begun b(demoDesign(name));
+      for (const PieceId id : piecesToKnit(b.knit))
+        if (id != PieceId::Sleeve && id != PieceId::LeftSleeve) b.works(id, 1 << 20);
+      const KnitPiece& planned = *plannedPiece(b.knit, first);
+      PieceWork& p = b.works(first, planned.underarmRow / 2);
+      p.measured.set(Reading::StitchCount, 20 / (1.04 * b.draft.sizes.stitch.width));
+      p.measured.set(Reading::Across, 20);
+      const Refit again = refit(b.draft, b.knit, b.work);
+      const PieceId second = first == PieceId::Sleeve ? PieceId::LeftSleeve : PieceId::Sleeve;
+      const PieceWork *one = again.work.find(first), *other = again.work.find(second);
+      ASSERT_TRUE(one && other);
+      expectSound(other->plan);
+      EXPECT_EQ(one->plan.castOn(), other->plan.castOn());
+      EXPECT_EQ(one->plan.crownRow, other->plan.crownRow);
+      EXPECT_EQ(scheduleIn(one->plan, EdgeSide::Right), scheduleIn(other->plan, EdgeSide::Left));
+      EXPECT_EQ(scheduleIn(one->plan, EdgeSide::Left), scheduleIn(other->plan, EdgeSide::Right));
+      EXPECT_NEAR(again.after[0].ease(), again.easeWanted, 0.3);
+      EXPECT_NEAR(again.after[1].ease(), again.easeWanted, 0.3);
+    }
 }
 
 TEST(Refit, TellsWhatChangesInWords) {
