@@ -28,29 +28,42 @@ void addRod(Limb& limb, const Vec3& p, const Vec3& a, const Vec3& b, double ra, 
   limb.distance = std::min(distance, limb.distance) - h * h * blend / 4;
 }
 
+constexpr double kSeamFree = 0.45; // cm to either side of the middle between trunk and arm
+
 constexpr double kMiddleShare = 0.30, kElbowShare = 0.54; // of the way from shoulder to wrist
 
 } // namespace
 
 BodyForm::BodyForm(const BodyMeasures& measures)
     : m_(measures), trunk_(std::make_shared<const TrunkField>(measures)) {
-  // The arms hang where they clear the trunk, so that cloth has room between.
+  // The arms hang where they clear the trunk, so that cloth has room between, and part from it at
+  // the armpit: below it cloth would be held in a cleft.
   constexpr double kLeast = 12, kMost = 40, kStep = 1;
-  const double room = 0.9 * m_.scale();
   for (hanging_ = kLeast; hanging_ < kMost; hanging_ += kStep) {
     pose(hanging_);
-    double nearest = 1e9;
-    for (double t = 0.36; t <= 1; t += 0.04) {
-      const Vec3 p = t < kElbowShare
-                         ? Vec3(left_.shoulder + t / kElbowShare * (left_.elbow - left_.shoulder))
-                         : Vec3(left_.elbow + (t - kElbowShare) / (1 - kElbowShare) *
-                                                  (left_.wrist - left_.elbow));
-      const double radius = t < kElbowShare ? left_.upperRadius : left_.elbowRadius;
-      nearest = std::min(nearest, trunk(p) - radius);
-    }
-    if (nearest >= room) break;
+    if (armsClear()) break;
   }
   pose(hanging_);
+}
+
+bool BodyForm::armsClear() const {
+  const double room = 0.9 * m_.scale(), parted = 0.5 * m_.scale();
+  const double under = m_.armpitY - 1.5 * m_.scale();
+  constexpr double kClear = 0.36, kStep = 0.04; // of the way from shoulder to wrist
+  const auto between = [](const auto& a, const auto& b, double share) {
+    return std::decay_t<decltype(a)>(a + share * (b - a));
+  };
+  for (double t = kStep; t <= 1; t += kStep) {
+    const double upper = t / kElbowShare, fore = (t - kElbowShare) / (1 - kElbowShare);
+    const Vec3 p = t < kElbowShare ? between(left_.shoulder, left_.elbow, upper)
+                                   : between(left_.elbow, left_.wrist, fore);
+    const double radius = t < kElbowShare ? left_.upperRadius : left_.elbowRadius;
+    // Of an arm that leans out the side towards the trunk lies lower than its middle.
+    const bool below = p.y() - radius * std::sin(arm_ * kRadians) <= under;
+    const double least = t >= kClear ? room : below ? parted : -1e9;
+    if (trunk(p) - radius < least) return false;
+  }
+  return true;
 }
 
 BodyForm BodyForm::posed(double degrees) const {
@@ -153,14 +166,16 @@ Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   // Face to face they share what room there is between two layers of cloth.
   const double keep = std::min(gap, std::max(0.0, gap + face * (0.25 * (t + a) - gap)));
   Touch out{both - keep, unit(share * nt + (1 - share) * na, nt)};
-  const double apart = smoothStep(0.5, -0.2, nt.dot(na));
-  if (apart <= 0 || layer == Layer::Seam) return out;
-  const bool bodice = layer == Layer::Bodice;
+  const double apart = smoothStep(0.6, 0.1, nt.dot(na));
+  if (apart <= 0) return out;
+  const bool byArm = layer == Layer::Seam && a < t; // a seam is held from both sides
+  const bool bodice = layer == Layer::Bodice || byArm;
   const double own = bodice ? t : a, other = bodice ? a : t;
   // Far from both, as under a lifted arm, nothing keeps them apart; nor where they lie side by
   // side.
   const double open = std::max(0.0, t + a - 6 * m_.scale());
-  const double toMiddle = 0.5 * (other - own) + 2.5 * (1 - apart) + open;
+  const double free = layer == Layer::Seam ? kSeamFree * m_.scale() : 0;
+  const double toMiddle = 0.5 * (other - own) + 1.0 * (1 - apart) + open + free;
   if (toMiddle < out.room) out = {toMiddle, unit(bodice ? na - nt : nt - na, out.normal)};
   return out;
 }

@@ -59,6 +59,7 @@ public:
 private:
   void pose(double degrees);
   [[nodiscard]] double leftArmDistance(const Vec3& p, Vec3& normal, bool hand) const;
+  [[nodiscard]] bool armsClear() const; // of the trunk, as they are posed
   [[nodiscard]] double bareArms(const Vec3& p, Vec3& normal) const; // without hands
 
   BodyMeasures m_;

@@ -5,8 +5,9 @@
 namespace scye {
 namespace {
 
-constexpr double kThread = 2e5; // dyn/cm of a sewn seam beyond its length
-constexpr double kMirror = 1e9; // holds the middle on its plane, and pins
+constexpr double kThread = 8e5;   // dyn to draw a sewn seam out to twice its length
+constexpr double kGathered = 0.3; // of it: of a seam pushed together
+constexpr double kMirror = 1e9;   // holds the middle on its plane, and pins
 const double kBias = std::sqrt(0.5);
 
 struct FibreStiffness {
@@ -28,16 +29,19 @@ FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
   return {f.course * g.stiffness.course, f.wale * g.stiffness.wale, f.bias * g.stiffness.bias};
 }
 
+// Loops that have been drawn straight resist more: twice as much beyond this length.
+constexpr double kStraight = 1.3;
+
 // A fibre as it is pulled to its length; pushed together it resists less.
 Vec3 relaxed(const Vec3& fibre, double compression) {
   const double length = std::max(fibre.norm(), 1e-9);
-  if (length >= 1) return fibre / length;
+  if (length >= 1) return fibre / length * (1 - std::max(0.0, length - kStraight));
   return fibre * (1 + compression * (1 / length - 1));
 }
 
 double stored(double length, double compression) {
-  const double over = length - 1;
-  return 0.5 * (over < 0 ? compression : 1) * over * over;
+  const double over = length - 1, straight = std::max(0.0, length - kStraight);
+  return 0.5 * ((over < 0 ? compression : 1) * over * over + straight * straight);
 }
 
 } // namespace
@@ -73,8 +77,9 @@ void Drape::assemble() {
                                     sv * t.gradient[a].y() * t.gradient[b].y()));
   }
   for (const Thread& t : g.threads) {
-    both.emplace_back(t.from, t.from, kThread), both.emplace_back(t.to, t.to, kThread);
-    both.emplace_back(t.from, t.to, -kThread), both.emplace_back(t.to, t.from, -kThread);
+    const double k = kThread / t.length;
+    both.emplace_back(t.from, t.from, k), both.emplace_back(t.to, t.to, k);
+    both.emplace_back(t.from, t.to, -k), both.emplace_back(t.to, t.from, -k);
   }
   for (const Hinge& h : g.hinges)
     for (std::size_t a = 0; a < 4; ++a)
@@ -135,8 +140,7 @@ void Drape::project(const Points& x, Points& pull) const {
   }
   for (const Thread& t : g.threads) {
     const Vec3 d = (x.row(t.to) - x.row(t.from)).transpose();
-    const double length = d.norm();
-    const Vec3 held = kThread * (length > t.length ? Vec3(d * (t.length / length)) : d);
+    const Vec3 held = kThread * relaxed(d / t.length, kGathered);
     pull.row(t.to) += held.transpose(), pull.row(t.from) -= held.transpose();
   }
 }
@@ -240,8 +244,8 @@ double Drape::energy(const Points& x, double gravity) const {
           d.bias * (stored(kBias * (u + v).norm(), soft) + stored(kBias * (u - v).norm(), soft)));
   }
   for (const Thread& t : g.threads) {
-    const double over = std::max(0.0, (x.row(t.to) - x.row(t.from)).norm() - t.length);
-    e += 0.5 * kThread * over * over;
+    const double length = (x.row(t.to) - x.row(t.from)).norm() / t.length;
+    e += kThread * t.length * stored(length, kGathered);
   }
   for (const Hinge& h : g.hinges) {
     Eigen::RowVector3d bent = Eigen::RowVector3d::Zero();

@@ -46,13 +46,22 @@ SeamPlaces placesAlong(const Sewn& seam, Divider& divide, Divided flat, Divided 
   const std::size_t first = out.s.size();
   for (int i = 0; i <= n; ++i)
     out.s.push_back(let.from + (let.to - let.from) * i / n);
+  std::vector<std::size_t> fixed{first};
   for (const double notch : seam.notches) {
     const auto near = std::min_element(
         out.s.begin() + std::ptrdiff_t(first), out.s.end(),
         [&](double a, double b) { return std::abs(a - notch) < std::abs(b - notch); });
     const std::size_t i = std::size_t(near - out.s.begin());
-    if (i > first && i + 1 < out.s.size()) out.s[i] = notch;
+    if (i > first && i + 1 < out.s.size()) out.s[i] = notch, fixed.push_back(i);
     out.notch.push_back(int(i));
+  }
+  // The places between them evenly again: short edges make slivers.
+  fixed.push_back(out.s.size() - 1);
+  std::ranges::sort(fixed);
+  for (std::size_t k = 1; k < fixed.size(); ++k) {
+    const std::size_t from = fixed[k - 1], to = fixed[k];
+    for (std::size_t i = from + 1; i < to; ++i)
+      out.s[i] = out.s[from] + (out.s[to] - out.s[from]) * double(i - from) / double(to - from);
   }
   return out;
 }

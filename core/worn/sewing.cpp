@@ -144,17 +144,22 @@ private:
       if (seam.kind != SeamKind::Armhole && seam.kind != SeamKind::Shoulder) continue;
       const bool ofBack = g_.vertices[std::size_t(seam.pairs.front().first)].panel == PanelId::Back;
       const LetIn& let = (ofBack ? g_.pattern.backSeam : g_.pattern.frontSeam).letIn;
-      double s = 0;
+      const std::size_t from = g_.threads.size();
+      double edge = 0, other = 0, sum = 0;
       for (std::size_t i = 1; i < seam.pairs.size(); ++i) {
         const auto [a0, b0] = seam.pairs[i - 1];
         const auto [a1, b1] = seam.pairs[i];
-        const double first = (at(a1) - at(a0)).norm(), second = (at(b1) - at(b0)).norm();
+        const double first = (at(a1) - at(a0)).norm();
         const bool gathered =
-            seam.kind == SeamKind::Armhole && let.gathers() && s + 0.5 * first > let.gathersFrom;
-        g_.threads.push_back(
-            {pointOf(a0), pointOf(a1), gathered ? first : std::max(first, second)});
-        s += first;
+            seam.kind == SeamKind::Armhole && let.gathers() && edge + 0.5 * first > let.gathersFrom;
+        const double second = gathered ? first : (at(b1) - at(b0)).norm();
+        g_.threads.push_back({pointOf(a0), pointOf(a1), std::max(first, second)});
+        edge += first, other += second, sum += std::max(first, second);
       }
+      // Here the one edge is longer, there the other: the seam is no longer than the longer of
+      // them.
+      for (std::size_t k = from; k < g_.threads.size(); ++k)
+        g_.threads[k].length *= std::max(edge, other) / sum;
     }
   }
 

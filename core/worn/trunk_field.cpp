@@ -148,12 +148,18 @@ TrunkField::TrunkField(const BodyMeasures& m) : m_(m) {
               sectionOf(m.bustY, m.bust, build.bust, -0.2 * u, 2.2),
               sectionOf(m.armpitY + 0.35 * depth, m.bust, build.chest, -0.8 * u, 2.3),
               sectionOf(m.tipY - 0.14 * depth, m.bust, build.shoulder, -1.2 * u, 2.1),
-              {0.6 * u, 1.02 * neckRadius, 0.98 * neckRadius, 1.0 * neckRadius, -0.7 * u, 2.0}};
+              underNeck()};
   // Across the chest a body is no wider than its shoulders leave room for the arms.
   sections[6].half = std::min(sections[6].half, 0.86 * m.halfShoulder);
   sections[7].half = std::min(sections[7].half, 0.62 * m.halfShoulder);
   fitGirths();
   sample();
+}
+
+// The uppermost section, out of which the neck rises.
+TrunkSection TrunkField::underNeck() const {
+  const double u = m_.scale(), r = neckRadius;
+  return {0.6 * u, 1.02 * r, 0.98 * r, r, -0.7 * u, 2.0};
 }
 
 // The three measured sections are scaled to their girths, those between follow their neighbours;
@@ -177,6 +183,7 @@ void TrunkField::fitGirths() {
     const auto outside = [&](const Vec3& p) { return exact(p, section(p.y())); };
     const double girth = sectionGirth(outside, neckMiddle(), neckAxis, m_.neckBase);
     neckRadius += 1.2 * (m_.neckBase - girth) / (2 * std::numbers::pi);
+    sections.back() = underNeck();
   }
 }
 

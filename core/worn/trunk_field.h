@@ -37,6 +37,7 @@ struct TrunkField {
 
 private:
   void fitGirths();
+  [[nodiscard]] TrunkSection underNeck() const;
   void sample();
   [[nodiscard]] double exactGirth(double y) const;
   BodyMeasures m_;

@@ -1,34 +1,61 @@
 #include "worn/worn_measures.h"
 
 #include <algorithm>
+#include <array>
 #include <numeric>
 
 namespace scye {
 namespace {
 
+constexpr double kSliver = 0.2;   // of the area of the mesh's usual triangle
 constexpr double kRibFlat = 0.93; // a rib lies so much narrower than the cloth beside it
 
-// How far points of the sleeve lie on the body's side of the bodice under the arm.
-double layersThrough(const SewnGarment& g, const Points& x, const BodyForm& body) {
-  // Bodice triangles, by cells of their middles, so that near ones are found.
-  struct Face {
-    Vec3 middle, normal;
-  };
-  std::vector<Face> faces;
-  for (const ClothTriangle& t : g.triangles) {
-    if (t.panel == PanelId::Sleeve || t.panel == PanelId::Cuff) continue;
-    const Vec3 a = x.row(t.point[0]), b = x.row(t.point[1]), c = x.row(t.point[2]);
-    const Vec3 n = (b - a).cross(c - a);
-    if (n.norm() < 1e-9) continue;
-    faces.push_back({(a + b + c) / 3, n.normalized()});
+// The shares of a triangle's corners in its point nearest to p (Ericson, Real-Time Collision
+// Detection, 2005, section 5.1.5).
+Vec3 nearestShares(const Vec3& p, const std::array<Vec3, 3>& t) {
+  const Vec3 ab = t[1] - t[0], ac = t[2] - t[0], ap = p - t[0], bp = p - t[1], cp = p - t[2];
+  const double d1 = ab.dot(ap), d2 = ac.dot(ap), d3 = ab.dot(bp), d4 = ac.dot(bp), d5 = ab.dot(cp),
+               d6 = ac.dot(cp);
+  if (d1 <= 0 && d2 <= 0) return {1, 0, 0};
+  if (d3 >= 0 && d4 <= d3) return {0, 1, 0};
+  if (d6 >= 0 && d5 <= d6) return {0, 0, 1};
+  const double vc = d1 * d4 - d3 * d2, vb = d5 * d2 - d1 * d6, va = d3 * d6 - d5 * d4;
+  if (vc <= 0 && d1 >= 0 && d3 <= 0) return {1 - d1 / (d1 - d3), d1 / (d1 - d3), 0};
+  if (vb <= 0 && d2 >= 0 && d6 <= 0) return {1 - d2 / (d2 - d6), 0, d2 / (d2 - d6)};
+  if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) {
+    const double share = (d4 - d3) / ((d4 - d3) + (d5 - d6));
+    return {0, 1 - share, share};
   }
-  std::sort(faces.begin(), faces.end(),
-            [](const Face& a, const Face& b) { return a.middle.y() < b.middle.y(); });
+  const double all = va + vb + vc;
+  return {va / all, vb / all, vc / all};
+}
+
+// How far points of the sleeve lie on the body's side of the bodice under the arm. One that is
+// nearest to the armhole's seam, where the bodice ends, has gone through nothing.
+double layersThrough(const SewnGarment& g, const Points& x, const BodyForm& body) {
   std::vector<char> seam(std::size_t(g.points), 0), seen(std::size_t(g.points), 0);
   for (const Seam& s : g.seams)
     if (s.kind == SeamKind::Armhole)
       for (const auto& [a, b] : s.pairs)
         seam[std::size_t(g.vertices[std::size_t(a)].point)] = 1;
+  // Bodice triangles by height, so that near ones are found.
+  struct Face {
+    std::array<Vec3, 3> at;
+    Vec3 inside; // 1 for a corner that is not of the seam
+    double y;
+  };
+  std::vector<Face> faces;
+  for (const ClothTriangle& t : g.triangles) {
+    if (t.panel == PanelId::Sleeve || t.panel == PanelId::Cuff) continue;
+    Face f;
+    for (std::size_t a = 0; a < 3; ++a) {
+      f.at[a] = x.row(t.point[a]);
+      f.inside[Eigen::Index(a)] = seam[std::size_t(t.point[a])] ? 0 : 1;
+    }
+    f.y = (f.at[0].y() + f.at[1].y() + f.at[2].y()) / 3;
+    faces.push_back(f);
+  }
+  std::ranges::sort(faces, {}, &Face::y);
   const double reach = 1.5 * g.spacing, under = body.measures().armpitY;
   double deepest = 0;
   for (const ClothVertex& v : g.vertices) {
@@ -37,15 +64,19 @@ double layersThrough(const SewnGarment& g, const Points& x, const BodyForm& body
     seen[i] = 1;
     const Vec3 p = x.row(v.point);
     if (p.y() > under) continue; // the cap folds over its own seam above
-    double nearest = reach;
-    const Face* near = nullptr;
-    auto from = std::lower_bound(faces.begin(), faces.end(), p.y() - reach,
-                                 [](const Face& f, double y) { return f.middle.y() < y; });
-    for (; from != faces.end() && from->middle.y() < p.y() + reach; ++from) {
-      const double d = (from->middle - p).norm();
-      if (d < nearest) nearest = d, near = &*from;
+    double nearest = reach, through = 0;
+    auto from = std::ranges::lower_bound(faces, p.y() - 2 * reach, {}, &Face::y);
+    for (; from != faces.end() && from->y < p.y() + 2 * reach; ++from) {
+      const auto& t = from->at;
+      const Vec3 share = nearestShares(p, t);
+      const Vec3 away = p - share[0] * t[0] - share[1] * t[1] - share[2] * t[2];
+      if (away.norm() >= nearest) continue;
+      nearest = away.norm();
+      const Vec3 normal = (t[1] - t[0]).cross(t[2] - t[0]);
+      const bool atSeam = share.dot(from->inside) < 1e-9;
+      through = atSeam ? 0 : -away.dot(unit(normal, away));
     }
-    if (near) deepest = std::max(deepest, -(p - near->middle).dot(near->normal));
+    deepest = std::max(deepest, through);
   }
   return deepest;
 }
@@ -99,6 +130,10 @@ WornMeasures measuresOf(const Worn& worn) {
   };
   m.hemY = mean(g.hem), m.cuffY = mean(g.cuffEdge);
   std::vector<double> stretch = stretchOf(g, x);
+  // What a sliver shows is the mesh's doing, not the cloth's.
+  const double usual = 0.25 * std::sqrt(3.0) * g.spacing * g.spacing;
+  for (std::size_t k = 0; k < stretch.size(); ++k)
+    if (g.triangles[k].area < kSliver * usual) stretch[k] = 0;
   std::sort(stretch.begin(), stretch.end());
   m.mostStretch = stretch.back();
   m.pull = stretch[stretch.size() * 95 / 100];

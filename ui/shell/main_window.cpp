@@ -73,6 +73,10 @@ MainWindow::~MainWindow() {
   // The history still speaks while it is taken down.
   document_.disconnect(this);
   document_.history().disconnect(this);
+  // What stands in the window speaks to the design until it is gone.
+  hide();
+  delete guide_;
+  delete takeCentralWidget();
 }
 
 Workbench& MainWindow::workbench() {
