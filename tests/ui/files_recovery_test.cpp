@@ -105,7 +105,9 @@ TEST_F(FilesRecovery, eachOfSeveralIsOffered) {
   next.show();
   next.offerRecovered();
   const auto left = [&] {
-    return QDir(there.recovery).entryList({QStringLiteral("*e.scye"), QStringLiteral("two.scye")});
+    return QDir(there.recovery)
+        .entryList(
+            {QStringLiteral("one.scye"), QStringLiteral("two.scye"), QStringLiteral("three.scye")});
   };
   ASSERT_TRUE(next.banner().isVisible());
   EXPECT_TRUE(next.banner().text().contains(QStringLiteral("2 more")))
