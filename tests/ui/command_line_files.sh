@@ -3,17 +3,8 @@
 # 0 to 3, nothing lost, nothing hostile shown.
 # Usage: command_line_files.sh PROGRAM RESOURCES_DIR
 set -u
-program=$1
-there=$(mktemp -d)
-trap 'rm -rf "$there"' EXIT
-cd "$there" || exit 2
-unset DISPLAY WAYLAND_DISPLAY QT_QPA_PLATFORM
-cp "$2/demos/jacket.scye" jacket.scye
-bad=0
-wrong() {
-  echo "$*"
-  bad=$((bad + 1))
-}
+. "$(dirname "$0")/calls.sh"
+
 # code WANTED WHAT: of the command before.
 code() {
   got=$?
