@@ -3,7 +3,8 @@
 //
 // On paper a line is never parted from its stitch count, a heading never from what follows it, and
 // no chapter ends with a page of fewer than kLeastLines lines where the page before can spare some.
-// Black on white first: what is told by colour is told by shape as well.
+// A chart whose cells would be too small on a page is set on several, across where that saves
+// pages. Black on white first: what is told by colour is told by shape as well.
 #pragma once
 
 #include "garment/derived.h"
@@ -26,6 +27,7 @@ struct BookletBlock {
   std::string text{};     // of a drawing: what it shows
   PictureMaker picture{}; // of a drawing
   double mostHigh = 1;    // of a drawing: share of a page's height
+  PartsMaker parts{};     // of one that is too fine for a page: on pages of their own
 };
 
 struct BookletChapter {

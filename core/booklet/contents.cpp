@@ -4,6 +4,7 @@
 #include "progress/diary.h"
 #include "schematic/blocking.h"
 #include "schematic/chart.h"
+#include "schematic/chart_tiles.h"
 #include "schematic/front_view.h"
 #include "schematic/schematic.h"
 
@@ -140,21 +141,26 @@ private:
       BookletChapter& c = chapter(std::string(pieceKey(id)), lines_[next_].text);
       for (; next_ < lines_.size() && lines_[next_].piece == id; ++next_)
         add(c, lines_[next_]);
-      if (const KnitPiece* piece = d_.knit.piece(id))
-        draw(
-            c, phrases_.say("booklet.chart", {textParam("piece", c.title)}),
-            [piece, size = d_.knit.lattice.size, &phrases = phrases_](double textHeight) {
-              ChartOptions options;
-              options.textHeight = textHeight;
-              Picture picture = chartPicture(*piece, size, phrases, options);
-              // Which piece it is stands above it.
-              for (Group& group : picture.groups)
-                std::erase_if(group.labels,
-                              [](const Label& label) { return label.role == Role::Caption; });
-              return picture;
-            },
-            1);
+      if (const KnitPiece* piece = d_.knit.piece(id)) chart(c, *piece);
     }
+  }
+
+  void chart(BookletChapter& to, const KnitPiece& piece) {
+    const StitchSize size = piece.fabric(d_.knit.lattice.size);
+    draw(
+        to, phrases_.say("booklet.chart", {textParam("piece", to.title)}),
+        [&piece, size, &phrases = phrases_](double textHeight) {
+          ChartOptions options;
+          options.textHeight = textHeight;
+          Picture picture = chartPicture(piece, size, phrases, options);
+          // Which piece it is stands above it.
+          for (Group& group : picture.groups)
+            std::erase_if(group.labels,
+                          [](const Label& label) { return label.role == Role::Caption; });
+          return picture;
+        },
+        1);
+    to.blocks.back().parts = chartPartsOf(piece, size, phrases_);
   }
 
   // Of everything after the last piece the first is how to block.

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace scye {
 namespace {
@@ -66,6 +67,10 @@ private:
   struct SetPage {
     const BookletChapter* chapter;
     PageItems items;
+    bool across = false;
+    [[nodiscard]] Vec2 paper(const Vec2& upright) const {
+      return across ? Vec2(upright.y(), upright.x()) : upright;
+    }
   };
 
   [[nodiscard]] double width() const { return paper_.x() - 2 * kMargin; }
@@ -121,10 +126,35 @@ private:
   // with smaller ones.
   Item drawingItem(const BookletBlock& block) const {
     const double room = block.mostHigh * height() - letters(0.8) - letters(2) * kLineHeight;
-    for (double drawn = std::max(kDrawnLetters, 0.6 * letters());; drawn *= kSmaller) {
+    for (double drawn = lettersInDrawings();; drawn *= kSmaller) {
       const bool last = drawn * kSmaller < kLeastLetters;
       if (auto item = fitted(block.picture, std::max(drawn, kLeastLetters), room)) return *item;
       if (last) return {};
+    }
+  }
+  [[nodiscard]] double lettersInDrawings() const {
+    return std::max(kDrawnLetters, 0.6 * letters());
+  }
+
+  // Nothing where details would come out too small on one page: it goes on pages of its own.
+  [[nodiscard]] std::optional<Item> wholeDrawing(const BookletBlock& block) const {
+    if (!block.parts) return drawingItem(block);
+    const double room = height() - letters(0.8) - letters(2) * kLineHeight;
+    return fitted(block.picture, lettersInDrawings(), room);
+  }
+  void setInParts(const BookletChapter& chapter, const BookletBlock& block) {
+    const PartsOnSheets in =
+        partsFor(block.parts, 10 * paper_, true,
+                 {10 * kMargin, 10 * (kMargin + kHead), 10 * kMargin}, lettersInDrawings());
+    for (const Picture& part : in.parts) {
+      const Box box = part.box();
+      Item item;
+      item.drawing = part;
+      for (Group& group : item.drawing.groups)
+        moveGroup(group, -box.low);
+      item.drawingHigh = box.size().y();
+      item.indent = 0.5 * (in.size.x() / 10 - 2 * kMargin - box.size().x());
+      pages_.push_back({&chapter, {std::move(item)}, in.size.x() > in.size.y()});
     }
   }
   [[nodiscard]] std::optional<Item> fitted(const PictureMaker& make, double drawn,
@@ -133,6 +163,7 @@ private:
       Picture picture = readable(make, drawn, n);
       const Box box = picture.box();
       if (box.empty()) return Item{};
+      if (10 * picture.detail / n < kLeastDetailMm && picture.detail > 0) return std::nullopt;
       const Vec2 size = box.size() / n;
       if (size.x() > width() || size.y() > room) continue;
       Sheet sheet;
@@ -174,7 +205,13 @@ private:
           items.push_back(std::move(part));
         continue;
       }
-      Item drawing = drawingItem(block);
+      auto whole = wholeDrawing(block);
+      if (!whole) {
+        setPages(chapter, std::exchange(items, {}));
+        setInParts(chapter, block);
+        continue;
+      }
+      Item drawing = *std::move(whole);
       if (drawing.drawingHigh == 0) continue;
       if (!chapter.cover && (items.empty() || items.back().lines.empty() ||
                              items.back().lines.front() != block.text)) {
@@ -183,11 +220,16 @@ private:
       }
       items.push_back(std::move(drawing));
     }
+    setPages(chapter, std::move(items));
+  }
+
+  void setPages(const BookletChapter& chapter, std::vector<Item> items) {
+    if (items.empty()) return;
     setClose(items);
     std::vector<PageItems> pages = filled(std::move(items));
     spare(pages);
     for (PageItems& page : pages)
-      pages_.push_back({&chapter, std::move(page)});
+      pages_.push_back({&chapter, std::move(page), false});
   }
 
   // Where each page ends: items[end] begins the next one.
@@ -296,12 +338,13 @@ private:
 
   [[nodiscard]] Sheet sheet(const SetPage& page, int number) const {
     Sheet s;
-    s.size = 10 * paper_;
+    const Vec2 paper = page.paper(paper_);
+    s.size = 10 * paper;
     s.picture.title = booklet_.title;
     Group words;
     words.id = "page-" + std::to_string(number);
-    if (!page.chapter->cover) head(words, *page.chapter, number);
-    double y = paper_.y() - kMargin - kHead, boxTop = 0;
+    if (!page.chapter->cover) head(words, *page.chapter, number, paper);
+    double y = paper.y() - kMargin - kHead, boxTop = 0;
     if (page.chapter->cover) y -= kCoverAbove * (height() - heightOf(page.items));
     bool boxOpen = false;
     const auto closeBox = [&](double bottom) {
@@ -326,7 +369,8 @@ private:
   }
 
   // "Harbour jacket · Back · 3/8"
-  void head(Group& group, const BookletChapter& chapter, int number) const {
+  void head(Group& group, const BookletChapter& chapter, int number, const Vec2& paper) const {
+    const double width = paper.x() - 2 * kMargin;
     const double small = std::max(letters(0.8), kLeastLetters);
     const std::string page = phrases_.say(
         "booklet.page", {numberParam("page", number), numberParam("pages", double(pages_.size()))});
@@ -337,17 +381,17 @@ private:
                            textParam("page", page)});
     };
     bool cut = false;
-    while (title.size() > 8 && readingWidth(text() + (cut ? "..." : ""), small) > width()) {
+    while (title.size() > 8 && readingWidth(text() + (cut ? "..." : ""), small) > width) {
       do
         title.pop_back();
       while (!title.empty() && (static_cast<unsigned char>(title.back()) & 0xC0) == 0x80);
       cut = true;
     }
     if (cut) title += "...";
-    const double y = paper_.y() - kMargin;
+    const double y = paper.y() - kMargin;
     group.labels.push_back({{kMargin, y - small}, text(), Role::Outline, small, Anchor::Start, 0});
     group.strokes.push_back(
-        {Path::polyline({{kMargin, y - 1.5 * small}, {kMargin + width(), y - 1.5 * small}}),
+        {Path::polyline({{kMargin, y - 1.5 * small}, {kMargin + width, y - 1.5 * small}}),
          Role::Symbol, false});
   }
 

@@ -6,6 +6,7 @@
 #include "progress/diary.h"
 #include "schematic/blocking.h"
 #include "schematic/chart.h"
+#include "schematic/chart_tiles.h"
 #include "schematic/dxf.h"
 #include "schematic/schematic.h"
 #include "schematic/svg.h"
@@ -104,6 +105,15 @@ std::vector<PictureMaker> chartPages(const OutputJob& job, bool oneEach) {
   return pages;
 }
 
+std::vector<PartsMaker> chartPartMakers(const OutputJob& job) {
+  const KnitGarment& knit = job.derived.knit;
+  std::vector<PartsMaker> makers;
+  for (const KnitPiece& piece : knit.pieces)
+    if (!job.piece || piece.id == *job.piece)
+      makers.push_back(chartPartsOf(piece, piece.fabric(knit.lattice.size), job.wording.phrases));
+  return makers;
+}
+
 Booklet bookletOf(const OutputJob& job) {
   return scye::bookletOf(job.derived, job.wording, job.date);
 }
@@ -163,6 +173,10 @@ TitleBlock blockOf(const OutputJob& job) {
   return block;
 }
 
+std::vector<PartsMaker> partsOf(const OutputInfo& output, const OutputJob& job) {
+  return output.parts ? output.parts(job) : std::vector<PartsMaker>{};
+}
+
 FileBytes problem(const OutputJob& job, std::string_view phrase, const Params& params = {}) {
   return {{}, job.wording.phrases.say(phrase, params)};
 }
@@ -202,6 +216,7 @@ const std::vector<OutputInfo>& allOutputs() {
        .key = "chart",
        .formats = {Pdf, Svg, Png},
        .pages = &chartPages,
+       .parts = &chartPartMakers,
        .pieceByPiece = true,
        .toScale = false},
       {.id = OutputId::RowList, .key = "rows", .formats = {Csv}, .text = &rowTable},
@@ -260,7 +275,8 @@ std::vector<Sheet> printedSheets(const OutputInfo& output, const OutputJob& job,
   OutputJob onPaper = job;
   onPaper.page.paper = page.paper;
   if (output.sheets) return output.sheets(onPaper, size);
-  return legibleSheets(output.pages(onPaper, true), size, false, page, job.wording.phrases);
+  return legibleSheets(output.pages(onPaper, true), partsOf(output, onPaper), size, false, page,
+                       job.wording.phrases);
 }
 
 Paper bookletPaper(Paper paper, LengthUnit unit) {
@@ -280,7 +296,7 @@ std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, File
   const std::vector<PictureMaker> pages = output.pages(job, paged);
   if (output.tiled) return tiledSheets(pages, page, phrases);
   if (paged && page.paper != Paper::TrueSize)
-    return legibleSheets(pages, sheetSize(page.paper), true, page, phrases);
+    return legibleSheets(pages, partsOf(output, job), sheetSize(page.paper), true, page, phrases);
   std::vector<Sheet> sheets;
   for (const PictureMaker& make : pages)
     sheets.push_back(sheetFor(make, page, phrases));

@@ -52,6 +52,8 @@ struct OutputInfo {
   // `oneEach`: each piece on a page of its own, where it has pages.
   std::string (*text)(const OutputJob& job, FileFormat format) = nullptr;
   std::vector<PictureMaker> (*pages)(const OutputJob& job, bool oneEach) = nullptr;
+  // Of pages with fine details: each of them in parts, where it would come out too small.
+  std::vector<PartsMaker> (*parts)(const OutputJob& job) = nullptr;
   std::vector<Sheet> (*sheets)(const OutputJob& job, const Vec2& size) = nullptr;
   std::optional<Image> (*image)(const OutputJob& job) = nullptr;
   bool pieceByPiece = false; // of pages: a file a piece can be made as well

@@ -23,41 +23,29 @@ void noteSymbols(SymbolsUsed& used, const ChartGrid& grid) {
 Chart drawn(const KnitPiece& piece, const StitchSize& size, const Phrases& phrases,
             const ChartOptions& options) {
   const ChartMetrics m = ChartMetrics::of(size, options);
-  Chart chart;
-  chart.grid = chartGrid(piece.rows);
-  const ChartGrid& grid = chart.grid;
-  std::vector<Span> columns, rows;
-  if (folds(options.fold, grid.columns, kFoldColumns))
-    columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept, std::max(2, piece.rib.multiple));
-  if (folds(options.fold, grid.rows, kFoldRows))
-    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded),
-                  kKept, 2);
-  // They change neither which columns are alike nor which rows are even.
-  for (const ChartMark& mark : purlMarks(piece, grid))
-    chart.grid.marks.push_back(mark);
-  chart.columns = ChartAxis(grid.columns, m.width, std::move(columns), 2 * m.text);
-  chart.rows = ChartAxis(grid.rows, m.height, std::move(rows), 2 * m.text);
-
+  Chart chart = laidOut(piece, size, options);
   Group group;
   group.id = pieceKey(piece.id);
   group.title = phrases.say("piece." + group.id);
   group.piece = piece.id;
-  if (grid.rows > 0) {
-    drawRowLabels(group, grid, chart.columns, chart.rows, m, phrases);
-    drawCells(group, grid, chart.columns, chart.rows, m, phrases);
-    drawChartText(group, piece, grid, chart.columns, chart.rows, m, phrases);
+  const int rows = chart.grid.rows, columns = chart.grid.columns;
+  if (rows > 0) {
+    const Span allColumns{0, columns}, allRows{0, rows};
+    const ChartField field{chart.grid, chart.columns, chart.rows,
+                           m,          phrases,       {allColumns, allRows, allColumns, allRows}};
+    drawRowLabels(group, field);
+    drawCells(group, field);
+    drawChartText(group, piece, field);
   }
-  if (options.lit && grid.rows > 0) {
-    const double low = chart.rows.at(std::clamp(options.lit->from - 1, 0, grid.rows));
-    const double high = chart.rows.at(std::clamp(options.lit->to - 1, 0, grid.rows)),
+  if (options.lit && rows > 0) {
+    const double low = chart.rows.at(std::clamp(options.lit->from - 1, 0, rows));
+    const double high = chart.rows.at(std::clamp(options.lit->to - 1, 0, rows)),
                  x = chart.columns.end();
     if (high > low)
       group.strokes.push_back(
           {Path::polyline({{0, low}, {x, low}, {x, high}, {0, high}, {0, low}}), Role::Lit, false});
   }
   chart.picture.title = group.title;
-  chart.picture.textHeight = m.text;
-  chart.picture.detail = std::min(m.width, m.height);
   chart.picture.groups.push_back(std::move(group));
   return chart;
 }
@@ -74,6 +62,27 @@ ChartMetrics ChartMetrics::of(const StitchSize& size, const ChartOptions& option
   m.height = size.width > 0 ? options.cellWidth * size.height / size.width : options.cellWidth;
   m.text = options.textHeight > 0 ? options.textHeight : 0.78 * m.height;
   return m;
+}
+
+Chart laidOut(const KnitPiece& piece, const StitchSize& size, const ChartOptions& options) {
+  const ChartMetrics m = ChartMetrics::of(size, options);
+  Chart chart;
+  chart.grid = chartGrid(piece.rows);
+  const ChartGrid& grid = chart.grid;
+  std::vector<Span> columns, rows;
+  if (folds(options.fold, grid.columns, kFoldColumns))
+    columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept, std::max(2, piece.rib.multiple));
+  if (folds(options.fold, grid.rows, kFoldRows))
+    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded),
+                  kKept, 2);
+  // They change neither which columns are alike nor which rows are even.
+  for (const ChartMark& mark : purlMarks(piece, grid))
+    chart.grid.marks.push_back(mark);
+  chart.columns = ChartAxis(grid.columns, m.width, std::move(columns), 2 * m.text);
+  chart.rows = ChartAxis(grid.rows, m.height, std::move(rows), 2 * m.text);
+  chart.picture.textHeight = m.text;
+  chart.picture.detail = std::min(m.width, m.height);
+  return chart;
 }
 
 Chart pieceChart(const KnitPiece& piece, const StitchSize& size, const Phrases& phrases,

@@ -1,4 +1,5 @@
 #include "schematic/chart_drawing.h"
+#include "schematic/clip.h"
 #include "schematic/dimension.h"
 
 #include <algorithm>
@@ -7,6 +8,21 @@ namespace scye {
 namespace {
 
 constexpr double kNoStitchStep = 0.55; // letters' heights from line to line, across
+
+// One edge of a section, stair by stair, from the bottom of its first line to the top of its last.
+std::vector<Vec2> stairs(const ChartGrid& grid, const ChartAxis& x, const ChartAxis& y,
+                         SectionId section, bool right) {
+  std::vector<Vec2> points;
+  for (const ChartLine& l : grid.lines) {
+    if (l.section != section) continue;
+    const double at = x.at(right ? l.cells.to : l.cells.from);
+    if (!points.empty() && points.back().x() == at)
+      points.back().y() = y.at(l.row);
+    else
+      points.insert(points.end(), {Vec2(at, y.at(l.row - 1)), Vec2(at, y.at(l.row))});
+  }
+  return points;
+}
 
 class CellDrawer {
 public:
@@ -19,7 +35,7 @@ public:
   }
 
   void run() {
-    const Path shape = outline();
+    const Path shape = chartOutline(grid_, x_, y_);
     Box all;
     all.add(Vec2(0, 0));
     all.add(Vec2(x_.end(), y_.end()));
@@ -88,40 +104,6 @@ private:
       }
   }
 
-  // One edge of a section, stair by stair, from the bottom of its first line to the top of its
-  // last.
-  std::vector<Vec2> edge(SectionId section, bool right) const {
-    std::vector<Vec2> points;
-    for (const ChartLine& l : grid_.lines) {
-      if (l.section != section) continue;
-      const double x = x_.at(right ? l.cells.to : l.cells.from);
-      if (!points.empty() && points.back().x() == x)
-        points.back().y() = y_.at(l.row);
-      else
-        points.insert(points.end(), {Vec2(x, y_.at(l.row - 1)), Vec2(x, y_.at(l.row))});
-    }
-    return points;
-  }
-
-  // Once round, counter-clockwise, in and out of the neck where there is one.
-  Path outline() const {
-    std::vector<Vec2> points = edge(SectionId::Body, true);
-    const auto up = [&](const std::vector<Vec2>& e) {
-      points.insert(points.end(), e.begin(), e.end());
-    };
-    const auto down = [&](const std::vector<Vec2>& e) {
-      points.insert(points.end(), e.rbegin(), e.rend());
-    };
-    up(edge(SectionId::Right, true));
-    down(edge(SectionId::Right, false));
-    up(edge(SectionId::Left, true));
-    down(edge(SectionId::Left, false));
-    down(edge(SectionId::Body, false));
-    if (points.empty()) return {};
-    points.push_back(points.front());
-    return Path::polyline(points);
-  }
-
   Group& group_;
   const ChartGrid& grid_;
   const ChartAxis &x_, &y_;
@@ -159,71 +141,93 @@ std::vector<Span> rowsOver(const ChartGrid& grid, const Span& columns) {
   return runs;
 }
 
-void drawBreaks(Group& group, const ChartGrid& grid, const ChartAxis& x, const ChartAxis& y,
-                const ChartMetrics& m, const Phrases& phrases) {
-  const double tooth = 0.18 * m.text;
-  Dimensions words(group, m.text);
-  Box labels; // of the rows
-  for (const Label& l : group.labels)
-    labels.add(labelBox(l));
-  const auto label = [&](const std::vector<Vec2>& places, std::string text, double angle) {
-    words.label({{}, std::move(text), Role::Note, m.text, Anchor::Middle, angle}, places);
-  };
-  for (const Span& cut : x.cuts()) {
+class BreakDrawer {
+public:
+  BreakDrawer(Group& group, const ChartField& field)
+      : group_(group), f_(field), h_(field.metrics.text), words_(group, field.metrics.text) {
+    for (const Label& l : group.labels)
+      numbers_.add(labelBox(l));
+  }
+
+  void run() {
+    for (const Span& cut : f_.columns.cuts())
+      if (common(cut, f_.window.columns) == cut) columnsLeftOut(cut);
+    for (const Span& cut : f_.rows.cuts())
+      if (common(cut, f_.window.rows) == cut) rowsLeftOut(cut);
+  }
+
+private:
+  void label(const std::vector<Vec2>& places, std::string text, double angle) {
+    words_.label({{}, std::move(text), Role::Note, h_, Anchor::Middle, angle}, places);
+  }
+  void stroke(Path path) { group_.strokes.push_back({std::move(path), Role::TenCells, false}); }
+  [[nodiscard]] double tooth() const { return 0.18 * h_; }
+
+  void columnsLeftOut(const Span& cut) {
+    const ChartAxis &x = f_.columns, &y = f_.rows;
     // Only where there are stitches in it.
     std::vector<Span> stretches;
     for (const Span& drawn : y.drawn())
-      for (const Span& rows : rowsOver(grid, cut)) {
-        const Span s{std::max(drawn.from, rows.from), std::min(drawn.to, rows.to)};
+      for (const Span& rows : rowsOver(f_.grid, cut)) {
+        const Span s = common(common(drawn, rows), f_.window.rows);
         if (s.size() <= 0) continue;
         stretches.push_back(s);
         for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-          group.strokes.push_back(
-              {zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(s.to)},
-                      Vec2(sign * tooth, 0), 0.5 * m.height),
-               Role::TenCells, false});
+          stroke(zigzag({x.at(boundary), y.at(s.from)}, {x.at(boundary), y.at(s.to)},
+                        Vec2(sign * tooth(), 0), 0.5 * f_.metrics.height));
       }
-    if (stretches.empty()) continue;
+    if (stretches.empty()) return;
     const Span s = widestOf(stretches);
     // Where all the rows together are lower than the words are long they stand beyond the row
     // numbers.
-    const std::string text = phrases.say("chart.alike", {numberParam("stitches", cut.size())});
-    const double half = 0.5 * textWidth(text, m.text);
-    const bool inside = 2 * half <= y.end();
-    label({{inside ? 0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * m.text
-                   : std::min(0.0, labels.low.x()) - m.text,
-            std::max(half, std::min(0.5 * (y.at(s.from) + y.at(s.to)), y.end() - half))}},
+    const std::string text = f_.phrases.say("chart.alike", {numberParam("stitches", cut.size())});
+    const double half = 0.5 * textWidth(text, h_);
+    const bool inside = 2 * half <= f_.top() - f_.bottom();
+    label({{inside ? 0.5 * (x.at(cut.from) + x.at(cut.to)) + 0.35 * h_
+                   : std::min(f_.left(), numbers_.low.x()) - h_,
+            std::max(f_.bottom() + half,
+                     std::min(0.5 * (y.at(s.from) + y.at(s.to)), f_.top() - half))}},
           text, 90);
   }
-  for (const Span& cut : y.cuts()) {
+
+  void rowsLeftOut(const Span& cut) {
+    const ChartAxis &x = f_.columns, &y = f_.rows;
     std::vector<Span> cells; // of both sides of a neck
-    for (const ChartLine* l : grid.in(cut.from + 1))
-      cells.push_back(l->cells);
-    const double baseline = 0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * m.text;
+    for (const ChartLine* l : f_.grid.in(cut.from + 1))
+      if (const Span here = common(l->cells, f_.window.columns); here.size() > 0)
+        cells.push_back(here);
+    if (cells.empty()) return;
+    const double baseline = 0.5 * (y.at(cut.from) + y.at(cut.to)) - 0.35 * h_;
     const auto middle = [&](const Span& s) {
       return Vec2(0.5 * (x.at(s.from) + x.at(s.to)), baseline);
     };
     std::vector<Vec2> places{middle(widestOf(cells))};
     for (const Span& line : cells)
       for (const Span& drawn : x.drawn()) {
-        const Span s{std::max(drawn.from, line.from), std::min(drawn.to, line.to)};
+        const Span s = common(drawn, line);
         if (s.size() <= 0) continue;
         places.push_back(middle(s));
         for (const auto& [boundary, sign] : {std::pair(cut.from, 1), std::pair(cut.to, -1)})
-          group.strokes.push_back(
-              {zigzag({x.at(s.from), y.at(boundary)}, {x.at(s.to), y.at(boundary)},
-                      Vec2(0, sign * tooth), 0.5 * m.width),
-               Role::TenCells, false});
+          stroke(zigzag({x.at(s.from), y.at(boundary)}, {x.at(s.to), y.at(boundary)},
+                        Vec2(0, sign * tooth()), 0.5 * f_.metrics.width));
       }
-    const std::string text = phrases.say(
+    const std::string text = f_.phrases.say(
         "chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
     // Letters too large for any of these: beyond the numbers on the right.
-    const double half = 0.5 * textWidth(text, m.text);
-    std::erase_if(places, [&](const Vec2& at) { return at.x() < half || at.x() + half > x.end(); });
-    places.push_back({std::max(x.end(), labels.high.x()) + m.text + half, baseline});
+    const double half = 0.5 * textWidth(text, h_);
+    std::erase_if(places, [&](const Vec2& at) {
+      return at.x() < f_.left() + half || at.x() + half > f_.right();
+    });
+    places.push_back({std::max(f_.right(), numbers_.high.x()) + h_ + half, baseline});
     label(places, text, 0);
   }
-}
+
+  Group& group_;
+  const ChartField& f_;
+  double h_;
+  Dimensions words_;
+  Box numbers_; // of the rows
+};
 
 } // namespace
 
@@ -278,10 +282,39 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
   group.strokes.push_back({std::move(path), Role::Symbol, false});
 }
 
-void drawCells(Group& group, const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows,
-               const ChartMetrics& metrics, const Phrases& phrases) {
-  CellDrawer(group, grid, columns, rows, metrics.text).run();
-  drawBreaks(group, grid, columns, rows, metrics, phrases);
+// Counter-clockwise, in and out of the neck where there is one.
+Path chartOutline(const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows) {
+  std::vector<Vec2> points = stairs(grid, columns, rows, SectionId::Body, true);
+  const auto up = [&](SectionId section, bool right) {
+    const std::vector<Vec2> e = stairs(grid, columns, rows, section, right);
+    points.insert(points.end(), e.begin(), e.end());
+  };
+  const auto down = [&](SectionId section, bool right) {
+    const std::vector<Vec2> e = stairs(grid, columns, rows, section, right);
+    points.insert(points.end(), e.rbegin(), e.rend());
+  };
+  up(SectionId::Right, true);
+  down(SectionId::Right, false);
+  up(SectionId::Left, true);
+  down(SectionId::Left, false);
+  down(SectionId::Body, false);
+  if (points.empty()) return {};
+  points.push_back(points.front());
+  return Path::polyline(points);
+}
+
+void drawCells(Group& group, const ChartField& field) {
+  Group cells;
+  CellDrawer(cells, field.grid, field.columns, field.rows, field.metrics.text).run();
+  if (field.window.part) {
+    Box seen;
+    seen.add(Vec2(field.left(), field.bottom()));
+    seen.add(Vec2(field.right(), field.top()));
+    clipTo(cells, seen);
+  }
+  group.strokes.insert(group.strokes.end(), std::make_move_iterator(cells.strokes.begin()),
+                       std::make_move_iterator(cells.strokes.end()));
+  BreakDrawer(group, field).run();
 }
 
 } // namespace scye

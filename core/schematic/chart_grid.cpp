@@ -134,6 +134,11 @@ std::vector<Span> runsOf(int items, int least, Same sameAsBefore) {
 
 } // namespace
 
+Span common(const Span& a, const Span& b) {
+  const int from = std::max(a.from, b.from);
+  return {from, std::max(from, std::min(a.to, b.to))};
+}
+
 std::vector<const ChartLine*> ChartGrid::in(int row) const {
   std::vector<const ChartLine*> found;
   for (const ChartLine& l : lines)

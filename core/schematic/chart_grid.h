@@ -20,6 +20,8 @@ struct Span {
   [[nodiscard]] bool has(int i) const { return from <= i && i < to; }
   bool operator==(const Span&) const = default;
 };
+// Empty where they have nothing in common.
+[[nodiscard]] Span common(const Span& a, const Span& b);
 
 // The marks of the Craft Yarn Council's published knit chart symbols, from memory: an empty cell
 // (knit on RS, purl on WS), a level bar (purl on RS, knit on WS), a stroke leaning right (k2tog) or

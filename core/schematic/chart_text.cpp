@@ -10,10 +10,9 @@ constexpr double kLegendCell = 1.6; // letters' heights
 
 class TextWriter {
 public:
-  TextWriter(Group& group, const KnitPiece& piece, const ChartGrid& grid, const ChartAxis& columns,
-             const ChartAxis& rows, const ChartMetrics& m, const Phrases& phrases)
-      : group_(group), piece_(piece), grid_(grid), x_(columns), y_(rows), phrases_(phrases),
-        h_(m.text), numberWidth_(textWidth(std::to_string(grid.rows), m.text)) {
+  TextWriter(Group& group, const KnitPiece& piece, const ChartField& field)
+      : group_(group), piece_(piece), f_(field), h_(field.metrics.text),
+        numberWidth_(textWidth(std::to_string(field.grid.rows), h_)), beyond_(field.left()) {
     for (const Label& l : group.labels)
       beyond_ = std::min(beyond_, labelBox(l).low.x());
   }
@@ -21,8 +20,9 @@ public:
   void run() {
     hem();
     stitchNumbers();
-    const double top = y_.end() + 1.2 * h_;
-    label({0, top}, phrases_.say("chart.reading"), Role::Note, Anchor::Start);
+    if (f_.window.part) return;
+    const double top = f_.top() + 1.2 * h_;
+    label({0, top}, f_.phrases.say("chart.reading"), Role::Note, Anchor::Start);
     label({0, top + 1.9 * h_}, group_.title, Role::Caption, Anchor::Start, 1.5 * h_);
   }
 
@@ -30,12 +30,13 @@ private:
   void label(const Vec2& at, std::string text, Role role, Anchor anchor, double height = 0) {
     group_.labels.push_back({at, std::move(text), role, height > 0 ? height : h_, anchor, 0});
   }
-  [[nodiscard]] double baseline(int row) const { return y_.middle(row - 1) - 0.36 * h_; }
+  [[nodiscard]] double baseline(int row) const { return f_.rows.middle(row - 1) - 0.36 * h_; }
 
-  // Rib, or a facing up to its fold.
+  // Rib, or a facing up to its fold; beside the left end of its rows.
   void hem() {
     const int fold = piece_.foldRow;
-    if (fold > grid_.rows || piece_.hemRows > grid_.rows) return;
+    if (fold > f_.grid.rows || piece_.hemRows > f_.grid.rows) return;
+    if (f_.window.columns.from > f_.grid.castOn.from) return;
     if (fold <= 0)
       bracket(piece_.hemRows, "chart.rib");
     else
@@ -43,65 +44,79 @@ private:
   }
 
   void bracket(int rows, const char* key) {
-    if (rows <= 0) return;
-    const double x = bracketAt(), tick = 0.4 * h_, top = y_.at(rows);
+    const Span here = common({0, rows}, f_.window.rows);
+    if (common(here, f_.window.ownRows).size() <= 0) return;
+    const double x = bracketAt(), tick = 0.4 * h_, low = f_.rows.at(here.from),
+                 top = f_.rows.at(here.to);
     group_.strokes.push_back(
-        {Path::polyline({{x + tick, 0}, {x, 0}, {x, top}, {x + tick, top}}), Role::Measure, false});
+        {Path::polyline({{x + tick, low}, {x, low}, {x, top}, {x + tick, top}}), Role::Measure,
+         false});
     Dimensions(group_, h_)
-        .label(
-            {{}, phrases_.say(key, {numberParam("rows", rows)}), Role::Note, h_, Anchor::Start, 90},
-            {{x - 0.4 * h_, 0}, {beyondLabels(), 0}});
+        .label({{},
+                f_.phrases.say(key, {numberParam("rows", rows)}),
+                Role::Note,
+                h_,
+                Anchor::Start,
+                90},
+               {{x - 0.4 * h_, low}, {beyondLabels(), low}});
   }
 
   // Across the row that is purled, from its edge to the word.
   void foldLine(int row) {
-    const auto lines = grid_.in(row);
-    if (lines.empty()) return;
-    const double y = y_.middle(row - 1), x = bracketAt();
+    const auto lines = f_.grid.in(row);
+    if (lines.empty() || !f_.window.ownRows.has(row - 1)) return;
+    const double y = f_.rows.middle(row - 1), x = bracketAt();
+    const int end = std::min(lines.back()->cells.to, f_.window.columns.to);
     group_.strokes.push_back(
-        {Path::polyline({{x, y}, {x_.at(lines.back()->cells.to), y}}), Role::Measure, false});
+        {Path::polyline({{x, y}, {f_.columns.at(end), y}}), Role::Measure, false});
     Dimensions(group_, h_)
-        .label({{}, phrases_.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
+        .label({{}, f_.phrases.say("chart.fold"), Role::Note, h_, Anchor::End, 0},
                {{x - 0.4 * h_, baseline(row)},
                 {beyondLabels(), baseline(row)},
                 {beyondLabels() - 1.8 * h_, baseline(row)}});
   }
 
-  [[nodiscard]] double bracketAt() const { return -1.0 * h_ - numberWidth_; }
+  [[nodiscard]] double bracketAt() const {
+    return f_.left() - 0.6 * h_ - f_.beside() - numberWidth_;
+  }
   [[nodiscard]] double beyondLabels() const { return std::min(bracketAt(), beyond_) - 0.8 * h_; }
 
+  // Every tenth stitch of the cast-on, counted from its right end; where a piece has grown beyond
+  // that end, how far.
   void stitchNumbers() {
+    const ChartGrid& grid = f_.grid;
+    const double under = f_.bottom() - f_.beside() - 0.7 * h_;
     double free = 1e300; // what lies to the left of it has room
-    for (int n = 10; n <= grid_.castOn.size(); n += 10) {
-      const int column = grid_.castOn.to - n;
-      const std::string text = std::to_string(n);
-      const double x = x_.middle(column), half = 0.5 * textWidth(text, h_) + 0.2 * h_;
+    for (int column = f_.window.columns.to - 1; column >= f_.window.columns.from; --column) {
+      const int n = grid.castOn.to - column;
+      const bool cast = grid.castOn.has(column);
+      if ((cast || n > 0 ? n : n - 1) % 10 != 0 || (!cast && !f_.window.part)) continue;
+      const std::string text = n > 0 ? std::to_string(n) : "+" + std::to_string(1 - n);
+      const double x = f_.columns.middle(column), half = 0.5 * textWidth(text, h_) + 0.2 * h_;
       // Beside the chart stand the rows' numbers.
-      const bool beyond = x - half < -0.4 * h_ || x + half > x_.end() + 0.4 * h_;
-      if (x_.cutAt(column) || x + half > free || beyond) continue;
+      const bool beyond = x - half < f_.left() - f_.beside() || x + half > f_.right() + f_.beside();
+      if (f_.columns.cutAt(column) || x + half > free || beyond) continue;
       free = x - half;
-      label({x, -1.1 * h_}, text, Role::Note, Anchor::Middle);
+      label({x, under}, text, Role::Note, Anchor::Middle);
     }
-    label({0.5 * (x_.at(grid_.castOn.from) + x_.at(grid_.castOn.to)), -2.4 * h_},
-          phrases_.say("chart.castOn", {numberParam("stitches", grid_.castOn.size())}),
+    const Span cast = common(grid.castOn, f_.window.columns);
+    if (f_.window.rows.from > 0 || cast.size() == 0) return;
+    label({0.5 * (f_.columns.at(cast.from) + f_.columns.at(cast.to)), under - 1.3 * h_},
+          f_.phrases.say("chart.castOn", {numberParam("stitches", grid.castOn.size())}),
           Role::Measure, Anchor::Middle);
   }
 
   Group& group_;
   const KnitPiece& piece_;
-  const ChartGrid& grid_;
-  const ChartAxis &x_, &y_;
-  const Phrases& phrases_;
+  const ChartField& f_;
   double h_, numberWidth_;
-  double beyond_ = 0; // left end of the labels that are there
+  double beyond_; // left end of the labels that are there
 };
 
 } // namespace
 
-void drawChartText(Group& group, const KnitPiece& piece, const ChartGrid& grid,
-                   const ChartAxis& columns, const ChartAxis& rows, const ChartMetrics& metrics,
-                   const Phrases& phrases) {
-  TextWriter(group, piece, grid, columns, rows, metrics, phrases).run();
+void drawChartText(Group& group, const KnitPiece& piece, const ChartField& field) {
+  TextWriter(group, piece, field).run();
 }
 
 Group chartLegend(const SymbolsUsed& used, const ChartMetrics& m, const Vec2& corner, double width,

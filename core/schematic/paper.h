@@ -36,6 +36,9 @@ struct ExportOptions {
 // on the paper is known, so that letters are readable there.
 using PictureMaker = std::function<Picture(double textHeight)>;
 
+// The same, in parts of which none is larger than `room` cm of paper, in cm of paper.
+using PartsMaker = std::function<std::vector<Picture>(const Vec2& room, double letters)>;
+
 // A cell of a chart that a finger and an eye still keep to (common practice).
 inline constexpr double kLeastDetailMm = 2.5;
 

@@ -6,7 +6,7 @@
 namespace scye {
 namespace {
 
-constexpr double kLettersMm = 2.5, kHeadLettersMm = 1.9;
+constexpr double kLettersMm = 2.5, kLeastLettersMm = 2.2;
 constexpr double kBlockMm = 9; // the title block, below the drawing
 constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
 constexpr double kFinely = 1.04, kSmallest = 50; // where the scale need not be a whole number
@@ -19,29 +19,70 @@ Group group(const char* id) {
   return g;
 }
 
+// By a letter and with an ellipsis, as long as there are letters.
+std::string shortened(std::string text) {
+  constexpr std::string_view kMore = "\u2026";
+  if (text.ends_with(kMore)) text.resize(text.size() - kMore.size());
+  const auto within = [&] { return (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80; };
+  while (!text.empty() && within())
+    text.pop_back();
+  if (!text.empty()) text.pop_back();
+  return text + std::string(kMore);
+}
+
+// Of a title block, cm.
+struct Cell {
+  std::string head, words;
+  double width = 0;
+  [[nodiscard]] double need(double letters) const {
+    constexpr double kAround = 0.3;
+    return kAround + std::max(textWidth(words, letters), textWidth(head, kLeastLettersMm / 10));
+  }
+};
+
+// Widths for cells that together are `wide`, and the height of their letters. What does not fit
+// with the smallest of these is cut short, the longest words first: the whole stands elsewhere.
+double fitCells(std::vector<Cell>& cells, double wide) {
+  if (cells.empty()) return kLettersMm / 10;
+  const auto need = [&](double letters) {
+    double all = 0;
+    for (const Cell& cell : cells)
+      all += cell.need(letters);
+    return all;
+  };
+  double letters = kLettersMm / 10;
+  if (need(letters) > wide) letters = kLeastLettersMm / 10;
+  while (need(letters) > wide) {
+    Cell& longest = *std::max_element(cells.begin(), cells.end(), [](const Cell& a, const Cell& b) {
+      return a.words.size() < b.words.size();
+    });
+    const std::string cut = shortened(longest.words);
+    if (cut == longest.words) break;
+    longest.words = cut;
+  }
+  const double more = (wide - need(letters)) / double(cells.size());
+  for (Cell& cell : cells)
+    cell.width = cell.need(letters) + more;
+  return letters;
+}
+
 // A ruled line of cells at the foot of a sheet: what it is, whose, at which gauge and scale, when.
 Group titleBlock(const Vec2& size, const TitleBlock& of, const std::string& picture,
                  const std::string& scale, const Phrases& phrases) {
   Group g = group("title-block");
   g.title = phrases.say("sheet.block");
-  struct Cell {
-    std::string head, words;
-    double share;
-  };
   std::vector<Cell> cells;
-  const auto add = [&](const char* head, const std::string& words, double share) {
-    if (!words.empty()) cells.push_back({phrases.say(head), words, share});
+  const auto add = [&](const char* head, const std::string& words) {
+    if (!words.empty()) cells.push_back({phrases.say(head), words});
   };
-  add("sheet.title", picture, 4);
-  add("sheet.wearer", of.wearer, 1.6);
-  add("sheet.gauge", of.gauge, 2.6);
-  add("sheet.scale", scale, 1);
-  add("sheet.date", of.date, 1.2);
-  double all = 0;
-  for (const Cell& cell : cells)
-    all += cell.share;
+  add("sheet.title", picture);
+  add("sheet.wearer", of.wearer);
+  add("sheet.gauge", of.gauge);
+  add("sheet.scale", scale);
+  add("sheet.date", of.date);
   const double low = kMarginMm / 10, high = low + kBlockMm / 10, left = kMarginMm / 10;
   const double wide = size.x() / 10 - 2 * left;
+  const double letters = fitCells(cells, wide);
   const auto line = [&](const Vec2& a, const Vec2& b) {
     g.strokes.push_back({Path::polyline({a, b}), Role::Measure, false});
   };
@@ -50,13 +91,11 @@ Group titleBlock(const Vec2& size, const TitleBlock& of, const std::string& pict
   double x = left;
   for (const Cell& cell : cells) {
     line({x, low}, {x, high});
-    const double width = wide * cell.share / all, room = width - 0.2;
-    const double letters = kLettersMm / 10;
-    const double fits = std::min(letters, letters * room / textWidth(cell.words, letters));
     g.labels.push_back(
-        {{x + 0.1, high - 0.28}, cell.head, Role::Note, kHeadLettersMm / 10, Anchor::Start, 0});
-    g.labels.push_back({{x + 0.1, low + 0.16}, cell.words, Role::Caption, fits, Anchor::Start, 0});
-    x += width;
+        {{x + 0.1, high - 0.3}, cell.head, Role::Note, kLeastLettersMm / 10, Anchor::Start, 0});
+    g.labels.push_back(
+        {{x + 0.1, low + 0.16}, cell.words, Role::Caption, letters, Anchor::Start, 0});
+    x += cell.width;
   }
   line({left + wide, low}, {left + wide, high});
   return g;
@@ -99,18 +138,17 @@ void moveAndScale(Group& g, double factor, const Vec2& by) {
     h.box.low = mapped(h.box.low), h.box.high = mapped(h.box.high);
 }
 
-// Tiles of one drawing at 1 : oneTo, by columns from the left and rows from the top: "back A1".
+// Tiles of one drawing at its true size, by columns from the left and rows from the top: "back A1".
 class Tiles {
 public:
-  Tiles(Picture picture, const Vec2& sheet, bool mayTurn, double oneTo)
-      : picture_(std::move(picture)), box_(picture_.box()), oneTo_(oneTo) {
+  Tiles(Picture picture, const Vec2& sheet) : picture_(std::move(picture)), box_(picture_.box()) {
     const auto count = [&](const Vec2& paper) {
       const Vec2 step = stepOf(paper);
       return Eigen::Array2i(std::max(1, int(std::ceil((box_.size().x() - 1e-9) / step.x()))),
                             std::max(1, int(std::ceil((box_.size().y() - 1e-9) / step.y()))));
     };
     const Vec2 across(sheet.y(), sheet.x());
-    const bool turned = mayTurn && count(across).prod() < count(sheet).prod();
+    const bool turned = count(across).prod() < count(sheet).prod();
     paper_ = turned ? across : sheet;
     counts_ = count(paper_);
   }
@@ -136,13 +174,12 @@ public:
     Sheet s;
     s.picture = picture_;
     s.size = paper_;
-    s.oneTo = oneTo_;
     s.clipped = true;
     s.seen = own(column, row);
-    const Vec2 mine = s.seen.size() / oneTo_;  // cm of paper
-    constexpr double shared = kOverlapMm / 20; // half on each side of a joint, cm of paper
-    s.seen.low -= Vec2::Constant(shared * oneTo_);
-    s.seen.high += Vec2::Constant(shared * oneTo_);
+    const Vec2 mine = s.seen.size();
+    constexpr double shared = kOverlapMm / 20; // half on each side of a joint, cm
+    s.seen.low -= Vec2::Constant(shared);
+    s.seen.high += Vec2::Constant(shared);
     s.corner = {kMarginMm, kMarginMm};
     const Vec2 low(kMarginMm / 10 + shared, paper_.y() / 10 - kMarginMm / 10 - shared - mine.y());
     const Vec2 high = low + mine;
@@ -159,35 +196,25 @@ public:
             ? here
             : phrases.say("chart.titled",
                           {textParam("design", options.block.title), textParam("picture", here)});
-    s.marks.groups.push_back(titleBlock(
-        paper_, options.block, title, options.toScale ? scaleText(oneTo_, phrases) : "", phrases));
+    s.marks.groups.push_back(
+        titleBlock(paper_, options.block, title, scaleText(1, phrases), phrases));
     return s;
   }
 
 private:
-  // cm of the drawing from joint to joint.
-  [[nodiscard]] Vec2 stepOf(const Vec2& paper) const {
-    return oneTo_ *
-           (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
+  // cm from joint to joint.
+  [[nodiscard]] static Vec2 stepOf(const Vec2& paper) {
+    return (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
            10;
   }
 
   Picture picture_;
   Box box_;
-  double oneTo_;
   Vec2 paper_;
   Eigen::Array2i counts_;
 };
 
-// Words or a square for the map's sheet, and how high they are with the room above them, cm.
-double howToJoin(Sheet& s, const Vec2& at, double letters, const Phrases& phrases) {
-  Group words = group("joining");
-  words.labels.push_back(
-      {at + Vec2(0, 0.4), phrases.say("sheet.join"), Role::Caption, letters, Anchor::Start, 0});
-  s.marks.groups.push_back(std::move(words));
-  return 2;
-}
-
+// How high it is with the room above it, cm.
 double testSquare(Sheet& s, const Vec2& at, double letters, const Phrases& phrases) {
   Group square = group("square");
   square.strokes.push_back({rectangle(at, at + Vec2::Constant(kSquareCm)), Role::Outline, false});
@@ -199,12 +226,6 @@ double testSquare(Sheet& s, const Vec2& at, double letters, const Phrases& phras
   return kSquareCm + 1.5;
 }
 
-// What of a drawing is still seen on the map: its shape, not its cells.
-bool onMap(const Stroke& stroke) {
-  constexpr Role kFine[] = {Role::Cell, Role::TenCells, Role::Symbol, Role::NoStitch};
-  return std::find(std::begin(kFine), std::end(kFine), stroke.role) == std::end(kFine);
-}
-
 // The square, and above it every drawing with its tiles and their names.
 Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOptions& options,
             const Phrases& phrases) {
@@ -212,8 +233,7 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
   s.size = paper;
   const double left = kMarginMm / 10, low = (kMarginMm + kBlockMm) / 10 + 0.8;
   const double letters = 0.3;
-  const double base = low + (options.toScale ? testSquare(s, {left, low}, letters, phrases)
-                                             : howToJoin(s, {left, low}, letters, phrases));
+  const double base = low + testSquare(s, {left, low}, letters, phrases);
   // As high as the room above, and all together as wide as the sheet.
   const double high = paper.y() / 10 - left - 0.8;
   double wide = 1e-3, tall = 1e-3;
@@ -230,7 +250,6 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
     const Vec2 by(x - factor * first.low.x(), base - factor * last.low.y());
     for (Group g : t.picture().groups) {
       g.labels.clear();
-      std::erase_if(g.strokes, [](const Stroke& stroke) { return !onMap(stroke); });
       moveAndScale(g, factor, by);
       s.marks.groups.push_back(std::move(g));
     }
@@ -365,22 +384,49 @@ Sheet sheetFor(const PictureMaker& make, const ExportOptions& options, const Phr
   return s;
 }
 
-std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings, const Vec2& size,
+PartsOnSheets partsFor(const PartsMaker& make, const Vec2& size, bool mayTurn,
+                       const SheetEdges& edges, double lettersCm) {
+  const auto partsOn = [&](const Vec2& paper) {
+    const Vec2 room = (paper - Vec2(2 * edges.beside, edges.above + edges.below)) / 10;
+    return PartsOnSheets{paper, make(room, lettersCm)};
+  };
+  PartsOnSheets upright = partsOn(size);
+  if (!mayTurn || upright.parts.size() == 1) return upright;
+  PartsOnSheets across = partsOn({size.y(), size.x()});
+  const bool fewer = across.parts.size() < upright.parts.size() || upright.parts.empty();
+  return fewer && !across.parts.empty() ? across : upright;
+}
+
+std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings,
+                                 const std::vector<PartsMaker>& parts, const Vec2& size,
                                  bool mayTurn, const ExportOptions& options,
                                  const Phrases& phrases) {
   std::vector<Sheet> sheets;
-  std::vector<Tiles> all;
-  for (const PictureMaker& make : drawings) {
-    if (auto sheet = Fitting(make, size, mayTurn, options, phrases).run(true)) {
+  for (std::size_t i = 0; i < drawings.size(); ++i) {
+    if (auto sheet = Fitting(drawings[i], size, mayTurn, options, phrases).run(i < parts.size())) {
       sheets.push_back(*std::move(sheet));
       continue;
     }
-    const double oneTo = leastScale(make(kLettersMm / 10));
-    const Tiles tiles(make(kLettersMm / 10 * oneTo), size, mayTurn, oneTo);
-    append(sheets, tiles, options, phrases);
-    all.push_back(tiles);
+    PartsOnSheets in = partsFor(parts[i], size, mayTurn,
+                                {kMarginMm, kMarginMm, kMarginMm + kBlockMm + 2}, kLettersMm / 10);
+    const std::string title = drawings[i](kLettersMm / 10).title;
+    for (std::size_t k = 0; k < in.parts.size(); ++k) {
+      Sheet s;
+      s.picture = std::move(in.parts[k]);
+      s.size = in.size;
+      s.seen = s.picture.box();
+      s.corner = {0.5 * (s.size.x() - 10 * s.seen.size().x()), kMarginMm};
+      const std::string tile =
+          in.parts.size() == 1
+              ? title
+              : phrases.say("sheet.part",
+                            {textParam("picture", title), numberParam("part", double(k) + 1),
+                             numberParam("parts", double(in.parts.size()))});
+      s.picture.title = tile;
+      s.marks.groups.push_back(titleBlock(s.size, options.block, tile, {}, phrases));
+      sheets.push_back(std::move(s));
+    }
   }
-  if (!all.empty()) sheets.insert(sheets.begin(), mapOf(all, size, options, phrases));
   return sheets;
 }
 
@@ -396,7 +442,7 @@ std::vector<Sheet> tiledSheets(const std::vector<PictureMaker>& drawings,
   std::vector<Tiles> all;
   for (const PictureMaker& make : drawings)
     if (Picture picture = make(kTrueLettersMm / 10); !picture.groups.empty())
-      all.emplace_back(std::move(picture), paper, true, 1);
+      all.emplace_back(std::move(picture), paper);
   sheets.push_back(mapOf(all, paper, options, phrases));
   for (const Tiles& t : all)
     append(sheets, t, options, phrases);

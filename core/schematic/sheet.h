@@ -32,13 +32,23 @@ struct Sheet {
 [[nodiscard]] Sheet sheetFor(const PictureMaker& make, const ExportOptions& options,
                              const Phrases& phrases);
 
+// Parts on sheets of `size` mm of their own, upright, or across where that saves sheets. `edges`:
+// what is not to be drawn on.
+struct PartsOnSheets {
+  Vec2 size = Vec2::Zero(); // mm
+  std::vector<Picture> parts;
+};
+struct SheetEdges {
+  double beside = 0, above = 0, below = 0; // mm
+};
+[[nodiscard]] PartsOnSheets partsFor(const PartsMaker& make, const Vec2& size, bool mayTurn,
+                                     const SheetEdges& edges, double lettersCm);
+
 // Every drawing on a sheet of `size` mm of its own, as above; one with a detail that would come out
-// too small is spread over several sheets at the scale at which it does not. A map of these comes
-// first; neighbours share kOverlapMm and have crosses as below.
-[[nodiscard]] std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings,
-                                               const Vec2& size, bool mayTurn,
-                                               const ExportOptions& options,
-                                               const Phrases& phrases);
+// too small in parts, a sheet each. `parts`: of each drawing, or of none; those without stay whole.
+[[nodiscard]] std::vector<Sheet>
+legibleSheets(const std::vector<PictureMaker>& drawings, const std::vector<PartsMaker>& parts,
+              const Vec2& size, bool mayTurn, const ExportOptions& options, const Phrases& phrases);
 
 // The drawings at their true size, each over as many sheets as it needs; a map of them with a
 // square of 10 cm to check the printer by comes first. Neighbouring sheets share kOverlapMm, with

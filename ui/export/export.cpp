@@ -197,6 +197,8 @@ std::optional<QString> printSheets(const SheetsMaker& make, QPrinter& printer, c
       printer.abort();
       return givenUp();
     }
+    const bool across = sheets[i].size.x() > sheets[i].size.y();
+    printer.setPageOrientation(across ? QPageLayout::Landscape : QPageLayout::Portrait);
     const bool ready = painter.isActive() ? printer.newPage() : painter.begin(&printer);
     if (!ready) return ExportText::tr("The printer could not be started.");
     paintSheet(painter, sheets[i], printer.resolution() / kMmPerInch);

@@ -46,7 +46,7 @@ void BookletView::setPages(Pages pages, const QString& message) {
   Q_EMIT pageMoved();
 }
 
-// As wide as on paper, or as there is room.
+// Of a page that stands upright: as wide as on paper, or as there is room.
 QSize BookletView::pageSize() const {
   if (pageCount() == 0) return {};
   const Vec2& paper = pages_->front().size;
@@ -64,13 +64,21 @@ int BookletView::columns() const {
   return std::clamp(fit, 1, std::max(1, pageCount()));
 }
 
+// One that lies across is as wide as the others are.
+QSize BookletView::sizeOf(int page) const {
+  const QSize upright = pageSize();
+  const Vec2& paper = (*pages_)[std::size_t(page)].size;
+  if (paper.x() <= paper.y()) return upright;
+  return {upright.width(), int(std::lround(upright.width() * paper.y() / paper.x()))};
+}
+
 QRect BookletView::placeOf(int page) const {
   const QSize size = pageSize();
   const int in = columns(), wide = in * (size.width() + gap()) - gap();
   const int left = std::max(0, (viewport()->width() - wide) / 2);
   return {QPoint(left + page % in * (size.width() + gap()),
                  gap() + page / in * (size.height() + gap()) - verticalScrollBar()->value()),
-          size};
+          sizeOf(page)};
 }
 
 // From the first to behind the last.
@@ -125,15 +133,19 @@ void BookletView::paintSoon() {
     if (i >= 0 && i < pageCount() && !images_.contains(i)) wanted.push_back(i);
   if (wanted.empty()) return;
   const double ratio = devicePixelRatioF();
-  beside_.start([this, pages = pages_, wanted, version = version_, ratio,
-                 dots = (QSizeF(pageSize()) * ratio).toSize()](const std::stop_token& stop) {
-    for (const int page : wanted) {
-      if (stop.stop_requested()) return;
-      const QImage image = imageOf((*pages)[std::size_t(page)], dots, ratio);
-      QMetaObject::invokeMethod(
-          this, [this, version, page, image] { take(version, page, image); }, Qt::QueuedConnection);
-    }
-  });
+  std::vector<std::pair<int, QSize>> dots;
+  for (const int page : wanted)
+    dots.emplace_back(page, (QSizeF(sizeOf(page)) * ratio).toSize());
+  beside_.start(
+      [this, pages = pages_, dots, version = version_, ratio](const std::stop_token& stop) {
+        for (const auto& [page, size] : dots) {
+          if (stop.stop_requested()) return;
+          const QImage image = imageOf((*pages)[std::size_t(page)], size, ratio);
+          QMetaObject::invokeMethod(
+              this, [this, version, page = page, image] { take(version, page, image); },
+              Qt::QueuedConnection);
+        }
+      });
 }
 
 void BookletView::take(quint64 version, int page, const QImage& image) {

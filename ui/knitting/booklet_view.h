@@ -43,6 +43,7 @@ protected:
 
 private:
   [[nodiscard]] QSize pageSize() const;
+  [[nodiscard]] QSize sizeOf(int page) const;
   [[nodiscard]] int gap() const;
   [[nodiscard]] int columns() const;
   [[nodiscard]] QRect placeOf(int page) const; // in the viewport

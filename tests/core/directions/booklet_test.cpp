@@ -36,19 +36,20 @@ void expectGoodPages(const std::vector<Sheet>& sheets, const Vec2& size, double 
   for (std::size_t i = 0; i < sheets.size(); ++i) {
     SCOPED_TRACE("page " + std::to_string(i + 1));
     const Sheet& sheet = sheets[i];
-    EXPECT_EQ(sheet.size, size);
+    const bool across = sheet.size.x() > sheet.size.y(); // a chart
+    EXPECT_EQ(sheet.size, across ? Vec2(size.y(), size.x()) : size);
     std::set<double> baselines;
     for (const Group& group : sheet.marks.groups)
       for (const Label& label : group.labels) {
         EXPECT_GE(label.height, 6 * kPoint - 1e-9) << label.text;
         EXPECT_GT(label.at.y(), 0.8) << label.text;
-        EXPECT_LT(label.at.y(), size.y() / 10 - 0.8) << label.text;
+        EXPECT_LT(label.at.y(), sheet.size.y() / 10 - 0.8) << label.text;
       }
     for (const Label& label : wordsOf(sheet).labels) {
       const double wide = readingWidth(label.text, label.height, label.role == Role::Caption);
       const double left = label.anchor == Anchor::Middle ? label.at.x() - wide / 2 : label.at.x();
       EXPECT_GT(left, 1.5) << label.text;
-      EXPECT_LT(left + wide, size.x() / 10 - 1.5) << label.text;
+      EXPECT_LT(left + wide, sheet.size.x() / 10 - 1.5) << label.text;
       const bool alone =
           label.text.starts_with("(") && (label.text.ends_with(").") || label.text.ends_with(")"));
       EXPECT_FALSE(alone) << "a count is parted: " << label.text;
@@ -79,6 +80,50 @@ TEST(Booklet, PagesAreWholeOnBothPapers) {
           expectGoodPages(sheets, size, points);
         }
   }
+}
+
+// The lines of a chart's cells as they are drawn on the page, both ways; mm from one to the next.
+double leastCell(const Sheet& sheet) {
+  std::set<double> xs, ys;
+  for (const Group& group : sheet.marks.groups) {
+    if (!group.piece) continue;
+    for (const Stroke& s : group.strokes) {
+      const bool cells = s.role == Role::Cell || s.role == Role::TenCells;
+      if (!cells || s.path.segments().size() != 1) continue;
+      const Vec2 a = s.path.start(), b = s.path.segments().front().end();
+      if (std::abs(a.x() - b.x()) < 1e-9) xs.insert(std::round(1e4 * a.x()) / 1e3);
+      if (std::abs(a.y() - b.y()) < 1e-9) ys.insert(std::round(1e4 * a.y()) / 1e3);
+    }
+  }
+  double least = 1e9;
+  for (const auto& lines : {xs, ys})
+    for (auto at = lines.begin(); at != lines.end() && std::next(at) != lines.end(); ++at)
+      least = std::min(least, *std::next(at) - *at);
+  return least;
+}
+
+TEST(Booklet, ChartsHaveCellsThatAFingerKeepsTo) {
+  int charts = 0;
+  for (const auto& [name, design] : demos()) {
+    const Derived derived = derive(design);
+    const Wording wording{builtinPhrases()};
+    const Booklet booklet = bookletOf(derived, wording, "");
+    for (const auto& [paper, points] :
+         {std::pair(Paper::A4, kBookletPoints), std::pair(Paper::Letter, kLargePrintPoints)}) {
+      std::set<PieceId> pieces;
+      for (const Sheet& sheet :
+           bookletSheets(booklet, sheetSize(paper), points, builtinPhrases())) {
+        const double least = leastCell(sheet);
+        if (least > 1e8) continue;
+        ++charts;
+        EXPECT_GE(least, kLeastDetailMm - 1e-2) << name << " " << wordsOf(sheet).id;
+        for (const Group& group : sheet.marks.groups)
+          if (group.piece) pieces.insert(*group.piece);
+      }
+      EXPECT_EQ(pieces.size(), derived.knit.pieces.size()) << name;
+    }
+  }
+  EXPECT_GT(charts, 200);
 }
 
 // Every step has its box, and stands on paper with all its words.
