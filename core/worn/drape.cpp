@@ -5,7 +5,7 @@
 namespace scye {
 namespace {
 
-constexpr double kThread = 8e5;   // dyn to draw a sewn seam out to twice its length
+constexpr double kThread = 2.4e6; // dyn to draw a sewn seam out to twice its length
 constexpr double kGathered = 0.3; // of it: of a seam pushed together
 constexpr double kMirror = 1e9;   // holds the middle on its plane, and pins
 const double kBias = std::sqrt(0.5);
@@ -32,16 +32,42 @@ FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
 // Loops that have been drawn straight resist more: twice as much beyond this length.
 constexpr double kStraight = 1.3;
 
-// A fibre as it is pulled to its length; pushed together it resists less.
-Vec3 relaxed(const Vec3& fibre, double compression) {
-  const double length = std::max(fibre.norm(), 1e-9);
-  if (length >= 1) return fibre / length * (1 - std::max(0.0, length - kStraight));
-  return fibre * (1 + compression * (1 / length - 1));
+// What is pulled to its length; pushed together it resists less.
+Vec3 relaxed(const Vec3& drawn, double compression) {
+  const double length = std::max(drawn.norm(), 1e-9);
+  return length >= 1 ? Vec3(drawn / length) : Vec3(drawn * (1 + compression * (1 / length - 1)));
+}
+
+Vec3 relaxedFibre(const Vec3& fibre, double compression) {
+  const double over = fibre.norm() - kStraight;
+  const Vec3 out = relaxed(fibre, compression);
+  return over > 0 ? Vec3(out * (1 - over)) : out;
+}
+
+// What a triangle adds to the matrix: its fibres' stiffness between two of its corners.
+double between(const ClothTriangle& t, const FibreStiffness& d, std::size_t a, std::size_t b) {
+  return t.area * ((d.course + d.bias) * t.gradient[a].x() * t.gradient[b].x() +
+                   (d.wale + d.bias) * t.gradient[a].y() * t.gradient[b].y());
+}
+
+// Whether a fibre is near where it resists twice as much: there a matrix with its usual stiffness
+// alone would overshoot, and the steps would grow without bound.
+bool isTaut(const ClothTriangle& t, const Points& x) {
+  constexpr double kNear = kStraight - 0.05;
+  const auto [u, v] = drawnOut(t, x);
+  const double most = std::max(
+      {u.squaredNorm(), v.squaredNorm(), 0.5 * (u + v).squaredNorm(), 0.5 * (u - v).squaredNorm()});
+  return most > kNear * kNear;
 }
 
 double stored(double length, double compression) {
-  const double over = length - 1, straight = std::max(0.0, length - kStraight);
-  return 0.5 * ((over < 0 ? compression : 1) * over * over + straight * straight);
+  const double over = length - 1;
+  return 0.5 * (over < 0 ? compression : 1) * over * over;
+}
+
+double storedInFibre(double length, double compression) {
+  const double over = std::max(0.0, length - kStraight);
+  return stored(length, compression) + 0.5 * over * over;
 }
 
 } // namespace
@@ -69,12 +95,9 @@ void Drape::assemble() {
   std::vector<Eigen::Triplet<double>> both, yz, x;
   for (const ClothTriangle& t : g.triangles) {
     const FibreStiffness d = fibreStiffness(g, t.fabric);
-    const double su = d.course + d.bias, sv = d.wale + d.bias;
     for (std::size_t a = 0; a < 3; ++a)
       for (std::size_t b = 0; b < 3; ++b)
-        both.emplace_back(t.point[a], t.point[b],
-                          t.area * (su * t.gradient[a].x() * t.gradient[b].x() +
-                                    sv * t.gradient[a].y() * t.gradient[b].y()));
+        both.emplace_back(t.point[a], t.point[b], between(t, d, a, b));
   }
   for (const Thread& t : g.threads) {
     const double k = kThread / t.length;
@@ -109,31 +132,47 @@ void Drape::assemble() {
   factorYZ_.analyzePattern(other_);
 }
 
-void Drape::factorise(const std::vector<char>& held, const DrapeSettings& settings) {
+void Drape::factorise(const DrapeState& state, const DrapeSettings& settings) {
   Sparse x = across_, yz = other_;
   const double perMass = 1 / (settings.timeStep * settings.timeStep);
   for (int i = 0; i < g_->points; ++i) {
+    const std::size_t s = std::size_t(i);
     const double more =
-        g_->mass[std::size_t(i)] * perMass + (held[std::size_t(i)] ? settings.touchStrength : 0.0);
+        g_->mass[s] * perMass + (state.held[s] ? settings.touchStrength * g_->area[s] : 0.0);
     x.coeffRef(i, i) += more;
     yz.coeffRef(i, i) += more;
   }
+  for (std::size_t k = 0; k < g_->triangles.size(); ++k) {
+    if (!state.taut[k]) continue;
+    const ClothTriangle& t = g_->triangles[k];
+    const FibreStiffness d = fibreStiffness(*g_, t.fabric);
+    for (std::size_t a = 0; a < 3; ++a)
+      for (std::size_t b = 0; b < 3; ++b) {
+        const double more = between(t, d, a, b);
+        x.coeffRef(t.point[a], t.point[b]) += more;
+        yz.coeffRef(t.point[a], t.point[b]) += more;
+      }
+  }
   factorX_.factorize(x);
   factorYZ_.factorize(yz);
-  factored_ = held;
+  factoredHeld_ = state.held;
+  factoredTaut_ = state.taut;
   factoredStep_ = settings.timeStep;
   ++factorisations_;
 }
 
-void Drape::project(const Points& x, Points& pull) const {
+void Drape::project(const Points& x, const std::vector<char>& taut, Points& pull) const {
   const SewnGarment& g = *g_;
   const double soft = g.stiffness.compression;
-  for (const ClothTriangle& t : g.triangles) {
+  for (std::size_t k = 0; k < g.triangles.size(); ++k) {
+    const ClothTriangle& t = g.triangles[k];
     const FibreStiffness d = fibreStiffness(g, t.fabric);
     const auto [u, v] = drawnOut(t, x);
-    const Vec3 plus = relaxed(kBias * (u + v), soft), minus = relaxed(kBias * (u - v), soft);
-    const Vec3 alongU = d.course * relaxed(u, soft) + kBias * d.bias * (plus + minus);
-    const Vec3 alongV = d.wale * relaxed(v, soft) + kBias * d.bias * (plus - minus);
+    const Vec3 plus = relaxedFibre(kBias * (u + v), soft),
+               minus = relaxedFibre(kBias * (u - v), soft);
+    Vec3 alongU = d.course * relaxedFibre(u, soft) + kBias * d.bias * (plus + minus);
+    Vec3 alongV = d.wale * relaxedFibre(v, soft) + kBias * d.bias * (plus - minus);
+    if (taut[k]) alongU += (d.course + d.bias) * u, alongV += (d.wale + d.bias) * v;
     for (std::size_t a = 0; a < 3; ++a)
       pull.row(t.point[a]) +=
           t.area * (t.gradient[a].x() * alongU + t.gradient[a].y() * alongV).transpose();
@@ -146,12 +185,13 @@ void Drape::project(const Points& x, Points& pull) const {
 }
 
 // A contact pulls its point to the gap's distance and, as far as friction goes, to where it sticks.
+// Its strength goes with the cloth it holds, so that the form is as firm to a finer mesh.
 // One that the factor does not hold is only pushed out, after the solution.
 void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
                   const DrapeSettings& settings, Points& pull, std::vector<char>& loose) const {
-  const double k = settings.touchStrength;
   for (int i = 0; i < g_->points; ++i) {
     const std::size_t s = std::size_t(i);
+    const double k = settings.touchStrength * g_->area[s];
     const Vec3 p = x.row(i).transpose();
     const Touch t = body.touch(p, g_->layer[s], g_->gap);
     Contact& c = state.contacts[s];
@@ -189,8 +229,16 @@ DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
   }
   constexpr int kEvery = 8; // steps after which even a small change is taken up
   if (differ > g.points / 40 || (differ > 0 && state.steps % kEvery == 0)) state.held = touching;
-  if (factored_ != state.held || factoredStep_ != settings.timeStep)
-    factorise(state.held, settings);
+  bool tauter = false;
+  std::vector<char> taut(g.triangles.size(), 0);
+  for (std::size_t k = 0; k < taut.size(); ++k) {
+    taut[k] = isTaut(g.triangles[k], state.x);
+    tauter = tauter || taut[k] > state.taut[k];
+  }
+  if (tauter || state.steps % kEvery == 0) state.taut = taut;
+  if (factoredHeld_ != state.held || factoredTaut_ != state.taut ||
+      factoredStep_ != settings.timeStep)
+    factorise(state, settings);
 
   // Ahead along the way so far, and from there to the next guess.
   const double next = 0.5 * (1 + std::sqrt(1 + 4 * state.momentum * state.momentum));
@@ -204,7 +252,7 @@ DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
     pull(i, 1) -= m * settings.gravity;
   }
   std::vector<char> loose(std::size_t(g.points), 0);
-  project(from, pull);
+  project(from, state.taut, pull);
   touch(state, from, body, settings, pull, loose);
   for (int i = 0; i < g.points; ++i)
     if (g.onMirror[std::size_t(i)]) pull(i, 0) = 0;
@@ -240,8 +288,9 @@ double Drape::energy(const Points& x, double gravity) const {
     const FibreStiffness d = fibreStiffness(g, t.fabric);
     const auto [u, v] = drawnOut(t, x);
     e += t.area *
-         (d.course * stored(u.norm(), soft) + d.wale * stored(v.norm(), soft) +
-          d.bias * (stored(kBias * (u + v).norm(), soft) + stored(kBias * (u - v).norm(), soft)));
+         (d.course * storedInFibre(u.norm(), soft) + d.wale * storedInFibre(v.norm(), soft) +
+          d.bias * (storedInFibre(kBias * (u + v).norm(), soft) +
+                    storedInFibre(kBias * (u - v).norm(), soft)));
   }
   for (const Thread& t : g.threads) {
     const double length = (x.row(t.to) - x.row(t.from)).norm() / t.length;
@@ -271,6 +320,7 @@ DrapeState Drape::at(Points x) const {
   s.before = s.x;
   s.contacts.resize(std::size_t(g_->points));
   s.held.assign(std::size_t(g_->points), 0);
+  s.taut.assign(g_->triangles.size(), 0);
   return s;
 }
 

@@ -28,6 +28,7 @@ struct DrapeState {
   double momentum = 1; // of Nesterov's sequence
   std::vector<Contact> contacts;
   std::vector<char> held;   // points whose contact is in the factor
+  std::vector<char> taut;   // triangles drawn so far that the factor holds them twice as stiff
   double rms = 0, most = 0; // cm moved in the last step
   int steps = 0;
 };
@@ -38,7 +39,7 @@ struct DrapeSettings {
   bool accelerated = true;
   double mostMove = 1e9;      // cm a step
   double friction = 0.4;      // Coulomb's, cloth on cloth (common practice: 0.3 to 0.8)
-  double touchStrength = 6e4; // dyn/cm of a contact
+  double touchStrength = 2e4; // dyn/cm of a contact for each cm^2 of cloth that it holds
 };
 
 class Drape {
@@ -57,15 +58,15 @@ public:
 private:
   using Sparse = Eigen::SparseMatrix<double>;
   void assemble();
-  void factorise(const std::vector<char>& held, const DrapeSettings& settings);
-  void project(const Points& x, Points& pull) const;
+  void factorise(const DrapeState& state, const DrapeSettings& settings);
+  void project(const Points& x, const std::vector<char>& taut, Points& pull) const;
   void touch(DrapeState& state, const Points& x, const Obstacle& body,
              const DrapeSettings& settings, Points& pull, std::vector<char>& loose) const;
 
   std::shared_ptr<const SewnGarment> g_;
   Sparse across_, other_; // for x, and for y and z, without inertia and contacts
   Eigen::SimplicialLDLT<Sparse> factorX_, factorYZ_;
-  std::vector<char> factored_;
+  std::vector<char> factoredHeld_, factoredTaut_;
   double factoredStep_ = -1;
   int factorisations_ = 0;
 };

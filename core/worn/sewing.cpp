@@ -137,22 +137,26 @@ private:
          panels_.frontSeam);
   }
 
-  // A seam is as long as the longer of its edges, but gathers are drawn up to the armhole.
+  // A seam is as long as the longer of its edges, but gathers are drawn up to the armhole. Edges
+  // count as they are knitted, not as the mesh cuts their corners.
   void threads() {
     const auto at = [&](int v) { return g_.vertices[std::size_t(v)].at; };
     for (const Seam& seam : g_.seams) {
       if (seam.kind != SeamKind::Armhole && seam.kind != SeamKind::Shoulder) continue;
       const bool ofBack = g_.vertices[std::size_t(seam.pairs.front().first)].panel == PanelId::Back;
       const LetIn& let = (ofBack ? g_.pattern.backSeam : g_.pattern.frontSeam).letIn;
+      const bool armhole = seam.kind == SeamKind::Armhole;
+      const std::vector<double>& s = (ofBack ? panels_.backSeam : panels_.frontSeam).s;
       const std::size_t from = g_.threads.size();
       double edge = 0, other = 0, sum = 0;
       for (std::size_t i = 1; i < seam.pairs.size(); ++i) {
         const auto [a0, b0] = seam.pairs[i - 1];
         const auto [a1, b1] = seam.pairs[i];
-        const double first = (at(a1) - at(a0)).norm();
-        const bool gathered =
-            seam.kind == SeamKind::Armhole && let.gathers() && edge + 0.5 * first > let.gathersFrom;
-        const double second = gathered ? first : (at(b1) - at(b0)).norm();
+        const double first = armhole ? s[i] - s[i - 1] : (at(a1) - at(a0)).norm();
+        const bool gathered = armhole && let.gathers() && edge + 0.5 * first > let.gathersFrom;
+        const double second = gathered  ? first
+                              : armhole ? std::abs(let.onCap(s[i]) - let.onCap(s[i - 1]))
+                                        : (at(b1) - at(b0)).norm();
         g_.threads.push_back({pointOf(a0), pointOf(a1), std::max(first, second)});
         edge += first, other += second, sum += std::max(first, second);
       }
@@ -272,6 +276,7 @@ double densityOf(const SewnGarment& g, Fabric fabric) {
 
 void measureTriangles(SewnGarment& g) {
   g.mass.assign(std::size_t(g.points), 0);
+  g.area.assign(std::size_t(g.points), 0);
   for (ClothTriangle& t : g.triangles) {
     Eigen::Matrix2d d;
     d << t.flat[1] - t.flat[0], t.flat[2] - t.flat[0];
@@ -284,6 +289,7 @@ void measureTriangles(SewnGarment& g) {
     for (std::size_t k = 0; k < 3; ++k) {
       t.point[k] = g.vertices[std::size_t(t.vertex[k])].point;
       g.mass[std::size_t(t.point[k])] += densityOf(g, t.fabric) * t.area / 3;
+      g.area[std::size_t(t.point[k])] += t.area / 3;
     }
   }
 }

@@ -109,6 +109,7 @@ struct SewnGarment {
   std::vector<Layer> layer;   // of each point
   std::vector<char> onMirror; // of each point
   std::vector<double> mass;   // of each point, g
+  std::vector<double> area;   // of each point, cm^2, relaxed
   std::vector<ClothTriangle> triangles;
   std::vector<Hinge> hinges;
   std::vector<Thread> threads;

@@ -82,6 +82,36 @@ TEST(Drape, AHangingStripIsAsLongAsItShouldBe) {
   EXPECT_NEAR(-low / count, wanted, 0.01 * wanted);
 }
 
+// Held far beyond its length, where its fibres resist twice as much as the factor has it to
+// begin with, cloth comes to rest: drawn out evenly along its wales.
+TEST(Drape, ClothDrawnFarOutComesToRest) {
+  const double length = 20, drawn = 1.8;
+  const PieceMesh mesh = rectangle(10, length, 1.5);
+  SewnGarment cloth = flatCloth(mesh, 0.035);
+  Points x = placed(mesh, Vec3::Zero(), Vec3::UnitX(), drawn * Vec3::UnitY());
+  std::mt19937 random(11);
+  std::uniform_real_distribution<double> off(-0.5, 0.5);
+  for (int i = 0; i < cloth.points; ++i) {
+    const double y = mesh.at[std::size_t(i)].y();
+    if (y < 1e-9 || y > length - 1e-9)
+      cloth.pins.emplace_back(i, x.row(i).transpose());
+    else
+      x.row(i) += Eigen::RowVector3d(off(random), 3 * off(random), off(random));
+  }
+  Drape drape(std::make_shared<const SewnGarment>(cloth));
+  DrapeState state = drape.at(x);
+  for (int i = 0; i < 400; ++i)
+    state = drape.step(state, Nowhere(), {});
+  ASSERT_TRUE(state.x.allFinite());
+  EXPECT_LT(state.most, 1e-3);
+  for (int i = 0; i < cloth.points; ++i) {
+    const Vec2 at = mesh.at[std::size_t(i)];
+    if (std::abs(at.x() - 5) < 2) {
+      EXPECT_NEAR(state.x(i, 1), drawn * at.y(), 0.6);
+    }
+  }
+}
+
 TEST(Drape, EnergyNeverGrowsWithoutInertiaAndContact) {
   const PieceMesh mesh = rectangle(20, 20, 1.5);
   SewnGarment cloth = flatCloth(mesh, 0.035);
