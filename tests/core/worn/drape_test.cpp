@@ -85,7 +85,7 @@ TEST(Drape, AHangingStripIsAsLongAsItShouldBe) {
 // Held far beyond its length, where its fibres resist twice as much as the factor has it to
 // begin with, cloth comes to rest: drawn out evenly along its wales.
 TEST(Drape, ClothDrawnFarOutComesToRest) {
-  const double length = 20, drawn = 1.8;
+  const double length = 20, drawn = 3;
   const PieceMesh mesh = rectangle(10, length, 1.5);
   SewnGarment cloth = flatCloth(mesh, 0.035);
   Points x = placed(mesh, Vec3::Zero(), Vec3::UnitX(), drawn * Vec3::UnitY());
@@ -107,7 +107,7 @@ TEST(Drape, ClothDrawnFarOutComesToRest) {
   for (int i = 0; i < cloth.points; ++i) {
     const Vec2 at = mesh.at[std::size_t(i)];
     if (std::abs(at.x() - 5) < 2) {
-      EXPECT_NEAR(state.x(i, 1), drawn * at.y(), 0.6);
+      EXPECT_NEAR(state.x(i, 1), drawn * at.y(), 1.0);
     }
   }
 }
