@@ -22,13 +22,16 @@ public:
       }
   }
   [[nodiscard]] float at(float s, float t) const { // about 0 on the mean
-    const int i = int((s - std::floor(s)) * kSize) % kSize,
-              j = int((t - std::floor(t)) * kSize) % kSize;
-    return value_[std::size_t(j * kSize + i)];
+    return value_[std::size_t(cell(t) * kSize + cell(s))];
   }
 
 private:
   static constexpr int kSize = 32;
+  // Rounding down is slow on processors of old; stitches and rows count far less than kPositive.
+  [[nodiscard]] static int cell(float at) {
+    constexpr int kPositive = 1 << 20; // whole stitches
+    return (int(at * float(kSize) + float(kPositive))) % kSize;
+  }
   std::array<float, std::size_t(kSize) * kSize> value_{};
 };
 
@@ -48,11 +51,20 @@ struct Lights {
   Vec3f key, fill;
 };
 
+// Of each sample. Frames that follow one another share them: fresh memory of this size costs as
+// much as half a picture.
+struct Canvas {
+  std::vector<float> depth;
+  std::vector<int> seen; // the nearest face; -1: none
+  std::vector<Vec3f> colour;
+};
+
 class Raster {
 public:
-  Raster(const WornScene& scene, const View& view, const Drawing& drawing)
+  Raster(const WornScene& scene, const View& view, const Drawing& drawing, Canvas& canvas)
       : scene_(scene), drawing_(drawing), width_(drawing.width * drawing.samples),
-        height_(drawing.height * drawing.samples), eye_(view, scene.extent, width_, height_) {
+        height_(drawing.height * drawing.samples), eye_(view, scene.extent, width_, height_),
+        depth_(canvas.depth), seen_(canvas.seen), colour_(canvas.colour) {
     const Vec3f toEye = -eye_.forward();
     lights_.key = (0.45f * toEye + 0.62f * eye_.up() - 0.66f * eye_.right()).normalized();
     lights_.fill = (0.60f * toEye + 0.10f * eye_.up() + 0.80f * eye_.right()).normalized();
@@ -62,6 +74,7 @@ public:
     gather();
     depth_.assign(std::size_t(width_) * std::size_t(height_), 1e9f);
     seen_.assign(depth_.size(), -1);
+    colour_.resize(depth_.size());
     for (std::size_t k = 0; k < faces_.size(); ++k)
       cover(int(k));
     shade();
@@ -219,7 +232,8 @@ private:
     l.ux = (b.y - c.y) * inverse, l.uy = (c.x - b.x) * inverse;
     l.vx = (c.y - a.y) * inverse, l.vy = (a.x - c.x) * inverse;
     const auto across = [&](float atA, float atB) {
-      return std::hypot(l.ux * atA + l.vx * atB, l.uy * atA + l.vy * atB);
+      const float x = l.ux * atA + l.vx * atB, y = l.uy * atA + l.vy * atB;
+      return std::sqrt(x * x + y * y);
     };
     const float s = across(a.s - c.s, b.s - c.s), t = across(a.t - c.t, b.t - c.t);
     l.stitches = detail(1 / std::max({s, t, 1e-6f}));
@@ -239,9 +253,10 @@ private:
       bright = 0.62f + 0.38f * bright; // folds must not darken the scale
       strength = 0.35f;
     }
-    bright *= 1 + 0.30f * strength * l.stitches * texture.at(s, t);
+    if (l.stitches > 0) bright *= 1 + 0.30f * strength * l.stitches * texture.at(s, t);
     if (t < f.upTo && (f.matter == Matter::Rib || f.matter == Matter::Band)) {
-      const float wave = std::cos(float(std::numbers::pi) * s / 2); // two and two
+      const float wave = // two and two
+          l.ribs > 0 ? std::cos(float(std::numbers::pi) * s / 2) : 0;
       bright *= 1 + strength * (0.16f * l.ribs * wave - 0.07f);
     } else if (f.matter == Matter::Facing && t < f.upTo) {
       bright *= 1 + 0.04f * strength;
@@ -266,7 +281,6 @@ private:
   }
 
   void shade() {
-    colour_.resize(depth_.size());
     int last = -1;
     Lie lie;
     for (int y = 0; y < height_; ++y) {
@@ -329,7 +343,7 @@ private:
             sum += colour_[std::size_t(y * n + j) * std::size_t(width_) + std::size_t(x * n + i)]
                        .cwiseMin(1.0f);
         for (int c = 0; c < 3; ++c)
-          image.rgb[out++] = std::uint8_t(std::lround(std::max(0.0f, share * sum[c])));
+          image.rgb[out++] = std::uint8_t(std::max(0.0f, share * sum[c]) + 0.5f);
       }
     return image;
   }
@@ -341,9 +355,9 @@ private:
   Lights lights_;
   std::vector<Corner> corners_;
   std::vector<Face> faces_;
-  std::vector<float> depth_;
-  std::vector<int> seen_;
-  std::vector<Vec3f> colour_;
+  std::vector<float>& depth_;
+  std::vector<int>& seen_;
+  std::vector<Vec3f>& colour_;
 };
 
 } // namespace
@@ -374,7 +388,9 @@ Vec3f pullColour(float share) {
 
 Image drawn(const WornScene& scene, const View& view, const Drawing& drawing,
             std::vector<SeenNumber>* numbers) {
-  Raster raster(scene, view, drawing);
+  thread_local Canvas frames; // of plain pictures; those of smooth ones are let go, being large
+  Canvas own;
+  Raster raster(scene, view, drawing, drawing.samples > 1 ? own : frames);
   Image image = raster.run();
   if (numbers) *numbers = raster.numbers();
   return image;
