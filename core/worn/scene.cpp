@@ -20,7 +20,10 @@ public:
       hem = std::min(hem, w_.state.x(p, 1));
     scene_.extent = extentOf(w_.body, hem);
     scene_.trunk = trunk;
-    if (options_.sleevesOff <= 0) scene_.arms = armSurface(w_.body);
+    if (options_.sleevesOff <= 0) {
+      scene_.arms = armSurface(w_.body);
+      drawHandsIn();
+    }
     cloth();
     lines();
     buttons();
@@ -101,6 +104,30 @@ private:
     scene_.armsOpen.assign(scene_.arms.at.size(), 1.0f);
   }
 
+  // Cloth meets an arm that goes on evenly (BodyForm): of a hand that long sleeves reach over, what
+  // lies within them is drawn no wider than that, or a thumb would stick out through the cloth.
+  void drawHandsIn() {
+    const BodyForm::Arm& arm = w_.body.leftArm();
+    const Vec3 along = unit(arm.fingers - arm.wrist);
+    double reach = 0;
+    for (const int p : g_.cuffEdge)
+      reach +=
+          (Vec3(w_.state.x.row(p).transpose()) - arm.wrist).dot(along) / double(g_.cuffEdge.size());
+    if (reach <= 0) return;
+    const double length = (arm.fingers - arm.wrist).norm(), most = 0.9 * arm.wristRadius;
+    for (Vec3f& at : scene_.arms.at) {
+      const double side = at.x() < 0 ? -1 : 1;
+      const Vec3 p(side * double(at.x()), at.y(), at.z()), from = p - arm.wrist;
+      const double far = from.dot(along);
+      if (far <= -0.2 * length || far >= reach + 1) continue;
+      const Vec3 axis = arm.wrist + far * along, out = p - axis;
+      const double share = smoothStep(reach + 1, reach, far) * smoothStep(-0.2 * length, 0, far);
+      const double wide = out.norm(), kept = wide + share * (std::min(wide, most) - wide);
+      const Vec3 q = axis + kept / std::max(wide, 1e-9) * out;
+      at = Vec3(side * q.x(), q.y(), q.z()).cast<float>();
+    }
+  }
+
   // How a piece is worked from its edge up to a height; above it is plain.
   [[nodiscard]] std::pair<ClothLook, double> lookOf(PanelId id) const {
     const auto hem = [](const BodicePattern& p) {
@@ -153,30 +180,52 @@ private:
         addLine(StrokeKind::Edge, vertexOf[std::size_t(rim[i - 1])], vertexOf[std::size_t(rim[i])]);
   }
 
+  struct Spot {
+    const ClothTriangle* triangle = nullptr; // none: the garment has no such piece
+    Vec3 share = Vec3::Zero();               // of its corners
+  };
+  // Where a place of a piece is; one beside the piece is put to its edge.
+  [[nodiscard]] Spot spotOn(PanelId panel, const Vec2& p) const {
+    Spot spot;
+    double most = -1e9;
+    for (const ClothTriangle& t : g_.triangles) {
+      if (t.panel != panel) continue;
+      const auto at = [&](std::size_t k) { return g_.vertices[std::size_t(t.vertex[k])].at; };
+      const Vec2 u = at(1) - at(0), v = at(2) - at(0), d = p - at(0);
+      const double area = u.x() * v.y() - u.y() * v.x();
+      if (std::abs(area) < 1e-9) continue;
+      const double s = (d.x() * v.y() - d.y() * v.x()) / area,
+                   r = (u.x() * d.y() - u.y() * d.x()) / area;
+      const Vec3 share(1 - s - r, s, r);
+      if (share.minCoeff() <= most) continue;
+      most = share.minCoeff();
+      spot = {&t, share};
+    }
+    spot.share = spot.share.cwiseMax(0.0) / std::max(spot.share.cwiseMax(0.0).sum(), 1e-9);
+    return spot;
+  }
+
   void buttons() {
     const FrontPattern& f = g_.pattern.fronts;
     if (!f.open) return;
     const float radius = float(std::clamp(0.28 * f.bandWidth, 0.5, 1.1));
-    // A button's place is where the closing line has its height on the piece.
+    // A button lies where the middle line has its height on the piece, or on the middle of a band
+    // that was picked up.
     for (const Vec2& b : g_.buttons) {
-      double nearest = 1e9;
-      int at = -1;
-      for (std::size_t i = 0; i < n_; ++i) {
-        const ClothVertex& v = g_.vertices[i];
-        double d = 1e9;
-        if (!f.pickedUp && v.panel == PanelId::Front)
-          d = (v.at - b).norm();
-        else if (f.pickedUp && v.panel == PanelId::FrontBand)
-          d = std::hypot(v.at.x() - b.y(), v.at.y() - 0.5 * f.bandWidth);
-        if (d < nearest) nearest = d, at = int(i);
-      }
-      if (at < 0) continue;
-      const std::size_t i = place(at, f.rightOver ? 1 : 0);
+      const Spot spot = f.pickedUp ? spotOn(PanelId::FrontBand, Vec2(b.y(), 0.5 * f.bandWidth))
+                                   : spotOn(PanelId::Front, b);
+      if (!spot.triangle) continue;
       DrawnButton button;
-      button.normal = scene_.cloth.surface.normal[i];
+      button.at = button.normal = Vec3f::Zero();
+      for (std::size_t k = 0; k < 3; ++k) {
+        const std::size_t i = place(spot.triangle->vertex[k], f.rightOver ? 1 : 0);
+        const float share = float(spot.share[Eigen::Index(k)]);
+        button.at += share * scene_.cloth.surface.at[i];
+        button.normal += share * scene_.cloth.surface.normal[i];
+      }
       button.normal.x() = 0;
       button.normal.normalize();
-      button.at = scene_.cloth.surface.at[i] + 0.22f * button.normal;
+      button.at += 0.22f * button.normal;
       button.at.x() = 0;
       button.radius = radius;
       scene_.buttons.push_back(button);

@@ -110,6 +110,25 @@ TEST(Worn, TheSamePictureTwice) {
             *std::max_element(first.rgb.begin(), first.rgb.end()));
 }
 
+// As far from one another as they are planned, whatever vertices lie near; cloth that is drawn out
+// takes them along.
+TEST(Worn, ButtonsLieAtTheirHeights) {
+  for (const char* name : {"jacket", "kite", "cardigan"}) {
+    SCOPED_TRACE(name);
+    const Draped d = dressed(derive(test::demoDesign(name)));
+    const Worn worn = canonicalDrape(d.garment, d.body, 0);
+    const WornScene scene = sceneOf(worn, trunkSurface(worn.body));
+    const std::vector<double>& planned = d.garment->pattern.fronts.buttons;
+    ASSERT_GT(planned.size(), 2u);
+    ASSERT_EQ(scene.buttons.size(), planned.size());
+    for (std::size_t i = 1; i < planned.size(); ++i) {
+      const double gap = planned[i] - planned[i - 1];
+      const double seen = double((scene.buttons[i].at - scene.buttons[i - 1].at).norm());
+      EXPECT_NEAR(seen, gap, 0.08 * gap) << "above button " << i;
+    }
+  }
+}
+
 TEST(Worn, ReshapedIsAsIfSewnAnew) {
   Design design = test::demoDesign("jacket");
   const Draped before = dressed(derive(design));
