@@ -3,12 +3,11 @@
 #include "arguments.h"
 #include "command_line.h"
 #include "io/files.h"
-#include "io/wearer_table.h"
+#include "io/wearer_booklets.h"
 #include "read_design.h"
 #include "terminal.h"
 
 #include <CLI/CLI.hpp>
-#include <filesystem>
 
 namespace scye {
 namespace {
@@ -60,41 +59,6 @@ int unwritten(const std::string& path, const std::string& reason) {
                 phrases().say("cli.write", {textParam("path", path), textParam("reason", reason)}));
 }
 
-// Writes a booklet for every garment, until one cannot be written.
-class Booklets {
-public:
-  Booklets(const std::string& folder, const Like& like, const Drawer* drawer)
-      : folder_(folder), like_(like), drawer_(drawer) {}
-
-  // Returns an exit code where there can be no such folder.
-  std::optional<int> begin() const {
-    std::error_code error;
-    std::filesystem::create_directories(folder_, error);
-    if (error) return unwritten(folder_.string(), error.message());
-    return std::nullopt;
-  }
-  void write(const TableWearer& wearer, const Derived& derived) {
-    const FileFormat format = drawer_ ? FileFormat::Pdf : FileFormat::Html;
-    const OutputJob job{derived,
-                        {phrases(), std::string(kTerms[like_.terms]), like_.unit},
-                        like_.page,
-                        {},
-                        today()};
-    const FileBytes made = makeOutput(info(OutputId::Booklet), job, format, drawer_);
-    const std::string path =
-        (folder_ / (wearer.fileName + std::string(info(format).ending))).string();
-    const auto problem = made.problem ? made.problem : writeWhole(path, made.bytes);
-    if (problem) code_ = unwritten(path, *problem);
-  }
-  [[nodiscard]] std::optional<int> failedWith() const { return code_; }
-
-private:
-  std::filesystem::path folder_;
-  const Like& like_;
-  const Drawer* drawer_;
-  std::optional<int> code_;
-};
-
 } // namespace
 
 int runSizes(std::span<const std::string> arguments, const Drawer* drawer) {
@@ -116,17 +80,21 @@ int runSizes(std::span<const std::string> arguments, const Drawer* drawer) {
     if (!wearer.design)
       failed(kBlocked, phrases().say("table.line", {numberParam("line", wearer.line),
                                                     textParam("reason", wearer.problem)}));
-  Booklets booklets(written.booklets.value_or(""), like, drawer);
+  WearerBooklets booklets(written.booklets.value_or(""),
+                          {phrases(), std::string(kTerms[like.terms]), like.unit}, like.page,
+                          drawer);
   EachGarment each;
   if (written.booklets) {
-    if (const auto code = booklets.begin()) return *code;
+    if (const auto problem = booklets.begin())
+      return unwritten(problem->path.string(), problem->reason);
     each = [&](const TableWearer& wearer, const Derived& derived) {
       booklets.write(wearer, derived);
     };
   }
   const auto sizes = sizesTable(
-      table, [&](double) { return !booklets.failedWith(); }, each);
-  if (booklets.failedWith()) return *booklets.failedWith();
+      table, [&](double) { return !booklets.problem(); }, each);
+  if (const auto& problem = booklets.problem())
+    return unwritten(problem->path.string(), problem->reason);
   if (const auto problem = writeWhole(written.report, sizes->csv))
     return unwritten(written.report, *problem);
   tellLine(phrases().say("table.made", {numberParam("made", sizes->made),

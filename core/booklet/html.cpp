@@ -26,12 +26,17 @@ constexpr std::string_view kStyle = R"(
   figure { margin: 1em 0; break-inside: avoid; }
   figure svg { max-width: 100%; height: auto; max-height: 60em; }
   figcaption { font-weight: 600; }
+  .parts { display: none; }
   @media print {
     body { max-width: none; margin: 0; padding: 0; }
     section + section { break-before: page; }
     h2, h3, figcaption { break-after: avoid; }
     p { orphans: 2; widows: 2; }
     figure svg { max-height: 22cm; }
+    .whole { display: none; }
+    .parts { display: block; }
+    .parts figure { break-before: page; margin: 0; }
+    .parts svg { max-width: none; max-height: none; }
   }
 )";
 
@@ -49,14 +54,36 @@ std::string inlineSvg(const Picture& picture) {
   return at == svg.npos ? std::string() : svg.substr(at);
 }
 
+// Group ids are those of one document.
+std::string figure(Picture picture, const std::string& caption, const std::string& ids,
+                   std::string_view kind) {
+  int n = 0;
+  for (Group& group : picture.groups)
+    group.id = ids + group.id + (n++ > 0 ? "-" + std::to_string(n) : "");
+  const std::string words = caption.empty() ? "" : "<figcaption>" + caption + "</figcaption>";
+  return "<figure" + std::string(kind) + ">" + words + "\n" + inlineSvg(picture) + "</figure>\n";
+}
+
+// What is shown whole is too fine to print so: on paper its parts stand instead, at their size.
+std::string inParts(const BookletBlock& block, const std::string& ids) {
+  if (!block.parts) return {};
+  const Vec2 room(16, 21); // cm: with a margin, on A4 and on Letter within what browsers leave free
+  constexpr double kLetters = 0.25;
+  std::string out;
+  int n = 0;
+  for (Picture& part : block.parts(room, kLetters))
+    out += figure(std::move(part), {}, ids + "part-" + std::to_string(++n) + "-", {});
+  return out.empty() ? out : "<div class=\"parts\">\n" + out + "</div>\n";
+}
+
 std::string drawing(const BookletBlock& block, const std::string& ids) {
   constexpr double kLetters = 0.8; // cm of the drawing, which is shown smaller than it is
   Picture picture = block.picture(kLetters);
-  for (Group& group : picture.groups)
-    group.id = ids + group.id; // of one document
   if (picture.box().empty()) return {};
-  return "<figure><figcaption>" + lineBreaks(block.text) + "</figcaption>\n" + inlineSvg(picture) +
-         "</figure>\n";
+  const std::string parts = inParts(block, ids);
+  return figure(std::move(picture), lineBreaks(block.text), ids,
+                parts.empty() ? "" : " class=\"whole\"") +
+         parts;
 }
 
 std::string blockHtml(const BookletBlock& block, const std::string& ids) {

@@ -24,6 +24,7 @@ struct KnitPiece {
   RibStitch rib; // of a ribbed edge
   RibSides sides = RibSides::BothSewn;
   int selvedge = 1;     // stitches that a sewn edge carries
+  int band = 0;         // stitches of a band that is knitted on, at the free edge, up to the neck
   int foldRow = -1;     // RS, purled, along which a facing is folded
   int underarmRow = -1; // RS
   int shoulderRow = -1; // the first shoulder bind-off (RS) or turn (WS)

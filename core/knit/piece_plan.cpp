@@ -100,6 +100,7 @@ KnitPiece started(const Lattice& l, PieceId id, const BodiceLattice& counts) {
   piece.sides = id == PieceId::LeftFront    ? RibSides::LeftFree
                 : id == PieceId::RightFront ? RibSides::RightFree
                                             : RibSides::BothSewn;
+  if (piece.sides != RibSides::BothSewn) piece.band = l.band;
   piece.underarmRow = l.underarmRow + counts.longer;
   piece.shoulderRow = l.shoulderRow + counts.longer;
   return piece;

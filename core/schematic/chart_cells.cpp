@@ -213,11 +213,16 @@ private:
       }
     const std::string text = f_.phrases.say(
         "chart.even", {numberParam("first", cut.from + 1), numberParam("last", cut.to)});
-    // Letters too large for any of these: beyond the numbers on the right.
+    // Letters too large for all of these: beyond the numbers on the right.
     const double half = 0.5 * textWidth(text, h_);
     std::erase_if(places, [&](const Vec2& at) {
       return at.x() < f_.left() + half || at.x() + half > f_.right();
     });
+    // Else wherever it has room across, or beside the gap, where no row has its number.
+    if (f_.right() - f_.left() >= 2 * half)
+      places.push_back(
+          {std::clamp(middle(widestOf(cells)).x(), f_.left() + half, f_.right() - half), baseline});
+    places.push_back({f_.right() + f_.beside() + half, baseline});
     places.push_back({std::max(f_.right(), numbers_.high.x()) + h_ + half, baseline});
     label(places, text, 0);
   }

@@ -39,9 +39,9 @@ struct ChartField {
   [[nodiscard]] double beside() const;
 };
 
-// The purl cells of the rows below the body, where the stitch they are knitted in is known: of a
-// rib or seed stitch that fits its count, of garter rows, and of the row along which a facing is
-// folded.
+// The purl cells of the rows below the body, and of a band that is knitted on up to the neck, where
+// the stitch they are knitted in is known: of a rib or seed stitch that fits its count, of garter
+// rows, and of the row along which a facing is folded.
 [[nodiscard]] std::vector<ChartMark> purlMarks(const KnitPiece& piece, const ChartGrid& grid);
 
 // Row numbers on the side where the row starts, each with the stitches after it where their number

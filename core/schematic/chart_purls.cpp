@@ -5,10 +5,11 @@
 namespace scye {
 namespace {
 
-// Whether a stitch below the body shows its purl face, counted from the row's right edge.
-class LowerEdge {
+// Whether a stitch of the lower edge, or of a band that goes on from it, shows its purl face;
+// counted from the row's right edge as the piece was cast on.
+class EdgeStitch {
 public:
-  LowerEdge(const KnitPiece& piece, int stitches)
+  EdgeStitch(const KnitPiece& piece, int stitches)
       : piece_(piece), stitches_(stitches),
         ends_(fittedEnds(piece.rib, piece.sides, piece.selvedge, stitches)),
         garter_(piece.edge == EdgeMade::Garter ||
@@ -16,32 +17,60 @@ public:
         known_(piece.edge == EdgeMade::Ribbed && canWriteOut(piece.rib, ends_, stitches)) {}
 
   [[nodiscard]] bool purl(int row, int fromRight) const {
-    const bool rightSide = row % 2 == 1;
+    if (fromRight < 0 || fromRight >= stitches_) return false;
+    const bool rightSide = row % 2 == 1, garterBand = inBand(row, fromRight) && bandIsGarter();
+    if (row > piece_.hemRows && !inBand(row, fromRight)) return false;
+    if (garterBand) return !rightSide;
     if (piece_.foldRow > 0) return row == piece_.foldRow;
     if (garter_) return !rightSide;
     return known_ && showsPurl(piece_.rib, ends_, stitches_, fromRight, rightSide);
   }
 
 private:
+  [[nodiscard]] bool inBand(int row, int fromRight) const {
+    if (piece_.neckRow > 0 && row >= piece_.neckRow) return false;
+    return piece_.sides == RibSides::LeftFree ? fromRight >= stitches_ - piece_.band
+                                              : fromRight < piece_.band;
+  }
+  // From the cast-on: no edge that lies flat goes on into it.
+  [[nodiscard]] bool bandIsGarter() const {
+    return piece_.edge != EdgeMade::Ribbed || piece_.rib.kind == RibKind::Plain;
+  }
+
   const KnitPiece& piece_;
   int stitches_;
   RibEnds ends_;
   bool garter_, known_;
 };
 
+bool hasButtonhole(const ChartGrid& grid, int row, int column) {
+  return std::any_of(grid.marks.begin(), grid.marks.end(), [&](const ChartMark& m) {
+    return m.symbol == ChartSymbol::Buttonhole && m.row == row && m.columns.has(column);
+  });
+}
+
 } // namespace
 
 std::vector<ChartMark> purlMarks(const KnitPiece& piece, const ChartGrid& grid) {
   std::vector<ChartMark> marks;
-  const LowerEdge edge(piece, grid.castOn.size());
+  const int castOn = grid.castOn.size();
+  const EdgeStitch edge(piece, castOn);
   for (const ChartLine& l : grid.lines) {
-    if (l.section != SectionId::Body || l.row > piece.hemRows) continue;
+    if (l.row > piece.hemRows && piece.band == 0) continue;
+    if (l.row <= piece.hemRows && l.section != SectionId::Body) continue;
+    // A band keeps to the free edge, where the front neither grows nor narrows below the neck.
+    const bool fromLeft = piece.sides == RibSides::LeftFree && l.row > piece.hemRows;
+    const auto purls = [&](int column) {
+      const int fromRight =
+          fromLeft ? castOn - 1 - (column - l.cells.from) : l.cells.to - 1 - column;
+      return edge.purl(l.row, fromRight) && !hasButtonhole(grid, l.row, column);
+    };
     for (int from = l.cells.from; from < l.cells.to;) {
-      const auto purls = [&](int column) { return edge.purl(l.row, l.cells.to - 1 - column); };
+      const bool purl = purls(from);
       int to = from + 1;
-      while (to < l.cells.to && purls(to) == purls(from))
+      while (to < l.cells.to && purls(to) == purl)
         ++to;
-      if (purls(from)) marks.push_back({ChartSymbol::Purl, l.row, {from, to}});
+      if (purl) marks.push_back({ChartSymbol::Purl, l.row, {from, to}});
       from = to;
     }
   }

@@ -2,16 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <limits>
-#include <optional>
 
 namespace scye {
 namespace {
 
-constexpr double kLargestCells = 1.7, kCellStep = 1.05; // of the least
-constexpr int kMoreBands = 2;                      // than there must be, where that saves parts
-constexpr int kTries = 20;                         // to leave enough room beside the cells
+constexpr double kLargestCells = 1.7, kSmallestCells = 2, kCellStep = 1.05; // of the least
+constexpr double kHurry = 0.05;                                             // cm more at every try
+constexpr int kTries = 40;                         // to leave enough room beside the cells
 constexpr double kSame = 1e-6;                     // cm
 constexpr double kCrossArm = 0.3;                  // cm
 constexpr double kMapHigh = 1.7, kMapShare = 0.35; // of the room's width
@@ -20,131 +18,6 @@ constexpr double kMapHigh = 1.7, kMapShare = 0.35; // of the room's width
 struct Around {
   double across = 0, upward = 0;
 };
-
-Span grown(const Span& own, const Span& within, const ChartAxis& axis) {
-  Span shown = own;
-  for (int i = 0; i < kSharedCells && shown.from > within.from && !axis.cutAt(shown.from - 1); ++i)
-    --shown.from;
-  for (int i = 0; i < kSharedCells && shown.to < within.to && !axis.cutAt(shown.to); ++i)
-    ++shown.to;
-  return shown;
-}
-
-double lengthOf(const Span& s, const ChartAxis& axis) {
-  return axis.at(s.to) - axis.at(s.from);
-}
-
-// As equal in length as whole items allow, in `count` parts; joints never in a cut.
-std::vector<Span> equalParts(const Span& of, int count, const ChartAxis& axis) {
-  std::vector<Span> parts;
-  int from = of.from;
-  for (int i = 1; i <= count; ++i) {
-    const double target = axis.at(of.from) + lengthOf(of, axis) * i / count;
-    int best = of.to;
-    for (int at = from + 1; at < of.to && i < count; ++at)
-      if (!axis.inCut(at) && std::abs(axis.at(at) - target) < std::abs(axis.at(best) - target))
-        best = at;
-    if (best > from) parts.push_back({from, best});
-    from = best;
-  }
-  return parts;
-}
-
-// The fewest equal parts that fit, each with what it shares and what stands beside it; nothing
-// where not even single items do.
-using Beside = std::function<double(const Span& shown)>; // cm
-std::optional<std::vector<Span>> fewestParts(const Span& of, const ChartAxis& axis, double most,
-                                             const Beside& beside, int atLeast = 1) {
-  for (int count = atLeast; count <= std::max(atLeast, of.size()); ++count) {
-    std::vector<Span> parts = equalParts(of, count, axis);
-    const bool fit = std::all_of(parts.begin(), parts.end(), [&](const Span& part) {
-      const Span shown = grown(part, of, axis);
-      const double length = lengthOf(shown, axis);
-      return length <= most && length + beside(shown) <= most;
-    });
-    if (fit) return parts;
-  }
-  return std::nullopt;
-}
-
-std::vector<Span> runsIn(const std::vector<char>& filled) {
-  std::vector<Span> runs;
-  for (int i = 0; i < int(filled.size()); ++i) {
-    if (!filled[std::size_t(i)]) continue;
-    if (runs.empty() || runs.back().to != i) runs.push_back({i, i});
-    runs.back().to = i + 1;
-  }
-  return runs;
-}
-
-// The columns that have cells in these rows, by place and apart from one another.
-std::vector<Span> filledColumns(const ChartGrid& grid, const Span& rows) {
-  std::vector<char> filled(std::size_t(grid.columns), 0);
-  for (const ChartLine& l : grid.lines)
-    if (rows.has(l.row - 1))
-      std::fill(filled.begin() + l.cells.from, filled.begin() + l.cells.to, 1);
-  return runsIn(filled);
-}
-
-// Of a band of rows. Both sides of a neck apart where that needs no more parts than across it.
-std::optional<std::vector<Span>> columnsOf(const ChartGrid& grid, const Span& rows,
-                                           const ChartAxis& axis, double most,
-                                           const Beside& beside) {
-  const std::vector<Span> filled = filledColumns(grid, rows);
-  if (filled.empty()) return std::vector<Span>{};
-  auto across = fewestParts({filled.front().from, filled.back().to}, axis, most, beside);
-  if (filled.size() == 1 || !across || across->size() == 1) return across;
-  std::vector<Span> apart;
-  for (const Span& span : filled) {
-    const auto parts = fewestParts(span, axis, most, beside);
-    if (!parts) return std::nullopt;
-    apart.insert(apart.end(), parts->begin(), parts->end());
-  }
-  return apart.size() <= across->size() ? apart : across;
-}
-
-// By bands from the bottom, from the left in each; nothing where the room is too small.
-// `besideCells`: how wide the numbers beside a part are.
-using BesideCells = std::function<double(const Span& columns, const Span& rows)>;
-std::optional<std::vector<ChartWindow>> windowsFor(const Chart& chart,
-                                                   const std::vector<Span>& bands, double wide,
-                                                   const BesideCells& besideCells) {
-  const Span allRows{0, chart.grid.rows}, allColumns{0, chart.grid.columns};
-  std::vector<ChartWindow> windows;
-  for (const Span& band : bands) {
-    const Span shown = grown(band, allRows, chart.rows);
-    const auto columns =
-        columnsOf(chart.grid, band, chart.columns, wide,
-                  [&](const Span& columnsShown) { return besideCells(columnsShown, shown); });
-    if (!columns) return std::nullopt;
-    for (std::size_t i = 0; i < columns->size(); ++i) {
-      const Span part = (*columns)[i];
-      Span joined = part; // to its neighbours
-      if (i > 0 && (*columns)[i - 1].to == part.from) joined.from = 0;
-      if (i + 1 < columns->size() && (*columns)[i + 1].from == part.to)
-        joined.to = chart.grid.columns;
-      windows.push_back({grown(part, joined, chart.columns), shown, part, band, true});
-    }
-  }
-  if (windows.size() == 1) windows.front() = {allColumns, allRows, allColumns, allRows, false};
-  return windows;
-}
-
-std::optional<std::vector<ChartWindow>> fewestWindows(const Chart& chart, const Vec2& most,
-                                                      const BesideCells& besideCells) {
-  const Span rows{0, chart.grid.rows};
-  std::optional<std::vector<ChartWindow>> best;
-  int bandsAtLeast = 1;
-  for (int more = 0; more <= kMoreBands; ++more) {
-    const auto bands = fewestParts(
-        rows, chart.rows, most.y(), [](const Span&) { return 0.0; }, bandsAtLeast);
-    if (!bands) break;
-    bandsAtLeast = int(bands->size()) + 1;
-    auto windows = windowsFor(chart, *bands, most.x(), besideCells);
-    if (windows && (!best || windows->size() < best->size())) best = std::move(windows);
-  }
-  return best;
-}
 
 Path rectangle(const Vec2& low, const Vec2& high) {
   return Path::polyline({low, {high.x(), low.y()}, high, {low.x(), high.y()}, low});
@@ -324,9 +197,15 @@ private:
         for (const double in : {0.03, 0.06})
           g.strokes.push_back(
               {rectangle(a + Vec2::Constant(in), b - Vec2::Constant(in)), Role::Outline, false});
-      if (numbered || here)
-        g.labels.push_back({0.5 * (a + b) - Vec2(0, 0.36 * m_.text), std::to_string(i + 1),
-                            here ? Role::Caption : Role::Note, m_.text, Anchor::Middle, 0});
+      if (!numbered && !here) continue;
+      const double inside = 0.5 * numberWide, x = 0.5 * (a.x() + b.x());
+      g.labels.push_back({{std::max(std::min(x, corner.x() - inside), origin.x() + inside),
+                           0.5 * (a.y() + b.y()) - 0.36 * m_.text},
+                          std::to_string(i + 1),
+                          here ? Role::Caption : Role::Note,
+                          m_.text,
+                          Anchor::Middle,
+                          0});
     }
     return g;
   }
@@ -348,6 +227,9 @@ public:
     const double ratio = size_.width > 0 ? size_.height / size_.width : 1;
     const double least = kLeastDetailMm / 10 / std::min(1.0, ratio);
     ChartParts parts = at(least, std::numeric_limits<std::size_t>::max());
+    // Better small than not at all, where the room is hardly more than that of the numbers.
+    for (double smaller = 1; parts.parts.empty() && smaller < kSmallestCells; smaller *= kCellStep)
+      parts = at(least / smaller, std::numeric_limits<std::size_t>::max());
     if (parts.parts.empty()) return parts;
     for (double larger = kLargestCells; larger >= kCellStep; larger /= kCellStep)
       if (ChartParts other = at(least * larger, parts.parts.size()); !other.parts.empty())
@@ -375,6 +257,7 @@ private:
       if (!windows || windows->size() > most) return {};
       ChartParts all{{m.width, m.height}, {}};
       bool fit = true;
+      const double step = kSame + kHurry * i;
       for (std::size_t k = 0; k < windows->size(); ++k) {
         const ChartWindow& w = (*windows)[k];
         all.parts.push_back({w, drawer.draw(*windows, k)});
@@ -382,10 +265,10 @@ private:
         // Other parts come of it only where this one is taken for too large.
         if (over.x() > kSame)
           around.across =
-              std::max(around.across, room_.x() + kSame - lengthOf(w.columns, chart.columns) -
+              std::max(around.across, room_.x() + step - lengthOf(w.columns, chart.columns) -
                                           numbersOf(chart, m, w.columns, w.rows));
         if (over.y() > kSame)
-          around.upward = std::max(around.upward, room_.y() + kSame - lengthOf(w.rows, chart.rows));
+          around.upward = std::max(around.upward, room_.y() + step - lengthOf(w.rows, chart.rows));
         fit = fit && over.maxCoeff() <= kSame;
       }
       if (fit) return all;

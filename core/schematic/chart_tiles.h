@@ -7,12 +7,10 @@
 // empty. cm of paper.
 #pragma once
 
-#include "schematic/chart_drawing.h"
+#include "schematic/chart_split.h"
 #include "schematic/paper.h"
 
 namespace scye {
-
-inline constexpr int kSharedCells = 1; // of each neighbour, on its side of a joint
 
 struct ChartPart {
   ChartWindow window;

@@ -1,13 +1,14 @@
 #include "schematic/sheet.h"
 
+#include "schematic/title_block.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace scye {
 namespace {
 
-constexpr double kLettersMm = 2.5, kLeastLettersMm = 2.2;
-constexpr double kBlockMm = 9; // the title block, below the drawing
+constexpr double kLettersMm = 2.5;
 constexpr double kScales[] = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50};
 constexpr double kFinely = 1.04, kSmallest = 50; // where the scale need not be a whole number
 constexpr double kSquareCm = 10;                 // of the square to check the printer by
@@ -16,88 +17,6 @@ constexpr double kSquareCm = 10;                 // of the square to check the p
 Group group(const char* id) {
   Group g;
   g.id = id;
-  return g;
-}
-
-// By a letter and with an ellipsis, as long as there are letters.
-std::string shortened(std::string text) {
-  constexpr std::string_view kMore = "\u2026";
-  if (text.ends_with(kMore)) text.resize(text.size() - kMore.size());
-  const auto within = [&] { return (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80; };
-  while (!text.empty() && within())
-    text.pop_back();
-  if (!text.empty()) text.pop_back();
-  return text + std::string(kMore);
-}
-
-// Of a title block, cm.
-struct Cell {
-  std::string head, words;
-  double width = 0;
-  [[nodiscard]] double need(double letters) const {
-    constexpr double kAround = 0.3;
-    return kAround + std::max(textWidth(words, letters), textWidth(head, kLeastLettersMm / 10));
-  }
-};
-
-// Widths for cells that together are `wide`, and the height of their letters. What does not fit
-// with the smallest of these is cut short, the longest words first: the whole stands elsewhere.
-double fitCells(std::vector<Cell>& cells, double wide) {
-  if (cells.empty()) return kLettersMm / 10;
-  const auto need = [&](double letters) {
-    double all = 0;
-    for (const Cell& cell : cells)
-      all += cell.need(letters);
-    return all;
-  };
-  double letters = kLettersMm / 10;
-  if (need(letters) > wide) letters = kLeastLettersMm / 10;
-  while (need(letters) > wide) {
-    Cell& longest = *std::max_element(cells.begin(), cells.end(), [](const Cell& a, const Cell& b) {
-      return a.words.size() < b.words.size();
-    });
-    const std::string cut = shortened(longest.words);
-    if (cut == longest.words) break;
-    longest.words = cut;
-  }
-  const double more = (wide - need(letters)) / double(cells.size());
-  for (Cell& cell : cells)
-    cell.width = cell.need(letters) + more;
-  return letters;
-}
-
-// A ruled line of cells at the foot of a sheet: what it is, whose, at which gauge and scale, when.
-Group titleBlock(const Vec2& size, const TitleBlock& of, const std::string& picture,
-                 const std::string& scale, const Phrases& phrases) {
-  Group g = group("title-block");
-  g.title = phrases.say("sheet.block");
-  std::vector<Cell> cells;
-  const auto add = [&](const char* head, const std::string& words) {
-    if (!words.empty()) cells.push_back({phrases.say(head), words});
-  };
-  add("sheet.title", picture);
-  add("sheet.wearer", of.wearer);
-  add("sheet.gauge", of.gauge);
-  add("sheet.scale", scale);
-  add("sheet.date", of.date);
-  const double low = kMarginMm / 10, high = low + kBlockMm / 10, left = kMarginMm / 10;
-  const double wide = size.x() / 10 - 2 * left;
-  const double letters = fitCells(cells, wide);
-  const auto line = [&](const Vec2& a, const Vec2& b) {
-    g.strokes.push_back({Path::polyline({a, b}), Role::Measure, false});
-  };
-  line({left, low}, {left + wide, low});
-  line({left, high}, {left + wide, high});
-  double x = left;
-  for (const Cell& cell : cells) {
-    line({x, low}, {x, high});
-    g.labels.push_back(
-        {{x + 0.1, high - 0.3}, cell.head, Role::Note, kLeastLettersMm / 10, Anchor::Start, 0});
-    g.labels.push_back(
-        {{x + 0.1, low + 0.16}, cell.words, Role::Caption, letters, Anchor::Start, 0});
-    x += cell.width;
-  }
-  line({left + wide, low}, {left + wide, high});
   return g;
 }
 
@@ -204,7 +123,8 @@ public:
 private:
   // cm from joint to joint.
   [[nodiscard]] static Vec2 stepOf(const Vec2& paper) {
-    return (paper - Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kBlockMm + 2)) /
+    return (paper -
+            Vec2(2 * kMarginMm + kOverlapMm, 2 * kMarginMm + kOverlapMm + kTitleBlockMm + 2)) /
            10;
   }
 
@@ -231,7 +151,7 @@ Sheet mapOf(const std::vector<Tiles>& all, const Vec2& paper, const ExportOption
             const Phrases& phrases) {
   Sheet s;
   s.size = paper;
-  const double left = kMarginMm / 10, low = (kMarginMm + kBlockMm) / 10 + 0.8;
+  const double left = kMarginMm / 10, low = (kMarginMm + kTitleBlockMm) / 10 + 0.8;
   const double letters = 0.3;
   const double base = low + testSquare(s, {left, low}, letters, phrases);
   // As high as the room above, and all together as wide as the sheet.
@@ -333,7 +253,7 @@ private:
     for (const bool turned : {false, true}) {
       if (turned && !mayTurn_) break;
       sheet_.size = turned ? Vec2(size_.y(), size_.x()) : size_;
-      const Vec2 room = sheet_.size - Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
+      const Vec2 room = sheet_.size - Vec2(2 * kMarginMm, 2 * kMarginMm + kTitleBlockMm);
       sheet_.corner = {(sheet_.size.x() - box.x()) / 2, kMarginMm + (room.y() - box.y()) / 2};
       if ((box.array() <= room.array()).all()) return true;
     }
@@ -377,7 +297,7 @@ Sheet sheetFor(const PictureMaker& make, const ExportOptions& options, const Phr
   s.oneTo = leastScale(make(kLettersMm / 10));
   s.picture = make(kLettersMm / 10 * s.oneTo);
   s.seen = s.picture.box();
-  s.size = 10 / s.oneTo * s.seen.size() + Vec2(2 * kMarginMm, 2 * kMarginMm + kBlockMm);
+  s.size = 10 / s.oneTo * s.seen.size() + Vec2(2 * kMarginMm, 2 * kMarginMm + kTitleBlockMm);
   s.corner = {kMarginMm, kMarginMm};
   s.marks.groups.push_back(
       titleBlock(s.size, options.block, s.picture.title, scaleOf(s, options, phrases), phrases));
@@ -407,8 +327,9 @@ std::vector<Sheet> legibleSheets(const std::vector<PictureMaker>& drawings,
       sheets.push_back(*std::move(sheet));
       continue;
     }
-    PartsOnSheets in = partsFor(parts[i], size, mayTurn,
-                                {kMarginMm, kMarginMm, kMarginMm + kBlockMm + 2}, kLettersMm / 10);
+    PartsOnSheets in =
+        partsFor(parts[i], size, mayTurn, {kMarginMm, kMarginMm, kMarginMm + kTitleBlockMm + 2},
+                 kLettersMm / 10);
     const std::string title = drawings[i](kLettersMm / 10).title;
     for (std::size_t k = 0; k < in.parts.size(); ++k) {
       Sheet s;

@@ -205,6 +205,55 @@ TEST_F(BesideTheWindow, everythingAndTheSizesOfATableAreWritten) {
   EXPECT_FALSE(QFile::exists(file("no.csv")));
 }
 
+TEST_F(BesideTheWindow, bookletsForATableOfWearersAreWritten) {
+  QFile table(file("wearers.csv"));
+  ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+  table.write("name,bust\nIda,94\nNell,118\nOtto,none\n");
+  table.close();
+  KnitFiles& files = window_->workbench().knitFiles();
+  QSignalSpy progressed(&files.exports(), &ExportQueue::progressed);
+  files.exportBooklets(file("wearers.csv"), file("for/them"));
+  EXPECT_TRUE(isMade(files.exports())) << window_->banner().text().toStdString();
+  EXPECT_EQ(QDir(file("for/them")).entryList(QDir::Files),
+            QStringList({QStringLiteral("Ida.pdf"), QStringLiteral("Nell.pdf"),
+                         QStringLiteral("sizes.csv")}));
+  EXPECT_TRUE(contents(file("for/them/Nell.pdf")).startsWith("%PDF"));
+  EXPECT_EQ(contents(file("for/them/sizes.csv")).count('\n'), 4) << "a line for Otto too";
+
+  // Where nothing can be written it says which file could not.
+  QFile blocked(file("blocked"));
+  ASSERT_TRUE(blocked.open(QIODevice::WriteOnly));
+  blocked.close();
+  QSignalSpy failed(&files.exports(), &ExportQueue::failed);
+  files.exportBooklets(file("wearers.csv"), file("blocked"));
+  EXPECT_FALSE(isMade(files.exports()));
+  ASSERT_EQ(failed.count(), 1);
+  EXPECT_TRUE(failed.first().first().toString().contains(QStringLiteral("blocked")));
+}
+
+TEST_F(BesideTheWindow, bookletsForATableOfWearersCanBeGivenUp) {
+  QFile table(file("wearers.csv"));
+  ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+  table.write("name,bust\n");
+  constexpr int kMany = 200;
+  for (int i = 0; i < kMany; ++i)
+    table.write("Wearer " + QByteArray::number(i) + ",94\n");
+  table.close();
+  KnitFiles& files = window_->workbench().knitFiles();
+  QSignalSpy progressed(&files.exports(), &ExportQueue::progressed),
+      cancelled(&files.exports(), &ExportQueue::cancelled);
+  files.exportBooklets(file("wearers.csv"), file("many"));
+  ASSERT_TRUE(progressed.wait(20000));
+  files.exports().cancel();
+  EXPECT_FALSE(isMade(files.exports()));
+  EXPECT_EQ(cancelled.count(), 1);
+  const QStringList there = QDir(file("many")).entryList(QDir::Files);
+  EXPECT_LT(there.size(), kMany);
+  EXPECT_FALSE(there.contains(QStringLiteral("sizes.csv")));
+  for (const QString& name : there)
+    EXPECT_TRUE(contents(file("many") + u'/' + name).trimmed().endsWith("%%EOF")) << "not whole";
+}
+
 TEST_F(BesideTheWindow, anExportCanBeGivenUpAndLeavesNoFile) {
   ExportQueue queue;
   QSignalSpy cancelled(&queue, &ExportQueue::cancelled),

@@ -34,9 +34,14 @@ says '"value": 101.6,' inches.json
 expect 0 '' draft "$demos/pullover.scye" --schematic sheet.pdf --paper a4 --unit in
 says ' in \(([^)]* in wanted) \)\?high'
 expect 0 '' draft jacket.scye --chart chart.pdf --paper a4
-# Back, two fronts and the sleeve, each over several sheets; at its true size a page each.
-pdftotext chart.pdf - | grep -q 'Harbour jacket: Back B2' || wrong 'chart.pdf is not tiled'
-pdftotext chart.pdf - | grep -q '10 mm in common' || wrong 'chart.pdf has no map'
+# Back, two fronts and the sleeve, each in parts on sheets of their own; at its true size a page each.
+pdftotext chart.pdf - > chart.txt
+for piece in Back 'Left front' 'Right front' Sleeve; do
+  of=$(sed -n "s/^Harbour jacket: $piece, part 1 of //p" chart.txt)
+  [ "${of:-0}" -gt 1 ] || wrong "chart.pdf has no parts of $piece"
+  grep -q "^Harbour jacket: $piece, part $of of $of\$" chart.txt || wrong "chart.pdf lacks the last part of $piece"
+done
+grep -q 'lay cross on cross' chart.txt || wrong 'chart.pdf does not say how parts are joined'
 expect 0 '' draft jacket.scye --chart chart-true.pdf
 pdfinfo chart-true.pdf | grep -q '^Pages: *4$' || wrong 'chart-true.pdf has not a page a piece'
 expect 0 '' draft jacket.scye --chart one.svg --piece sleeve

@@ -5,16 +5,21 @@
 #include "directions/row_table_csv.h"
 #include "knitting/knit_files.h"
 #include "knitting/knit_print.h"
+#include "knitting/take_out.h"
 #include "shell/knit_pages.h"
 
+#include <QClipboard>
 #include <QFile>
+#include <QGuiApplication>
 #include <QImage>
 #include <QImageReader>
+#include <QMimeData>
 #include <QPrinter>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QStandardPaths>
+#include <QTest>
 #include <QXmlStreamReader>
 
 namespace scye::test {
@@ -106,6 +111,59 @@ TEST_F(KnitExport, chartAsPng) {
   EXPECT_GT(size.height(), size.width()) << "all pieces, below one another";
   QImageReader::setAllocationLimit(0); // it is larger than Qt takes for harmless
   EXPECT_FALSE(reader.read().isNull()) << reader.errorString().toStdString();
+}
+
+// What a button of the window puts on the clipboard.
+const QMimeData* copiedBy(TakeOut& button) {
+  QSignalSpy copied(&button, &TakeOut::copied);
+  QGuiApplication::clipboard()->clear();
+  QTest::mouseClick(&button, Qt::LeftButton);
+  EXPECT_TRUE(!copied.isEmpty() || copied.wait(20000)) << button.accessibleName().toStdString();
+  return QGuiApplication::clipboard()->mimeData();
+}
+
+TEST_F(KnitExport, pictureChartAndDirectionsAreCopied) {
+  const Wording wording = wordingOf(window_->settings());
+  int found = 0;
+  window_->actions().directions->trigger();
+  window_->actions().chart->trigger();
+  const QList<TakeOut*> all = window_->findChildren<TakeOut*>();
+  for (TakeOut* button : all) {
+    if (button->accessibleName() == u"The garment worn") continue; // tests/ui/worn_page_test.cpp
+    if (button->accessibleName() == u"The chart") window_->actions().chart->trigger();
+    if (button->accessibleName() == u"The directions") window_->actions().directions->trigger();
+    const QMimeData* mime = copiedBy(*button);
+    ASSERT_TRUE(mime);
+    EXPECT_FALSE(mime->hasUrls()) << "a file is for dragging";
+    if (button->accessibleName() == u"The directions") {
+      EXPECT_EQ(mime->text().toStdString(), directionsText(derived().directions, wording));
+      EXPECT_TRUE(mime->hasHtml());
+    } else {
+      QXmlStreamReader svg(mime->data(QStringLiteral("image/svg+xml")));
+      while (!svg.atEnd())
+        svg.readNext();
+      EXPECT_FALSE(svg.hasError()) << button->accessibleName().toStdString();
+      EXPECT_FALSE(QImage::fromData(mime->data(QStringLiteral("image/png"))).isNull());
+    }
+    ++found;
+  }
+  EXPECT_EQ(found, 3);
+}
+
+TEST_F(KnitExport, whatIsDraggedIsAFileToo) {
+  OutputJob job{derived(), wordingOf(window_->settings())};
+  job.piece = PieceId::Back;
+  const TakenOut chart =
+      pictureTaken(OutputId::Chart, job, QStringLiteral("a/b: back"), QDir(folder_.path()));
+  EXPECT_FALSE(chart.problem);
+  EXPECT_EQ(QFileInfo(chart.file).fileName(), QStringLiteral("a-b- back.svg"));
+  const auto mime = mimeOf(chart, true);
+  ASSERT_EQ(mime->urls().size(), 1);
+  EXPECT_EQ(contents(mime->urls().front().toLocalFile()),
+            mime->data(QStringLiteral("image/svg+xml")));
+  const TakenOut none = directionsTaken(job, QStringLiteral("d"), QDir(file("nowhere")));
+  ASSERT_TRUE(none.problem);
+  EXPECT_TRUE(none.file.isEmpty());
 }
 
 TEST_F(KnitExport, printedDirectionsHoldEveryLineAndBeginAPageForEachPiece) {

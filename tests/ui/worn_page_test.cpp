@@ -1,7 +1,12 @@
 // The garment worn: drawn while the window goes on, the newest wish shown, nothing while hidden.
 #include "worn/worn_page.h"
 
+#include "knitting/take_out.h"
+
 #include <QCheckBox>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QMimeData>
 #include <QSignalSpy>
 #include <QSlider>
 #include <QTemporaryDir>
@@ -71,6 +76,20 @@ TEST_F(WornPageTest, FollowsTheArmTheSleevesAndTheView) {
   EXPECT_TRUE(behind.numbers.empty());
   page_->findChildren<QCheckBox*>().first()->setChecked(true);
   EXPECT_FALSE(picture().numbers.empty()) << "no notch has its number";
+}
+
+TEST_F(WornPageTest, ItsPictureIsCopied) {
+  page_->show();
+  untilItRests();
+  auto* copy = page_->findChild<TakeOut*>();
+  ASSERT_TRUE(copy);
+  QSignalSpy copied(copy, &TakeOut::copied);
+  QTest::mouseClick(copy, Qt::LeftButton);
+  ASSERT_TRUE(copied.wait(kPatience)) << copy->accessibleDescription().toStdString();
+  const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+  const QImage image = QImage::fromData(mime->data(QStringLiteral("image/png")));
+  ASSERT_FALSE(image.isNull());
+  EXPECT_NE(image.pixel(2, 2), image.pixel(image.width() / 2, image.height() / 2));
 }
 
 TEST_F(WornPageTest, NothingRunsWhileItIsHidden) {

@@ -1,7 +1,9 @@
 #include "knitting/chart_page.h"
 
 #include "knitting/chart_view.h"
+#include "knitting/directions_page.h"
 #include "knitting/piece_list.h"
+#include "knitting/take_out.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -19,6 +21,24 @@ ChartPage::ChartPage(Document& document, Attention& attention, Settings& setting
   auto* side = new QVBoxLayout;
   side->setContentsMargins(gap, gap, gap, gap);
   side->addWidget(pieces_, 1);
+  side->addWidget(
+      new TakeOut(
+          tr("The chart"),
+          [this] {
+            return [present = document_.present(), wording = wordingOf(settings_),
+                    page = settings_.exportOptions(), piece = shown_,
+                    name = document_.suggestedName()](const QDir& folder, const GoOn& goOn) {
+              const auto derived = present();
+              OutputJob job{*derived, wording, page, {}, today(), piece};
+              job.page.goOn = goOn;
+              const QString of = piece ? QString::fromStdString(wording.phrases.say(
+                                             "piece." + std::string(pieceKey(*piece))))
+                                       : QString();
+              return pictureTaken(OutputId::Chart, job, (name + u' ' + of).trimmed(), folder);
+            };
+          },
+          this),
+      0, Qt::AlignLeft);
   beside_->addLayout(side);
   auto* column = new QVBoxLayout;
   column->setSpacing(0);

@@ -1,6 +1,7 @@
 #include "knitting/directions_page.h"
 
 #include "knitting/lines_view.h"
+#include "knitting/take_out.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -53,6 +54,18 @@ DirectionsPage::DirectionsPage(Document& document, Attention& attention, Setting
   terms_->setAccessibleName(tr("Terms"));
   terms_->setToolTip(tr("Bind off, gauge; or cast off, tension"));
   side_->addWidget(terms_, 0, Qt::AlignTop);
+  side_->addWidget(
+      new TakeOut(
+          tr("The directions"),
+          [this] {
+            return [present = document_.present(), wording = wordingOf(settings_),
+                    name = document_.suggestedName()](const QDir& folder, const GoOn&) {
+              const auto derived = present();
+              return directionsTaken({*derived, wording, {}, {}, today()}, name, folder);
+            };
+          },
+          this),
+      0, Qt::AlignLeft);
   row_->addLayout(side_);
   row_->addWidget(lines_, 1);
 

@@ -1,7 +1,7 @@
 #include "knitting/knit_files.h"
 
 #include "document/disk.h"
-#include "io/wearer_table.h"
+#include "io/wearer_booklets.h"
 #include "knitting/directions_page.h"
 #include "knitting/knit_print.h"
 #include "look/save_dialog.h"
@@ -12,6 +12,31 @@
 #include <QPrinter>
 
 namespace scye {
+namespace {
+
+// Returns what went wrong.
+std::optional<QString> readWearers(const QString& path, const Design& base, const Phrases& phrases,
+                                   WearerTable& table) {
+  const auto told = [&](const std::string& reason) {
+    return phraseText(phrases, "cli.read",
+                      {textParam("file", path.toStdString()), textParam("reason", reason)});
+  };
+  const FileText csv = readPlainFile(path, kLargestTable);
+  if (!csv.text) return told(csv.problem);
+  table = readWearerTable(*csv.text, base, phrases);
+  if (table.problem) return told(*table.problem);
+  return std::nullopt;
+}
+
+std::optional<QString> unwritten(const Phrases& phrases, const QString& path,
+                                 const std::optional<QString>& reason) {
+  if (!reason) return std::nullopt;
+  return phraseText(
+      phrases, "cli.write",
+      {textParam("path", path.toStdString()), textParam("reason", reason->toStdString())});
+}
+
+} // namespace
 
 KnitFiles::KnitFiles(Document& document, Settings& settings, QWidget* parent)
     : QObject(parent), document_(document), settings_(settings), parent_(parent) {}
@@ -48,9 +73,13 @@ void KnitFiles::exportEverything(const QString& folder) {
   });
 }
 
+QString KnitFiles::askForWearers() {
+  return QFileDialog::getOpenFileName(parent_->window(), tr("A table of wearers"),
+                                      settings_.lastFolder(), tr("Tables (*.csv)"));
+}
+
 void KnitFiles::askSizes() {
-  const QString wearers = QFileDialog::getOpenFileName(
-      parent_->window(), tr("A table of wearers"), settings_.lastFolder(), tr("Tables (*.csv)"));
+  const QString wearers = askForWearers();
   if (wearers.isEmpty()) return;
   const QString path = askWhereToWrite(parent_->window(), tr("The table of their sizes"),
                                        settings_.lastFolder() + u'/' + document_.suggestedName() +
@@ -59,25 +88,60 @@ void KnitFiles::askSizes() {
   if (!path.isEmpty()) exportSizes(wearers, path);
 }
 
+void KnitFiles::askBooklets() {
+  const QString wearers = askForWearers();
+  if (wearers.isEmpty()) return;
+  const QString folder = QFileDialog::getExistingDirectory(
+      parent_->window(), tr("A folder for their booklets"), settings_.lastFolder());
+  if (!folder.isEmpty()) exportBooklets(wearers, folder);
+}
+
 void KnitFiles::exportSizes(const QString& wearers, const QString& path) {
   exports_.add(path,
                [base = document_.design(), phrases = settings_.phrases(), wearers,
                 path](const GoOn& goOn) -> std::optional<QString> {
-                 const auto told = [&](const QString& file, const std::string& reason) {
-                   return phraseText(
-                       phrases, "cli.read",
-                       {textParam("file", file.toStdString()), textParam("reason", reason)});
-                 };
-                 const FileText csv = readPlainFile(wearers, kLargestTable);
-                 if (!csv.text) return told(wearers, csv.problem);
-                 const WearerTable table = readWearerTable(*csv.text, base, phrases);
-                 if (table.problem) return told(wearers, *table.problem);
+                 WearerTable table;
+                 if (auto problem = readWearers(wearers, base, phrases, table)) return problem;
                  const auto sizes = sizesTable(table, goOn);
                  if (!sizes) return givenUp();
-                 if (const auto problem = writeFile(path, sizes->csv))
-                   return told(path, problem->toStdString());
-                 return std::nullopt;
+                 return unwritten(phrases, path, writeFile(path, sizes->csv));
                });
+}
+
+void KnitFiles::exportBooklets(const QString& wearers, const QString& folder) {
+  exports_.add(
+      folder,
+      [base = document_.design(), wording = wordingOf(settings_), page = settings_.exportOptions(),
+       wearers, folder](const GoOn& goOn) -> std::optional<QString> {
+        WearerTable table;
+        if (auto problem = readWearers(wearers, base, wording.phrases, table)) return problem;
+        const auto disk = diskPath(folder);
+        const QString report = folder + QStringLiteral("/sizes.csv");
+        if (!disk)
+          return unwritten(wording.phrases, folder, writeFile(report, {})); // which says why
+        double done = 0; // of the table, while one booklet is made
+        ExportOptions each = page;
+        if (goOn) each.goOn = [&](double) { return goOn(done); };
+        const PageDrawer drawer;
+        WearerBooklets booklets(*disk, wording, each, &drawer);
+        bool given = false;
+        const auto further = [&](double share) {
+          done = share;
+          given = goOn && !goOn(share);
+          return !given && !booklets.problem();
+        };
+        if (const auto problem = booklets.begin())
+          return unwritten(wording.phrases, folder, QString::fromStdString(problem->reason));
+        const auto sizes =
+            sizesTable(table, further, [&](const TableWearer& wearer, const Derived& derived) {
+              booklets.write(wearer, derived);
+            });
+        if (given || (goOn && !goOn(done))) return givenUp();
+        if (const auto& problem = booklets.problem())
+          return unwritten(wording.phrases, QString::fromStdString(problem->path.string()),
+                           QString::fromStdString(problem->reason));
+        return unwritten(wording.phrases, report, writeFile(report, sizes->csv));
+      });
 }
 
 std::shared_ptr<QPrinter> KnitFiles::choose() {

@@ -20,6 +20,7 @@ public:
   void ask(OutputId output);
   void askEverything(); // for a folder
   void askSizes();      // for a table of wearers, then for the table of their sizes
+  void askBooklets();   // for a table of wearers, then for a folder
   void printDirections();
   void printChart();
   void printBooklet();
@@ -28,9 +29,12 @@ public:
   void exportTo(OutputId output, const QString& path);
   void exportEverything(const QString& folder);
   void exportSizes(const QString& wearers, const QString& path);
+  // A booklet for every wearer, and the table of their sizes, "sizes.csv".
+  void exportBooklets(const QString& wearers, const QString& folder);
   [[nodiscard]] ExportQueue& exports() { return exports_; }
 
 private:
+  [[nodiscard]] QString askForWearers(); // empty: the dialog was left
   // The printer that was chosen; none: the dialog was left.
   [[nodiscard]] std::shared_ptr<QPrinter> choose();
 

@@ -42,6 +42,7 @@ Actions::Actions(QMainWindow& w, const Phrases& phrases) {
   printBooklet = make(w, nullptr, ActionText::tr("Print &booklet…"));
   everything = make(w, nullptr, ActionText::tr("E&verything into a folder…"));
   wearerTable = make(w, nullptr, ActionText::tr("Sizes for a &table of wearers…"));
+  wearerBooklets = make(w, nullptr, ActionText::tr("Boo&klets for a table of wearers…"));
   quit = make(w, nullptr, ActionText::tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)});
   undo = make(w, "undo", ActionText::tr("&Undo"), {QKeySequence::Undo});
   redo = make(w, "redo", ActionText::tr("&Redo"),
@@ -132,7 +133,7 @@ void Actions::makeMenus(QMainWindow& w) {
     schematic->addAction(action);
   for (const auto& [output, action] : exports)
     file->addAction(action);
-  file->addActions({everything, wearerTable});
+  file->addActions({everything, wearerTable, wearerBooklets});
   file->addSeparator();
   file->addActions({print, printDirections, printChart, printBooklet});
   file->addSeparator();
@@ -178,10 +179,11 @@ void Actions::setWorking(bool working) {
     action->setEnabled(working);
   for (const auto& [output, action] : exports)
     action->setEnabled(working);
-  for (QAction* a : {everything,    wearerTable,  save,     saveAs,  print,    printDirections,
-                     printChart,    printBooklet, zoomIn,   zoomOut, fit,      grid,
-                     wholeStitches, directions,   chart,    sizes,   enlarge,  answers,
-                     drafting,      knitting,     makingUp, before,  nextPart, partBefore})
+  for (QAction* a :
+       {everything, wearerTable,  wearerBooklets, save,      saveAs,  print,    printDirections,
+        printChart, printBooklet, zoomIn,         zoomOut,   fit,     grid,     wholeStitches,
+        directions, chart,        sizes,          enlarge,   answers, drafting, knitting,
+        makingUp,   before,       nextPart,       partBefore})
     a->setEnabled(working);
 }
 

@@ -23,7 +23,7 @@ struct Actions {
   std::map<FileFormat, QAction*> exportSchematic;
   std::map<OutputId, QAction*> exports;
   QAction *printDirections, *printChart, *printBooklet;
-  QAction *everything, *wearerTable; // to files
+  QAction *everything, *wearerTable, *wearerBooklets; // to files
   QAction *undo, *redo;
   QAction *zoomIn, *zoomOut, *fit, *grid, *wholeStitches, *centimetres, *inches;
   QAction *drafting, *knitting, *makingUp;       // the stages of the work

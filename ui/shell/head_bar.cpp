@@ -1,6 +1,9 @@
 #include "shell/head_bar.h"
 
 #include "fit/verdict_line.h"
+#include "knitting/directions_page.h"
+#include "knitting/take_out.h"
+#include "look/icons.h"
 #include "paint/picture_colours.h"
 #include "shell/actions.h"
 
@@ -53,6 +56,21 @@ protected:
 HeadBar::HeadBar(Actions& actions, Document& document, Settings& settings, QWidget* parent)
     : QWidget(parent), tools_(actions.makeTools(this)), stages_(new QWidget(this)),
       verdict_(new VerdictLine(document, settings, this)) {
+  copy_ = new TakeOut(
+      tr("The schematic"),
+      [&document, &settings] {
+        return [present = document.present(), wording = wordingOf(settings),
+                page = settings.exportOptions(),
+                name = document.suggestedName()](const QDir& folder, const GoOn& goOn) {
+          const auto derived = present();
+          OutputJob job{*derived, wording, page, {}, today()};
+          job.page.goOn = goOn;
+          return pictureTaken(OutputId::Schematic, job, name, folder);
+        };
+      },
+      tools_);
+  copy_->setIcon(icon("copy"));
+  tools_->addWidget(copy_);
   auto* row = new QHBoxLayout(stages_);
   row->setContentsMargins({});
   row->setSpacing(0);
@@ -80,6 +98,7 @@ HeadBar::HeadBar(Actions& actions, Document& document, Settings& settings, QWidg
 
 void HeadBar::setWorking(bool working) {
   stages_->setVisible(working);
+  copy_->setEnabled(working);
   verdict_->setVisible(working);
   updateGeometry();
   arrange(width(), true);

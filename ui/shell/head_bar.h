@@ -6,6 +6,7 @@
 
 class QHBoxLayout;
 class QToolBar;
+class QToolButton;
 
 namespace scye {
 
@@ -35,6 +36,7 @@ private:
   int arrange(int width, bool place) const;
 
   QToolBar* tools_;
+  QToolButton* copy_ = nullptr; // of the schematic
   QWidget* stages_;
   VerdictLine* verdict_;
 };

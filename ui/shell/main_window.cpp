@@ -183,6 +183,7 @@ void MainWindow::connectActions() {
   onFiles(a.printDirections, &KnitFiles::printDirections);
   onFiles(a.everything, &KnitFiles::askEverything);
   onFiles(a.wearerTable, &KnitFiles::askSizes);
+  onFiles(a.wearerBooklets, &KnitFiles::askBooklets);
   onFiles(a.printChart, &KnitFiles::printChart);
   onFiles(a.printBooklet, &KnitFiles::printBooklet);
   connect(a.wholeStitches, &QAction::toggled, &settings_, &Settings::setStitchesShown);

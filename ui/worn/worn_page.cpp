@@ -2,6 +2,7 @@
 
 #include "export/export.h"
 #include "knitting/directions_page.h"
+#include "knitting/take_out.h"
 #include "look/save_dialog.h"
 #include "worn/worn_words.h"
 
@@ -94,6 +95,18 @@ QWidget* WornPage::makeControls() {
   line->addWidget(pulls_);
   line->addWidget(beside_);
   line->addWidget(save_);
+  line->addWidget(new TakeOut(
+      tr("The garment worn"),
+      [this] {
+        return [garment = garment_, wording = wordingOf(settings_), options = asSeen(),
+                name = document_.suggestedName() + u' ' + tr("worn")](const QDir& folder,
+                                                                      const GoOn&) {
+          if (!garment)
+            return TakenOut{{}, {}, QString::fromStdString(wording.phrases.say("worn.none"))};
+          return pictureTaken(OutputId::Worn, {*garment, wording, {}, options}, name, folder);
+        };
+      },
+      row));
   connect(views_, &QComboBox::activated, this, [this](int i) { view_->look(NamedView(i)); });
   connect(arm_, &QSlider::valueChanged, this, &WornPage::wish);
   connect(sleeves_, &QCheckBox::toggled, this, &WornPage::wish);
@@ -195,6 +208,13 @@ void WornPage::resizeEvent(QResizeEvent* event) {
   wish();
 }
 
+WornPictureOptions WornPage::asSeen() const {
+  WornPictureOptions options;
+  options.view = view_->named(), options.turned = view_->turned();
+  options.arm = arm_->value(), options.pulls = pulls_->isChecked();
+  return options;
+}
+
 void WornPage::savePicture() {
   if (!garment_) return;
   const QString ending = QStringLiteral(".png");
@@ -203,9 +223,7 @@ void WornPage::savePicture() {
                       QDir(settings_.lastFolder()).filePath(tr("worn") + ending), {ending});
   if (path.isEmpty()) return;
   settings_.setLastFolder(QFileInfo(path).path());
-  WornPictureOptions options;
-  options.view = view_->named(), options.turned = view_->turned();
-  options.arm = arm_->value(), options.pulls = pulls_->isChecked();
+  const WornPictureOptions options = asSeen();
   save_->setEnabled(false);
   // Draped afresh, so that a picture does not depend on what was tried before.
   QThreadPool::globalInstance()->start([page = QPointer<WornPage>(this), garment = garment_,

@@ -33,6 +33,7 @@ private:
   void takeGarment();
   [[nodiscard]] std::shared_ptr<const Derived> besideGarment() const;
   void wish();
+  [[nodiscard]] WornPictureOptions asSeen() const;
   void savePicture();
 
   Document& document_;

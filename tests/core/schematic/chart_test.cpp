@@ -189,6 +189,56 @@ TEST(Chart, RibIsShownByItsPurlCells) {
   }
 }
 
+// A band that is knitted on goes on in the stitch of the lower edge, column for column, up to the
+// neck; where that edge lies flat by itself, in garter stitch from the cast-on.
+TEST(Chart, ABandThatIsKnittedOnIsShownByItsPurlCells) {
+  for (const RibKind kind : {RibKind::TwoTwo, RibKind::OneOne, RibKind::Seed, RibKind::Plain}) {
+    Design design;
+    design.choose(Choice::Garment, Garment::Jacket).choose(Choice::Rib, kind);
+    design.choose(Choice::BandMade, BandMade::KnittedOn);
+    const KnitGarment k = knitGarment(draftGarment(design));
+    for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront}) {
+      const KnitPiece& front = *k.piece(id);
+      ASSERT_GT(front.band, 3);
+      ASSERT_GT(front.neckRow, front.hemRows + 10);
+      const Chart chart = pieceChart(front, k.lattice.size, builtinPhrases());
+      const ChartGrid& grid = chart.grid;
+      std::map<int, std::string> seen; // the band's cells by row, from its free edge
+      for (int row = 1; row <= grid.rows; ++row) {
+        const auto lines = grid.in(row);
+        const bool left = id == PieceId::LeftFront;
+        const Span cells = left ? lines.front()->cells : lines.back()->cells;
+        for (int s = 0; s < std::min(front.band, cells.size()); ++s) {
+          const int column = left ? cells.from + s : cells.to - 1 - s;
+          const auto has = [&](ChartSymbol symbol) {
+            return std::any_of(grid.marks.begin(), grid.marks.end(), [&](const ChartMark& m) {
+              return m.symbol == symbol && m.row == row && m.columns.has(column);
+            });
+          };
+          seen[row] += has(ChartSymbol::Buttonhole) ? '?' : has(ChartSymbol::Purl) ? 'p' : 'k';
+        }
+        // Nothing is purled beyond it.
+        for (const ChartMark& m : grid.marks)
+          if (m.symbol == ChartSymbol::Purl && m.row == row && row > front.hemRows) {
+            EXPECT_TRUE(left ? m.columns.to <= cells.from + front.band
+                             : m.columns.from >= cells.to - front.band)
+                << "row " << row;
+          }
+      }
+      for (int row = front.hemRows + 1; row < front.neckRow; ++row) {
+        std::string wanted = kind == RibKind::Plain
+                                 ? std::string(std::size_t(front.band), row % 2 == 1 ? 'k' : 'p')
+                                 : seen[row % 2 == 1 ? 1 : 2];
+        for (std::size_t s = 0; s < wanted.size(); ++s)
+          if (seen[row][s] == '?') wanted[s] = '?';
+        ASSERT_EQ(seen[row], wanted) << "row " << row << " of " << pieceKey(id);
+      }
+      EXPECT_NE(seen[2].find('p'), std::string::npos);
+      EXPECT_EQ(seen[front.neckRow + 2].find('p'), std::string::npos);
+    }
+  }
+}
+
 TEST(Chart, WhatIsLeftOutAndWhatIsDrawnMakeTheWholePiece) {
   const KnitGarment k = pullover(150);
   bool cut = false;

@@ -1,0 +1,32 @@
+#include "io/wearer_booklets.h"
+
+#include "io/files.h"
+
+namespace scye {
+
+WearerBooklets::WearerBooklets(std::filesystem::path folder, Wording wording, ExportOptions page,
+                               const Drawer* drawer)
+    : folder_(std::move(folder)), wording_(std::move(wording)), page_(std::move(page)),
+      drawer_(drawer) {}
+
+std::optional<WearerBooklets::Problem> WearerBooklets::begin() const {
+  std::error_code error;
+  std::filesystem::create_directories(folder_, error);
+  if (error) return Problem{folder_, error.message()};
+  return std::nullopt;
+}
+
+void WearerBooklets::write(const TableWearer& wearer, const Derived& derived) {
+  if (problem_) return;
+  const FileFormat format = drawer_ ? FileFormat::Pdf : FileFormat::Html;
+  const OutputJob job{derived, wording_, page_, {}, today()};
+  const FileBytes made = makeOutput(info(OutputId::Booklet), job, format, drawer_);
+  const std::filesystem::path path = folder_ / (wearer.fileName + std::string(info(format).ending));
+  const auto reason = made.problem ? made.problem : writeWhole(path, made.bytes);
+  if (reason)
+    problem_ = {path, *reason};
+  else
+    ++written_;
+}
+
+} // namespace scye
