@@ -350,10 +350,9 @@ private:
          std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0) + 0.5 * drawnIn);
     fill(Field::GatherWidth, std::clamp(0.5 * depth, 5.0, 12.0));
     fill(Field::Pleats, small() ? 2 : 4);
-    const CapRise rise = style_.capRise;
-    // A fuller curve is longer and so needs less height, a leaner one more.
-    fill(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : rise == CapRise::High ? 0.4 : 0.45);
-    fill(Field::UpperFullness, rise == CapRise::High ? 0.5 : 0.55);
+    const StartingFullness fullness = startingFullness(style_.capRise);
+    fill(Field::LowerFullness, fullness.lower);
+    fill(Field::UpperFullness, fullness.upper);
     fill(Field::CapHeight, 0.65 * depth);
     const double armLength = sizes_.finished(Field::SleeveToUnderarm);
     fill(Field::SleeveLength, armLength);

@@ -47,6 +47,12 @@ DepthEase startingDepthEase(Figure figure, Garment garment) {
   return {jacket ? first + 0.8 : first, jacket ? 10.0 : 8.0, 0.5, 4.5};
 }
 
+StartingFullness startingFullness(CapRise rise) {
+  if (rise == CapRise::Shallow) return {0.4, 0.45};
+  if (rise == CapRise::High) return {0.3, 0.4};
+  return {};
+}
+
 double depthEaseFor(const DepthEase& rule, double edge, double scyeGirth, bool halfTrusted) {
   const double step = (scyeGirth + rule.room - edge) / kEdgePerDepth;
   return std::clamp(rule.first + (halfTrusted ? 0.5 : 1) * step, rule.low, rule.high);

@@ -29,6 +29,15 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 // reaching. Judgement: nobody's table prints it, and below 4 cm it would come to no stitch.
 [[nodiscard]] double startingFrontScoop(double curve);
 
+// How full the cap is drawn, below and above: shares of its half's width. A fuller curve is longer
+// and so needs less height, a leaner one more. By 0.35 and 0.45 the steps of nearly all caps stay
+// within 1.5 cm from 22 stitches up (tests/bench/shaping). What files up to version 3 start with,
+// 0.45 and 0.55, asks for wider ones at the foot, or leaves its curve.
+struct StartingFullness {
+  double lower = 0.35, upper = 0.45;
+};
+[[nodiscard]] StartingFullness startingFullness(CapRise rise);
+
 // Armhole depth ease: one step from a first value toward an edge that lies `room` over the girth
 // round the armhole. Where the depth was measured and the girth only estimated the step is half.
 struct DepthEase {

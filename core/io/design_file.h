@@ -1,7 +1,7 @@
 // The design file, `.scye`: versioned JSON, UTF-8. Only what the knitter has said is in it;
 // whatever was not touched is filled in afresh when it is opened.
 //
-//   {"format": "scyewright-design", "version": 3,
+//   {"format": "scyewright-design", "version": 4,
 //    "title": "...", "wearer": "...", "notes": "...",
 //    "ribName": "...",                                               of an edge stitch of her own
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
@@ -14,8 +14,8 @@
 //    "swatches": [{"label": "...", "use": "same", "stitches": 23, "width": 10,
 //                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //
-// Version 1 is read too: what had another meaning in it, or started with another value, is set so
-// that the garment stays the same (design_v1.h).
+// Versions 1 to 3 are read too: what had another meaning in them, or started with another value, is
+// set so that the garment stays the same (design_v1.h).
 //
 // Lengths are cm. Reading back what was written gives an equal design, to the last bit of every
 // number. A file is taken whole or refused: an unknown or doubled key, a wrong type, a value

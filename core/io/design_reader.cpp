@@ -127,8 +127,9 @@ DesignRead DesignReader::result() {
     if (!read) return {{}, {}, *problem_};
     work = std::move(*read);
   }
-  if (version_ == 1) return {fromVersion1(design_, fillFromSaid_), std::move(work), {}};
-  return {std::move(design_), std::move(work), {}};
+  Design design = version_ == 1 ? fromVersion1(design_, fillFromSaid_) : std::move(design_);
+  if (version_ <= 3) design = withCapOfVersion3(std::move(design));
+  return {std::move(design), std::move(work), {}};
 }
 
 bool DesignReader::wrongType() {

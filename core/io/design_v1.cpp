@@ -138,4 +138,14 @@ Design fromVersion1(const Design& before, bool fillFromSaid) {
   return Converter(design).run();
 }
 
+Design withCapOfVersion3(Design design) {
+  if (!anyMeasured(design)) return design;
+  const auto rise = design.as<CapRise>();
+  const bool high = rise == CapRise::High;
+  if (!design.has(Field::LowerFullness))
+    design.set(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : high ? 0.4 : 0.45);
+  if (!design.has(Field::UpperFullness)) design.set(Field::UpperFullness, high ? 0.5 : 0.55);
+  return design;
+}
+
 } // namespace scye

@@ -11,4 +11,8 @@ namespace scye {
 // size. A design without any measurement is nobody's garment yet and starts as one of today.
 [[nodiscard]] Design fromVersion1(const Design& before, bool fillFromSaid);
 
+// Up to version 3 a cap whose fullness nobody had set was drawn fuller. That is set, so that it
+// stays that cap.
+[[nodiscard]] Design withCapOfVersion3(Design design);
+
 } // namespace scye

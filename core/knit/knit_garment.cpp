@@ -92,16 +92,26 @@ private:
       add(jacketFront(plan, id, k_.frontArmhole.schedule));
   }
 
+  // How far the underarm bind-off may be from the drafted one, in stitches: by one, for
+  // neighbouring designs shall hardly differ; by two where stitches are fine or much is taken away,
+  // unless it was set.
+  [[nodiscard]] double underarmWithin() const {
+    constexpr double kOne = 1.25, kTwo = 2.25, kFine = 10.0 / 27; // cm a stitch
+    const Lattice& l = k_.lattice;
+    const bool deep = std::max(l.back.away, l.front.away) * l.size.width > kMuchTaken;
+    const bool set = g_.sizes.origin(Field::UnderarmBack) == Origin::Set ||
+                     g_.sizes.origin(Field::UnderarmFront) == Origin::Set;
+    return (deep || l.size.width <= kFine) && !set ? kTwo : kOne;
+  }
+
   // Armholes and cap together; they settle the underarm bind-off and the sleeve's width.
   void shape(const ShapingStyle& style) {
     Lattice& l = k_.lattice;
     ScyeRequest request{.oneSchedule = l.oneArmhole};
-    // Within so many stitches of the drafted bind-off: neighbouring designs then differ by 2 at
-    // most.
-    constexpr double kUnderarmWithin = 1.25;
-    for (const int moved : {0, 1, -1}) {
-      const double drafted = g_.sizes[Field::UnderarmBack] / l.size.width;
-      if (moved != 0 && std::abs(l.back.underarm + moved - drafted) > kUnderarmWithin) continue;
+    const double drafted = g_.sizes[Field::UnderarmBack] / l.size.width;
+    const double within = underarmWithin();
+    for (const int moved : {0, 1, -1, 2, -2}) {
+      if (moved != 0 && std::abs(l.back.underarm + moved - drafted) > within) continue;
       Lattice other = l;
       moveUnderarm(other, moved);
       const int least = std::min(l.back.underarm, l.front.underarm);
@@ -110,6 +120,7 @@ private:
         continue;
       UnderarmOption option{moved, armholeRequest(other, other.back, style),
                             armholeRequest(other, other.front, style)};
+      option.back.printedAlone = option.front.printedAlone = moved == 0;
       if (l.oneArmhole)
         option.back.curves.insert(option.back.curves.end(), option.front.curves.begin(),
                                   option.front.curves.end());

@@ -88,7 +88,8 @@ public:
 
   [[nodiscard]] std::optional<KnitPiece> likeTheOther(PieceId id, const KnitPiece& other) const {
     auto piece = mirroredSleeve(other);
-    if (!piece || std::abs(off(id, *piece)) > CapBars::kSeam) return std::nullopt;
+    // That both are alike goes before the last millimetres of a seam.
+    if (!piece || std::abs(off(id, *piece)) > CapBars::kSeamAtMost) return std::nullopt;
     return piece;
   }
 
@@ -151,11 +152,11 @@ private:
   }
 
   // The seam counts for less than the drawn shape where a cap is searched. Where it comes out too
-  // far off, so much more or less is asked for, and the nearest is taken.
+  // far off, so much more or less is asked for, later half of it, and the nearest is taken.
   template <class Plan>
   [[nodiscard]] std::optional<KnitPiece> nearest(PieceId id, CapRequest r, const StitchSize& size,
                                                  Plan&& plan) const {
-    constexpr int kTries = 4;
+    constexpr int kTries = 6;
     std::optional<KnitPiece> best;
     double least = 0;
     for (int i = 0; i < kTries; ++i) {
@@ -166,7 +167,7 @@ private:
       const double miss = off(id, *piece, size);
       if (!best || std::abs(miss) < least) least = std::abs(miss), best = std::move(piece);
       if (least <= CapBars::kSeam) break;
-      r.ease -= miss;
+      r.ease -= i < 2 ? miss : 0.5 * miss;
     }
     return best;
   }

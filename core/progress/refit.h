@@ -63,7 +63,7 @@ struct Refit {
 };
 
 // So near a refitted cap comes to its armhole, or its sleeve is to be ripped back.
-inline constexpr double kRefitNear = 0.25;   // cm
+inline constexpr double kRefitNear = 0.3;    // cm
 inline constexpr double kFinishedNear = 0.3; // cm; nearer than that it is eased in
 
 // Sleeves that are not finished, for the real armholes in the real fabric, from the rows they are

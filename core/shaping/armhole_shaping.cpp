@@ -177,7 +177,7 @@ public:
     const int taken = request_.taken.value();
     consider(taken > 0 ? std::vector{decrease(2, taken)} : std::vector<Run>{}, 0);
     const bool printed = !found_.empty() && found_.front().deviation <= kNear + 1e-9;
-    if (taken > 0 && !printed) plainOnes(taken);
+    if (taken > 0 && !(printed && request_.printedAlone)) plainOnes(taken);
     if (taken > 0 && nearest_ > kTooFar) beyond();
     if (found_.empty()) found_.push_back(unfinished());
     for (ArmholeShaping& shaping : found_)

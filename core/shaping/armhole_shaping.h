@@ -29,6 +29,8 @@ struct ArmholeRequest {
   Stitches grown{0};    // then added again up to the tip (narrow cross width); RS, >= 4 rows apart
   Rows rows{0};         // from the underarm bind-off to the first shoulder bind-off
   ShapingStyle style{};
+  // Where 1 stitch on every right-side row stays within a stitch, that alone is looked at.
+  bool printedAlone = true;
 };
 
 enum class ShapingStatus {

@@ -70,10 +70,12 @@ public:
     }
     return ShapingPrices::kSeam(10 * (miss + apart_)) + ShapingPrices::kSpread(10 * spread);
   }
-  [[nodiscard]] double of(const EdgeLength& cap) const {
+  [[nodiscard]] double of(const EdgeLength& cap) const { return of(std::array{cap, cap}); }
+  // The left sleeve's, then the right one's.
+  [[nodiscard]] double of(const std::array<EdgeLength, 2>& caps) const {
     double seam = 0, spread = 0;
-    for (const EdgeLength& armhole : armholes_) {
-      const EdgeLength over = cap - armhole;
+    for (std::size_t i = 0; i < caps.size(); ++i) {
+      const EdgeLength over = caps[i] - armholes_[i];
       seam = std::max(seam, std::abs(over.mean() - ease_));
       spread = std::max(spread, over.spread());
     }
@@ -288,14 +290,28 @@ private:
     bool any = false;
     for (const RunsFound& f : fronts)
       for (const RunsFound& b : backs) {
-        double cost = end.price + 0.5 * (f.cost + b.cost);
-        if (cost >= best_.cost) break;
-        cost += seam_.of(0.5 * (f.length + b.length) + flat(flats(end.crown)));
+        const double halves = end.price + 0.5 * (f.cost + b.cost);
+        if (halves >= best_.cost) break;
+        // Neither sleeve is nearer than their mean is.
+        const EdgeLength mean = 0.5 * (f.length + b.length) + flat(flats(end.crown));
+        if (halves + seam_.of(mean) >= best_.cost) continue;
+        const double cost = halves + seam_.of(sleeves(end, f.runs, b.runs));
         if (cost >= best_.cost) continue;
         any = true;
         take(end, f.runs, b.runs, cost);
       }
     return any;
+  }
+
+  [[nodiscard]] std::array<EdgeLength, 2> sleeves(const CapEnd& end, const std::vector<Run>& front,
+                                                  const std::vector<Run>& back) const {
+    const Schedule f{r_.front.underarm, front, Rows(end.rows), Stitches(end.crown)};
+    const Schedule b{r_.back.underarm, back, Rows(end.rows), Stitches(end.crown)};
+    const auto length = [&](const Schedule& s, EdgeSide side) {
+      return edgeLength(s, side, r_.size, r_.selvedge);
+    };
+    return {length(f, EdgeSide::Left) + length(b, EdgeSide::Right),
+            length(f, EdgeSide::Right) + length(b, EdgeSide::Left)};
   }
 
   const CapRequest& r_;

@@ -11,7 +11,7 @@ namespace {
 // Half an edge longer than this many rows is no sleeve cap that anyone knits.
 constexpr double kLongestHalf = 300;
 // A find that is dearer than this misses a bar by far.
-constexpr double kDear = 17;
+constexpr double kDear = 46;
 
 // What a look at the schedules allows; the next is taken where the one before found nothing good.
 constexpr CapLook kLooks[] = {

@@ -43,7 +43,7 @@ struct CapRequest {
   Stitches selvedge{1};           // at each edge
   double crown = 7;               // cm, wanted between seams
   std::optional<double> height{}; // cm, of the smooth draft
-  double lowerFullness = 0.45, upperFullness = 0.55;
+  double lowerFullness = 0.35, upperFullness = 0.45;
   CapSide front{}, back{};              // alike: both edges have one schedule
   std::array<EdgeLength, 2> armholes{}; // cm, the wearer's left and right, both edges, as knitted
   double ease = 0;                      // cm, what the cap is to be longer
@@ -70,6 +70,7 @@ enum class CapStatus {
 struct CapBars {
   static constexpr double kCrown = 1, kHeight = 2, kOff = 1; // stitches, rows, stitches
   static constexpr double kSeam = 0.2, kSpread = 0.5;        // cm
+  static constexpr double kSeamAtMost = 0.4;                 // cm, whatever comes
 };
 
 struct CapShaping {

@@ -1,7 +1,8 @@
 // What a schedule costs. The unit is one line to say: a schedule may be a line longer where that
 // saves more than 1. The weights stand in the one table below; they are the outcome of trials on
-// the survey's bodies (tests/bench), not of any source. What must not be is dear rather than
-// forbidden, so that an odd design still gets the best that can be had.
+// the survey's bodies (tests/bench), not of any source: the drawn shape before all steps and lines,
+// those before the seam's 2 mm and its measures. What must not be is dear rather than forbidden, so
+// that an odd design still gets the best that can be had.
 #pragma once
 
 #include "shaping/runs.h"
@@ -36,22 +37,22 @@ struct ShapingPrices {
 
   // clang-format off
   //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    18,   8,    1.5,   16};  // stitches, beside `off`
-  static constexpr Steps kArmholeOff {0,    1,    12,   8,    1.5,   16};  // stitches, beside `off`
-  static constexpr Steps kCrown      {0.5,  1,    16,   8,    2,     16};  // stitches from the wanted
-  static constexpr Steps kHeight     {0,    2,    4,    2,    4,     16};  // rows from the curve's
+  static constexpr Steps kCapOff     {0,    1,    45,   8,    1.5,   60};  // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    20,   8,    1.5,   30};  // stitches, beside `off`
+  static constexpr Steps kCrown      {0.5,  1,    60,   8,    2,     60};  // stitches from the wanted
+  static constexpr Steps kHeight     {0,    2,    20,   2,    4,     60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    4,    4,    4,     16};  // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     8};   // mm between the measures
+  static constexpr Steps kSeam       {0.1,  2,    10,   6,    4,     60};  // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     12};  // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
-  static constexpr double kWideStep = 9;         // a cm of each bind-off in a run over the style's plainStep()
-  static constexpr double kCoarseStep = 0.25;    // over its maxStep
+  static constexpr double kWideStep = 14;        // a cm of each bind-off in a run over the style's plainStep()
+  static constexpr double kCoarseStep = 7;       // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;
   static constexpr double kUnderarmMoved = 1;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
-  static constexpr double kFurtherBindOff = 8;   // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 9;      // past capLines()
+  static constexpr double kFurtherBindOff = 22;  // of an armhole, past those allowed
+  static constexpr double kFurtherLine = 13;     // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.

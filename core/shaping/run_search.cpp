@@ -104,14 +104,17 @@ WaysUp::WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps)
   }
   reach_ = std::make_unique_for_overwrite<Reach[]>(count * kinds_);
   any_.assign(count, 0);
+  outside_.reserve(count);
+  for (int step = 0; step <= steps; ++step)
+    for (int taken = low(step); taken <= high(step); ++taken)
+      outside_.push_back(corridor.outside(step, taken));
   for (int step = 1; step <= steps; ++step)
     for (int taken = std::max(1, low(step)); taken <= high(step); ++taken)
       for (int kind = 0; kind < int(kinds_); ++kind)
-        fill(pieces, corridor, step, taken, kind);
+        fill(pieces, step, taken, kind);
 }
 
-void WaysUp::fill(const EdgePieces& pieces, const Corridor& corridor, int step, int taken,
-                  int kind) {
+void WaysUp::fill(const EdgePieces& pieces, int step, int taken, int kind) {
   const EdgePieces::Move& move = pieces.move(kind);
   const int fromStep = step - move.steps, from = taken - move.taken;
   if (fromStep < 0 || from < 0 || (from == 0) != (fromStep == 0)) return;
@@ -119,9 +122,10 @@ void WaysUp::fill(const EdgePieces& pieces, const Corridor& corridor, int step, 
   if (from == 0 ? pieces.kind(kind).every != 2 : !holds(fromStep, from) || !kindsAt(fromStep, from))
     return;
   double off = 0;
-  for (int s = fromStep; s < step; ++s)
-    off = std::max(off, corridor.outside(s, from));
-  if (off > corridor.limit() + 1e-9) return;
+  for (int s = fromStep; s < step; ++s) {
+    if (!holds(s, from)) return;
+    off = std::max(off, outside_[place(s, from)]);
+  }
   Reach reach;
   if (from == 0) {
     reach.price.fill(float(pieces.kind(kind).price));

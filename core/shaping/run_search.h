@@ -135,13 +135,14 @@ private:
     const Places& p = places_[std::size_t(step)];
     return p.first + std::size_t(taken - p.low);
   }
-  void fill(const EdgePieces& pieces, const Corridor& corridor, int step, int taken, int kind);
+  void fill(const EdgePieces& pieces, int step, int taken, int kind);
   void fillFrom(const EdgePieces& pieces, std::size_t from, int kind, Reach& here) const;
 
   std::size_t kinds_;
   std::vector<Places> places_;
   std::unique_ptr<Reach[]> reach_; // where any_ has the kind
   std::vector<std::uint32_t> any_;
+  std::vector<double> outside_; // stitches off the curve
 };
 
 // A schedule that was found.

@@ -118,8 +118,11 @@ TEST(ShapingSurvey, barsAreKept) {
   share(
       "sleeves are mirror images", 100, [](const Seen& s) { return s.f.sleevesMirrored; }, every);
   share(
-      "underarm moved by a stitch at most", 100,
-      [](const Seen& s) { return std::abs(s.f.underarmMoved) <= 1; }, every);
+      "underarm moved by a stitch at most, two where stitches are fine or much is taken away", 100,
+      [](const Seen& s) {
+        return std::abs(s.f.underarmMoved) <= (s.gauge.stitches >= 27 || s.f.takenAway > 8 ? 2 : 1);
+      },
+      every);
 }
 
 // Neighbouring designs give neighbouring caps: a woman's pullover and jacket, the bust from 80 to

@@ -21,7 +21,11 @@ CapShape anyCap(test::RandomDesigns& random) {
 }
 
 TEST(CapShape, curveLeavesAndArrivesLevel) {
-  const CapShape shape{.halfWidth = 16, .underarm = 2.5, .crownHalf = 3.5};
+  const CapShape shape{.halfWidth = 16,
+                       .underarm = 2.5,
+                       .crownHalf = 3.5,
+                       .lowerFullness = 0.45,
+                       .upperFullness = 0.55};
   const Cubic c = capCurve(shape, 12);
   EXPECT_EQ(c.start(), Vec2(13.5, 0));
   EXPECT_EQ(c.end(), Vec2(3.5, 12));

@@ -70,6 +70,30 @@ TEST(DesignVersion1, TellsTheDepthFromTheNapeAndKeepsTheBodysMeasurementsApart) 
     }
 }
 
+// Up to version 3 caps were drawn fuller. Of a garment that has been drafted it stays so.
+TEST(DesignVersion3, KeepsTheFullnessOfItsCap) {
+  const auto of = [](int version, const std::string& inside) {
+    const auto read = designFromJson("{\"format\": \"scyewright-design\", \"version\": " +
+                                         std::to_string(version) + ", " + inside + "}",
+                                     builtinPhrases());
+    EXPECT_TRUE(read.design) << read.problem.reason;
+    return read.design.value_or(Design());
+  };
+  const std::string bust = R"("measurements": {"bust": {"value": 96, "source": "body"}})";
+  for (const int version : {1, 2, 3}) {
+    EXPECT_EQ(of(version, bust).given(Field::LowerFullness), 0.45) << version;
+    EXPECT_EQ(of(version, bust).given(Field::UpperFullness), 0.55) << version;
+  }
+  EXPECT_FALSE(of(4, bust).has(Field::LowerFullness));
+  EXPECT_FALSE(of(3, R"("choices": {"garment": "jacket"})").has(Field::LowerFullness));
+  const Design high = of(3, bust + R"(, "choices": {"capRise": "high"})");
+  EXPECT_EQ(high.given(Field::LowerFullness), 0.4);
+  EXPECT_EQ(high.given(Field::UpperFullness), 0.5);
+  const Design own = of(3, bust + R"(, "values": {"lowerFullness": 0.6})");
+  EXPECT_EQ(own.given(Field::LowerFullness), 0.6);
+  EXPECT_EQ(own.given(Field::UpperFullness), 0.55);
+}
+
 // Nothing measured is nobody's garment yet.
 TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
   EXPECT_EQ(readDesign(R"("choices": {"garment": "jacket"})"),
@@ -79,7 +103,7 @@ TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
 TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
   const Design d = readDesign(kBefore[0].inside);
   const std::string text = designToJson(d);
-  EXPECT_NE(text.find("\"version\": 3"), std::string::npos);
+  EXPECT_NE(text.find("\"version\": 4"), std::string::npos);
   EXPECT_EQ(designFromJson(text, builtinPhrases()).design, d);
 }
 
