@@ -11,7 +11,7 @@ namespace {
 
 constexpr int kKept = 6;          // armholes of one underarm bind-off
 constexpr int kMostTried = 14;    // armholes
-constexpr long kMostWork = 30000; // over all caps: see run_search.h
+constexpr long kMostWork = 45000; // over all caps: see run_search.h
 
 struct Pair {
   std::size_t option = 0;

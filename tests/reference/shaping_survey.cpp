@@ -74,45 +74,45 @@ TEST(ShapingSurvey, barsAreKept) {
   share(
       "armhole within 1 stitch", 95, [](const Seen& s) { return s.f.armholeOff <= 1.001; }, every);
   share(
-      "armhole in 3 lines", 97, [](const Seen& s) { return s.f.armholeLines <= 3; }, every);
+      "armhole in 3 lines", 98, [](const Seen& s) { return s.f.armholeLines <= 3; }, every);
   share(
       "increases in one line", 95, [](const Seen& s) { return s.f.increaseLines <= 1; }, every);
   share(
       "increases in two lines", 100, [](const Seen& s) { return s.f.increaseLines <= 2; }, every);
   share(
-      "one stepped bind-off (two over 8 cm)", 98,
+      "one stepped bind-off (two over 8 cm)", 99,
       [](const Seen& s) { return s.f.armholeBindOffs <= (s.f.takenAway > 8 ? 2 : 1); }, every);
   share(
       "armhole's steps never grow", 100, [](const Seen& s) { return !s.f.armholeStepsGrow; },
       every);
   share(
-      "cap in 5 lines (6 at 28, 7 at 36)", 95,
+      "cap in 5 lines (6 at 28, 7 at 36)", 98,
       [](const Seen& s) {
         return s.f.capLines <= (s.gauge.stitches <= 22 ? 5 : s.gauge.stitches <= 28 ? 6 : 7);
       },
       every);
-  // Wanted are 90 % within 1.5 cm and 99 % within 1.9: where a cap or an armhole would leave its
-  // curve by more than a stitch for it, the curve goes before.
+  // Wanted are 90 % within 1.5 cm: where a cap or an armhole would leave its curve by more than a
+  // stitch for it, the curve goes before.
   share(
-      "steps within 1.5 cm", 60, [](const Seen& s) { return s.f.widestStep <= 1.5 + kRounding; },
+      "steps within 1.5 cm", 87, [](const Seen& s) { return s.f.widestStep <= 1.5 + kRounding; },
       fine);
   share(
-      "steps of 3 stitches (2 at 12)", 78,
+      "steps of 3 stitches (2 at 12)", 95,
       [](const Seen& s) { return s.f.widestStitches <= (s.gauge.stitches <= 12 ? 2 : 3); },
       [](const Seen& s) { return s.gauge.stitches < 22; });
   share(
-      "steps within 1.9 cm", 97, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
+      "steps within 1.9 cm", 99, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
       fine);
   share(
-      "seam within 2 mm", 97, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
+      "seam within 2 mm", 98, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
   share(
       "seam within 4 mm", 100, [](const Seen& s) { return std::abs(s.f.seam) <= 0.4; }, every);
   // Wanted are 95 % (88 at 12); in the printed way an armhole's own measures are apart.
   share(
-      "measures within 5 mm, no printed way", 92, [](const Seen& s) { return s.f.spread <= 0.5; },
+      "measures within 5 mm, no printed way", 93, [](const Seen& s) { return s.f.spread <= 0.5; },
       [](const Seen& s) { return !s.f.printedWay; });
   share(
-      "measures within 5 mm", 81, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
+      "measures within 5 mm", 88, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
   share(
       "armholes alike within a row", 100, [](const Seen& s) { return s.f.sidesRows <= 1; }, every);
   share(
@@ -128,7 +128,6 @@ TEST(ShapingSurvey, barsAreKept) {
 // Neighbouring designs give neighbouring caps: a woman's pullover and jacket, the bust from 80 to
 // 130 cm by 1.
 TEST(ShapingSurvey, neighboursDoNotJump) {
-  int further = 0;
   for (const Gauge& gauge : kGauges)
     for (const Garment garment : {Garment::Pullover, Garment::Jacket}) {
       std::vector<Figures> row;
@@ -143,14 +142,10 @@ TEST(ShapingSurvey, neighboursDoNotJump) {
         const std::string at = std::to_string(gauge.stitches) + " stitches, bust " +
                                std::to_string(80 + i) + ", garment " + std::to_string(int(garment));
         EXPECT_LE(std::abs(row[i].crown - row[i - 1].crown), 2) << at;
-        // Wanted is 4 everywhere; one place of 700 has 5 (28 stitches, bust 119).
-        const int rows = std::abs(row[i].capRows - row[i - 1].capRows);
-        EXPECT_LE(rows, 5) << at;
-        further += rows > 4;
+        EXPECT_LE(std::abs(row[i].capRows - row[i - 1].capRows), 4) << at;
         EXPECT_LE(std::abs(row[i].underarm - row[i - 1].underarm), 2) << at;
       }
     }
-  EXPECT_LE(further, 1);
 }
 
 } // namespace
