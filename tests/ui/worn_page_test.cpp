@@ -1,10 +1,13 @@
 // The garment worn: drawn while the window goes on, the newest wish shown, nothing while hidden.
 #include "worn/worn_page.h"
 
+#include "draft/complete.h"
 #include "knitting/take_out.h"
+#include "panels/panel_context.h"
 
 #include <QCheckBox>
 #include <QClipboard>
+#include <QComboBox>
 #include <QGuiApplication>
 #include <QMimeData>
 #include <QSignalSpy>
@@ -27,7 +30,7 @@ protected:
     design.set(Field::Bust, 63.5);
     document_.replace(design, {});
     (void)document_.derived();
-    page_ = std::make_unique<WornPage>(document_, settings_);
+    page_ = std::make_unique<WornPage>(document_, attention_, settings_);
     page_->resize(420, 360);
     engine_ = page_->findChild<WornEngine*>();
   }
@@ -41,6 +44,7 @@ protected:
 
   QTemporaryDir folder_;
   Document document_;
+  Attention attention_;
   Settings settings_;
   std::unique_ptr<WornPage> page_;
   WornEngine* engine_ = nullptr;
@@ -90,6 +94,65 @@ TEST_F(WornPageTest, ItsPictureIsCopied) {
   const QImage image = QImage::fromData(mime->data(QStringLiteral("image/png")));
   ASSERT_FALSE(image.isNull());
   EXPECT_NE(image.pixel(2, 2), image.pixel(image.width() / 2, image.height() / 2));
+}
+
+// Two side by side: with another value of what is in hand, and as it was before the last change;
+// both turn together.
+TEST_F(WornPageTest, ShowsTwoSideBySide) {
+  QComboBox* choices = nullptr;
+  for (QComboBox* box : page_->findChildren<QComboBox*>())
+    if (box->count() == int(ShownBeside::BeforeChange) + 1) choices = box;
+  ASSERT_TRUE(choices);
+  const auto isOffered = [&](ShownBeside which) {
+    return bool(choices->model()->flags(choices->model()->index(int(which), 0)) &
+                Qt::ItemIsEnabled);
+  };
+  EXPECT_FALSE(isOffered(ShownBeside::More)) << "nothing is in hand";
+  attention_.light(Field::EaseBust);
+  attention_.light(std::nullopt); // the keyboard goes to the page
+  EXPECT_TRUE(isOffered(ShownBeside::More));
+  EXPECT_TRUE(choices->itemText(int(ShownBeside::More))
+                  .contains(fieldName(settings_.phrases(), Field::EaseBust)));
+  page_->show();
+  untilItRests();
+  const auto pictures = [&] {
+    QSignalSpy drawn(engine_, &WornEngine::drawn);
+    untilItRests();
+    return std::pair(drawn.last().at(0).value<WornFrame>(), drawn.last().at(1).value<WornFrame>());
+  };
+  const auto beside = [&](ShownBeside which) {
+    choices->setCurrentIndex(int(which));
+    Q_EMIT choices->activated(int(which));
+    return pictures();
+  };
+  const auto [now, wider] = beside(ShownBeside::More);
+  ASSERT_FALSE(now.image.isNull());
+  ASSERT_FALSE(wider.image.isNull());
+  EXPECT_EQ(now.image.size(), wider.image.size());
+  EXPECT_NE(now.image, wider.image);
+  QTest::keyClick(page_->findChild<WornView*>(), Qt::Key_3);
+  const auto [nowBehind, widerBehind] = pictures();
+  EXPECT_NE(nowBehind.image, now.image);
+  EXPECT_NE(widerBehind.image, wider.image) << "the one beside did not turn";
+  const auto [same, asBefore] = beside(ShownBeside::BeforeChange);
+  document_.edit(QStringLiteral("wider"), Design(document_.design()).set(Field::EaseBust, 16));
+  (void)document_.derived();
+  const auto [changed, before] = pictures();
+  EXPECT_NE(changed.image, before.image);
+}
+
+// Half of what the slider shows, within what the field takes; nothing where it cannot be set.
+TEST(WornBeside, AnotherValueIsWithinTheFieldsRange) {
+  Design design;
+  design.set(Field::Bust, 94).set(Field::EaseBust, 8);
+  const auto more = withOtherValue(design, Field::EaseBust, true),
+             less = withOtherValue(design, Field::EaseBust, false);
+  ASSERT_TRUE(more && less);
+  const auto ease = [](const Design& d) { return complete(d)[Field::EaseBust]; };
+  EXPECT_NEAR(ease(*more) - 8, 8 - ease(*less), 1e-9);
+  EXPECT_GE(ease(*more) - 8, 2);
+  design.set(Field::EaseBust, rangeOf(Field::EaseBust).high);
+  EXPECT_FALSE(withOtherValue(design, Field::EaseBust, true));
 }
 
 TEST_F(WornPageTest, NothingRunsWhileItIsHidden) {

@@ -46,7 +46,7 @@ KnitPages::KnitPages(Document& document, Attention& attention, Settings& setting
       finish(area, Stage::MakingUp, PageText::tr("Blocking and making up"),
              [&] { return new FinishPage(document, settings); }),
       worn(area, Stage::Drafting, PageText::tr("Worn"),
-           [&] { return new WornPage(document, settings); }) {
+           [&] { return new WornPage(document, attention, settings); }) {
   QObject::connect(&attention, &Attention::rowsAsked, &area,
                    [this, &attention](const PieceRows& rows) {
                      directions->showRow(rows);

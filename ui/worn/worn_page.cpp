@@ -4,6 +4,7 @@
 #include "knitting/directions_page.h"
 #include "knitting/take_out.h"
 #include "look/save_dialog.h"
+#include "panels/panel_context.h"
 #include "worn/worn_words.h"
 
 #include <QApplication>
@@ -16,6 +17,7 @@
 #include <QMessageBox>
 #include <QPointer>
 #include <QSlider>
+#include <QStandardItemModel>
 #include <QThreadPool>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -27,7 +29,7 @@ constexpr double kSleevesOff = 13; // cm for an adult
 
 } // namespace
 
-WornPage::WornPage(Document& document, Settings& settings, QWidget* parent)
+WornPage::WornPage(Document& document, Attention& attention, Settings& settings, QWidget* parent)
     : QWidget(parent), document_(document), settings_(settings), view_(new WornView(this)),
       words_(new QLabel(this)), caution_(new QLabel(this)),
       engine_(new WornEngine(settings.phrases(), this)) {
@@ -59,6 +61,9 @@ WornPage::WornPage(Document& document, Settings& settings, QWidget* parent)
   });
   connect(&document_, &Document::changed, this, &WornPage::follow);
   connect(&settings_, &Settings::changed, this, &WornPage::wish);
+  connect(&attention, &Attention::changed, this,
+          [this, &attention] { takeInHand(attention.lit()); });
+  takeInHand(attention.lit());
   setFocusProxy(view_);
 }
 
@@ -83,9 +88,15 @@ QWidget* WornPage::makeControls() {
                           "the numbers are those of the notches."));
   pulls_ = new QCheckBox(tr("Where it &pulls"), row);
   beside_ = new QComboBox(row);
-  beside_->addItems({tr("Nothing beside it"), tr("Beside a lower cap"), tr("Beside a higher cap"),
-                     tr("Beside how it was before")});
+  for (int i = 0; i <= int(ShownBeside::BeforeChange); ++i)
+    beside_->addItem({});
+  nameBeside();
+  beside_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  beside_->setMinimumContentsLength(16);
   beside_->setAccessibleName(tr("Beside it"));
+  beside_->setToolTip(tr("Shows a second garment beside this one, turned together with it: with "
+                         "another cap, with less or more of the value whose slider was used last, "
+                         "or as it was before the last change."));
   save_ = new QToolButton(row);
   save_->setText(tr("Save picture …"));
   line->addWidget(views_);
@@ -140,8 +151,7 @@ void WornPage::takeGarment() {
     before_ = settledGarment_;
     settledGarment_ = garment_, step_ = step;
   }
-  if (!document_.inGesture() || beside_->currentIndex() == int(Beside::BeforeChange))
-    other_ = besideGarment();
+  if (!document_.inGesture() || beside() == ShownBeside::BeforeChange) other_ = besideGarment();
   caution_->setText(QString::fromStdString(wornCaution(*garment_, settings_.phrases())));
   caution_->setVisible(!caution_->text().isEmpty());
   words_->clear();
@@ -149,35 +159,69 @@ void WornPage::takeGarment() {
   wish();
 }
 
+// What is pointed at stays in hand when the keyboard goes elsewhere, to this page for one.
+void WornPage::takeInHand(std::optional<Field> field) {
+  if (!field || field == inHand_) return;
+  inHand_ = field;
+  nameBeside();
+  if (beside() != ShownBeside::Less && beside() != ShownBeside::More) return;
+  other_ = besideGarment();
+  wish();
+}
+
+void WornPage::nameBeside() {
+  const QString value =
+      inHand_ ? fieldName(settings_.phrases(), *inHand_) : tr("the value in hand");
+  const auto name = [this](ShownBeside which, const QString& text) {
+    beside_->setItemText(int(which), text);
+  };
+  name(ShownBeside::Nothing, tr("Nothing beside it"));
+  name(ShownBeside::LowerCap, tr("Beside a lower cap"));
+  name(ShownBeside::HigherCap, tr("Beside a higher cap"));
+  name(ShownBeside::Less, tr("Beside less: %1").arg(value));
+  name(ShownBeside::More, tr("Beside more: %1").arg(value));
+  name(ShownBeside::BeforeChange, tr("Beside how it was before"));
+  const auto* items = qobject_cast<QStandardItemModel*>(beside_->model());
+  for (const ShownBeside which : {ShownBeside::Less, ShownBeside::More})
+    items->item(int(which))->setEnabled(inHand_.has_value());
+}
+
+ShownBeside WornPage::beside() const {
+  return ShownBeside(beside_->currentIndex());
+}
+
 std::shared_ptr<const Derived> WornPage::besideGarment() const {
   if (!garment_) return nullptr;
-  const auto rise = [&](CapRise aim) {
-    Design design = withUsualCap(garment_->draft.design);
-    design.choose(Choice::CapRise, aim);
-    return std::make_shared<const Derived>(derive(design));
-  };
-  switch (Beside(beside_->currentIndex())) {
-  case Beside::LowerCap:
-    return rise(CapRise::Shallow);
-  case Beside::HigherCap:
-    return rise(CapRise::High);
-  case Beside::BeforeChange:
+  if (beside() == ShownBeside::BeforeChange)
     return document_.inGesture() ? settledGarment_ : before_ ? before_ : settledGarment_;
-  case Beside::Nothing:
-    break;
+  const auto design = besideDesign(garment_->draft.design, beside(), inHand_);
+  return design ? std::make_shared<const Derived>(derive(*design)) : nullptr;
+}
+
+QString WornPage::caption(const Derived& garment, bool isBeside) const {
+  const Phrases& phrases = settings_.phrases();
+  switch (beside()) {
+  case ShownBeside::BeforeChange:
+    return isBeside ? tr("Before the last change") : tr("As it is");
+  case ShownBeside::Less:
+  case ShownBeside::More: {
+    const double value = shownIn(garment.draft.design, garment.draft.sizes, *inHand_);
+    return tr("%1: %2").arg(
+        fieldName(phrases, *inHand_),
+        valueText(phrases, info(*inHand_).kind, value, styleOf(*inHand_, settings_.unit(), true)));
   }
-  return nullptr;
+  default:
+    return QString::fromStdString(phrases.say(
+        "worn.cap", {lengthParam("height", garment.draft.cap.height)}, settings_.unit()));
+  }
 }
 
 void WornPage::wish() {
   const bool two = other_ != nullptr;
-  const auto height = [this](const std::shared_ptr<const Derived>& d) {
-    return QString::fromStdString(settings_.phrases().say(
-        "worn.cap", {lengthParam("height", d->draft.cap.height)}, settings_.unit()));
-  };
   {
     const QSignalBlocker quiet(view_); // the wish below says it all
-    view_->setTwo(two, two ? height(garment_) : QString(), two ? height(other_) : QString());
+    view_->setTwo(two, two ? caption(*garment_, false) : QString(),
+                  two ? caption(*other_, true) : QString());
   }
   WornWish w;
   w.garment = garment_, w.beside = other_;

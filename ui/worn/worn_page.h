@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "settings/settings.h"
+#include "worn/worn_beside.h"
 #include "worn/worn_view.h"
 
 class QCheckBox;
@@ -18,7 +19,7 @@ namespace scye {
 class WornPage : public QWidget {
   Q_OBJECT
 public:
-  WornPage(Document& document, Settings& settings, QWidget* parent = nullptr);
+  WornPage(Document& document, Attention& attention, Settings& settings, QWidget* parent = nullptr);
 
 protected:
   void showEvent(QShowEvent* event) override;
@@ -26,18 +27,21 @@ protected:
   void resizeEvent(QResizeEvent* event) override;
 
 private:
-  enum class Beside : int { Nothing, LowerCap, HigherCap, BeforeChange };
-
   QWidget* makeControls();
   void follow(const Document::Event& event);
   void takeGarment();
+  void takeInHand(std::optional<Field> field);
+  void nameBeside();
+  [[nodiscard]] ShownBeside beside() const;
   [[nodiscard]] std::shared_ptr<const Derived> besideGarment() const;
+  [[nodiscard]] QString caption(const Derived& garment, bool isBeside) const;
   void wish();
   [[nodiscard]] WornPictureOptions asSeen() const;
   void savePicture();
 
   Document& document_;
   Settings& settings_;
+  std::optional<Field> inHand_; // the value last pointed at or moved
   WornView* view_;
   QComboBox* views_;
   QSlider* arm_;
