@@ -69,8 +69,13 @@ WornPage::WornPage(Document& document, Attention& attention, Settings& settings,
 
 QWidget* WornPage::makeControls() {
   auto* row = new QWidget(this);
-  auto* line = new QHBoxLayout(row);
-  line->setContentsMargins(6, 2, 6, 0);
+  // Two lines: beside the pieces in a window of 1280 pixels one is too long.
+  auto* lines = new QVBoxLayout(row);
+  lines->setContentsMargins(6, 2, 6, 0);
+  lines->setSpacing(2);
+  auto *line = new QHBoxLayout, *second = new QHBoxLayout;
+  lines->addLayout(line);
+  lines->addLayout(second);
   views_ = new QComboBox(row);
   views_->addItems({tr("Front"), tr("Side"), tr("Back"), tr("Armhole")});
   views_->setToolTip(tr("From where it is looked at: keys 1 to 4. Drag the picture or use the "
@@ -102,9 +107,6 @@ QWidget* WornPage::makeControls() {
   line->addWidget(views_);
   line->addWidget(armLabel);
   line->addWidget(arm_, 1);
-  line->addWidget(sleeves_);
-  line->addWidget(pulls_);
-  line->addWidget(beside_);
   line->addWidget(save_);
   line->addWidget(new TakeOut(
       tr("The garment worn"),
@@ -118,6 +120,9 @@ QWidget* WornPage::makeControls() {
         };
       },
       row));
+  second->addWidget(sleeves_);
+  second->addWidget(pulls_);
+  second->addWidget(beside_, 1);
   connect(views_, &QComboBox::activated, this, [this](int i) { view_->look(NamedView(i)); });
   connect(arm_, &QSlider::valueChanged, this, &WornPage::wish);
   connect(sleeves_, &QCheckBox::toggled, this, &WornPage::wish);
