@@ -106,9 +106,13 @@ Json planToJson(const KnitPiece& plan) {
                         {"acts", std::move(acts)}});
   }
   const auto& ribs = info(Choice::Rib).options;
-  Json edge = {{"made", kEdgeKeys[plan.edge]},    {"rib", ribs.begin()[int(plan.rib.kind)]},
-               {"multiple", plan.rib.multiple},   {"name", plan.rib.name},
-               {"sides", kSidesKeys[plan.sides]}, {"selvedge", plan.selvedge}};
+  Json edge = {{"made", kEdgeKeys[plan.edge]},
+               {"rib", ribs.begin()[int(plan.rib.kind)]},
+               {"multiple", plan.rib.multiple},
+               {"name", plan.rib.name},
+               {"sides", kSidesKeys[plan.sides]},
+               {"selvedge", plan.selvedge},
+               {"band", plan.band}};
   return {{"marks", std::move(marks)},
           {"edge", std::move(edge)},
           {"fabric", {jsonNumber(plan.size.width), jsonNumber(plan.size.height)}},
@@ -330,13 +334,14 @@ private:
   }
 
   void edge(const JsonNode& node, KnitPiece& plan) {
-    if (!group(node, {"made", "rib", "multiple", "name", "sides", "selvedge"})) return;
+    if (!group(node, {"made", "rib", "multiple", "name", "sides", "selvedge", "band"})) return;
     key(node.find("made"), kEdgeKeys, plan.edge);
     key(node.find("sides"), kSidesKeys, plan.sides);
     constexpr int kMostMultiple = 24, kMostSelvedge = 2;
     int multiple = plan.rib.multiple;
     whole(node.find("multiple"), multiple, 1, kMostMultiple);
     whole(node.find("selvedge"), plan.selvedge, 0, kMostSelvedge);
+    whole(node.find("band"), plan.band, 0, kMostStitches);
     std::string kind, name;
     text(node.find("rib"), kind);
     text(node.find("name"), name);

@@ -18,7 +18,8 @@
 //
 // A plan: {"marks": [hemRows, foldRow, underarmRow, shoulderRow, splitRow, neckRow, crownRow],
 //          "edge": {"made": "ribbed", "rib": "twoTwo", "multiple": 4, "name": "",
-//                   "sides": "sewn", "selvedge": 1},         how it begins above its cast-on
+//                   "sides": "sewn", "selvedge": 1,          how it begins above its cast-on
+//                   "band": 0},                              stitches of a band knitted on
 //          "fabric": [width, height],               of a stitch, cm; 0: the garment's
 //          "sections": [{"section": "body", "first": 0, "last": 151, "left": -48, "right": 48,
 //                        "waiting": 0, "acts": ["0 castOn right 96 hem 0", ...]}]}

@@ -104,8 +104,8 @@ CapShaping shapeCap(const CapRequest& request, CapPieces& shelf) {
     if (any && best.cost < kDear) break;
     for (const CapWidth& width : widths)
       any |= searchWidth(request, width, look, shelf, best);
-    // Whoever asks with a bound has something better than what a farther look could find.
-    if (!any && request.bound < std::numeric_limits<double>::infinity()) break;
+    // Whoever asks with a small bound has something better than what a farther look could find.
+    if (!any && request.bound < kDear) break;
   }
   if (any) measure(request, best);
   return best;

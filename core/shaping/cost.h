@@ -42,17 +42,17 @@ struct ShapingPrices {
   static constexpr Steps kCrown      {0.5,  1,    60,   8,    2,     60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,     60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    10,   6,    4,     60};  // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     12};  // mm between the measures
+  static constexpr Steps kSeam       {0.1,  2,    8,    6,    4,     60};  // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     26};  // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 14;        // a cm of each bind-off in a run over the style's plainStep()
-  static constexpr double kCoarseStep = 7;       // over its maxStep
+  static constexpr double kCoarseStep = 11;      // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;
   static constexpr double kUnderarmMoved = 1;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 22;  // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 13;     // past capLines()
+  static constexpr double kFurtherLine = 22;     // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.

@@ -45,6 +45,17 @@ TEST(WorkFile, ReadsBackWhatWasWritten) {
   EXPECT_EQ(again.work, work);
 }
 
+TEST(WorkFile, KeepsTheBandThatAFrontIsKnittedWith) {
+  const Design jacket = Design().choose(Choice::Garment, Garment::Jacket);
+  const KnitGarment knit = knitGarment(draftGarment(jacket));
+  Work work;
+  workOn(work, knit, knit, PieceId::LeftFront)->worked = 12;
+  ASSERT_GT(work.find(PieceId::LeftFront)->plan.band, 0);
+  const DesignRead again = read(designToJson(jacket, work));
+  ASSERT_TRUE(again.design) << again.problem.reason;
+  EXPECT_EQ(again.work, work);
+}
+
 TEST(WorkFile, IsAbsentWhereNothingIsKnitted) {
   const std::string text = designToJson(Design());
   EXPECT_EQ(text.find("\"work\""), std::string::npos);

@@ -122,7 +122,7 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
         const int k = run.stitches.value();
-        if (k > 2 && k * w > 1.5 + 1e-9) cost += 7;
+        if (k > 2 && k * w > 1.5 + 1e-9) cost += 11;
         cost += 14 * w * std::max(0, k - plain);
       }
       if (runs.size() == 1 && runs.front().kind == ShapingKind::Decrease)
