@@ -52,7 +52,7 @@ struct ShapingPrices {
   static constexpr double kUnderarmMoved = 1;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 22;  // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 22;     // past capLines()
+  static constexpr double kFurtherLine = 30;     // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.
