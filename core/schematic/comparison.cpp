@@ -29,9 +29,9 @@ public:
     if (o_.knitted) knitted(*o_.knitted);
     ticks();
     misfit();
+    if (o_.notches) numbers();
     names();
     strip(-2.1 * h_);
-    if (o_.notches) numbers();
     return std::move(group_);
   }
 
@@ -73,9 +73,10 @@ private:
   // Which line is which, beside its end; then what side of the body this is.
   void names() {
     const double length = walk_.armhole().length();
-    std::vector<Vec2> beside; // left of the armhole, read upward
-    for (const double share : {0.75, 0.85, 0.6})
-      beside.push_back(walk_.armhole().at(share * length).point - Vec2(1.0 * h_, 0));
+    std::vector<Vec2> beside;           // left of the armhole, read upward
+    for (const double off : {1.0, 2.4}) // in line with the numbers, or outside of them
+      for (const double share : {0.75, 0.85, 0.68, 0.6})
+        beside.push_back(walk_.armhole().at(share * length).point - Vec2(off * h_, 0));
     const Vec2 tip = walk_.armhole().path().end(), cap = walk_.cap().path().end();
     words_.label({{}, phrases_.say("fit.line.armhole"), Role::Armhole, h_, Anchor::Middle, 90},
                  beside);
