@@ -15,7 +15,7 @@
 //                  "rows": 31, "height": 10, "weight": 4.5}, ...]}   further swatches, if any
 //
 // Versions 1 to 3 are read too: what had another meaning in them, or started with another value, is
-// set so that the garment stays the same (design_v1.h).
+// set so that the garment stays the same (former_designs.h).
 //
 // Lengths are cm. Reading back what was written gives an equal design, to the last bit of every
 // number. A file is taken whole or refused: an unknown or doubled key, a wrong type, a value

@@ -1,6 +1,6 @@
 #include "io/design_reader.h"
 
-#include "io/design_v1.h"
+#include "io/former_designs.h"
 #include "io/refusal_text.h"
 #include "model/plain_text.h"
 

@@ -1,4 +1,4 @@
-#include "io/design_v1.h"
+#include "io/former_designs.h"
 
 #include "draft/complete.h"
 #include "draft/starting.h"

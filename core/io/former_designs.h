@@ -1,6 +1,6 @@
-// Designs of files of version 1 as designs of today. In those the armhole depth of a body hung from
-// the garment's shoulder tip, a value measured on a garment took no ease, and the starting values
-// were others: what the garment was then is set, so that it stays that garment.
+// Designs of files of former versions as designs of today. In those of version 1 the armhole depth
+// of a body hung from the garment's shoulder tip, a value measured on a garment took no ease, and
+// the starting values were others: what the garment was then is set, so that it stays that garment.
 #pragma once
 
 #include "model/design.h"

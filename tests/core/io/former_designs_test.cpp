@@ -1,5 +1,5 @@
-// Files of version 1 are read to the same garment. The figures are those of the last program that
-// wrote them, from its report.
+// Files of former versions are read to the same garment. The figures are those of the last program
+// that wrote them, from its report.
 #include "io/design_file.h"
 #include "seam/garment_draft.h"
 
