@@ -215,6 +215,9 @@ SleevePattern Reader::sleeve(const KnitPiece& piece) const {
     // A left edge is bound off a row later; both caps are laid on the same rows.
     const int later = side < 0 ? 1 : 0;
     c.first -= later;
+    // The crown is closed from either side and belongs to neither.
+    const std::size_t below = std::size_t(piece.crownRow - column.first);
+    if (c.x.size() > below) c.x.resize(below);
     return moved(chords(c, piece.underarmRow, piece.crownRow, piece.underarmRow, l.size), seam);
   };
   s.cap = half(right, 1);

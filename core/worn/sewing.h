@@ -8,8 +8,9 @@
 //
 // Stiffness of the cloth (forces per width, dyn/cm) is common practice of cloth simulation scaled
 // to plain weft-knits, not measured: a weft-knit gives about twice as easily along its courses as
-// along its wales (from memory of fabric tests). So stretch is told as less or more, never as a
-// figure.
+// along its wales (from memory of fabric tests). Hand-knit cloth, several millimetres thick, bends
+// some five times as hard as what machines knit (their 50 to 200 dyn cm from memory of fabric
+// tests). So stretch is told as less or more, never as a figure.
 #pragma once
 
 #include "worn/obstacle.h"
@@ -25,7 +26,7 @@ inline constexpr int kPanels = int(PanelId::Cuff) + 1;
 struct ClothStiffness {
   double course = 3e4, wale = 6e4, bias = 1.5e4; // dyn/cm
   double compression = 0.3; // what resists being pushed together, compared with being pulled
-  double bending = 200;     // dyn cm
+  double bending = 600;     // dyn cm; cloth this thick does not fold sharply
 };
 
 // A place on a piece as it is drawn; several share a point of the cloth along seams.

@@ -2,6 +2,7 @@
 #include "worn/worn_measures.h"
 
 #include "worn/body_surface.h"
+#include "worn/crossings.h"
 #include "worn/raster.h"
 #include "worn_demos.h"
 
@@ -33,7 +34,7 @@ double longerEdge(const WornPattern& p) {
 TEST_P(EveryStyle, IsWornAtEveryArm) {
   const Derived derived = derive(test::demoDesign(GetParam()));
   const Draped d = dressed(derived);
-  for (const double arm : {15.0, 45.0, 75.0}) {
+  for (const double arm : {15.0, 45.0, 75.0, 90.0}) {
     SCOPED_TRACE("arm at " + std::to_string(arm));
     const Worn worn = canonicalDrape(d.garment, d.body, arm);
     ASSERT_TRUE(worn.state.x.allFinite());
@@ -42,6 +43,9 @@ TEST_P(EveryStyle, IsWornAtEveryArm) {
     EXPECT_LT(m.mostStretch, 0.60);
     EXPECT_LT(m.deepest, 0.2);
     EXPECT_LT(m.layersThrough, 0.5);
+    const double armpit = d.body.measures().armpitY;
+    EXPECT_EQ(crossingsAbove(armpit, *d.garment, worn.state.x), 0)
+        << "a shoulder goes through itself";
     if (arm == 15) {
       const double longer = longerEdge(d.garment->pattern);
       EXPECT_NEAR(m.seam, longer, 0.02 * longer);
@@ -82,6 +86,46 @@ TEST_P(EveryStyle, SeamPairsAreTheSeamWalks) {
     }
   }
   EXPECT_EQ(sides, 2);
+}
+
+// Lifted to level, what is too long of a high cap stands up over the shoulder; it does not fold
+// through itself.
+TEST(Worn, ALiftedShoulderStandsUpButDoesNotGoThroughItself) {
+  const Draped d = dressed(derive(test::demoDesign("puff")));
+  const Worn worn = canonicalDrape(d.garment, d.body, 90);
+  EXPECT_EQ(crossingsAbove(d.body.measures().armpitY, *d.garment, worn.state.x), 0);
+}
+
+TEST(Worn, ClothThatGoesThroughClothIsCounted) {
+  PieceMesh two;
+  two.at = {{0, 0}, {4, 0}, {0, 4}, {10, 0}, {14, 0}, {10, 4}};
+  two.triangles = {{0, 1, 2}, {3, 4, 5}};
+  const SewnGarment cloth = flatCloth(two, 0.035);
+  Points x(6, 3);
+  x << 0, 0, 0, 4, 0, 0, 0, 4, 0, //
+      1, 1, -1, 1, 1, 3, 3, 3, 1;
+  EXPECT_EQ(crossingsAbove(-1, cloth, x), 1); // the edge across z = 0
+  EXPECT_EQ(crossingsAbove(0.5, cloth, x), 0) << "the other triangle reaches lower";
+  x.bottomRows<3>().col(2).array() += 1.5;
+  EXPECT_EQ(crossingsAbove(-1, cloth, x), 0);
+}
+
+// Each piece's mesh covers it: no hole, and no edge that runs over itself.
+TEST_P(EveryStyle, MeshesCoverTheirPieces) {
+  const auto pattern = wornPattern(derive(test::demoDesign(GetParam())));
+  ASSERT_TRUE(pattern);
+  for (const PieceMesh& mesh : sewn(*pattern).meshes) {
+    const auto across = [&](int i, int j) {
+      const Vec2 a = mesh.at[std::size_t(i)], b = mesh.at[std::size_t(j)];
+      return 0.5 * (a.x() * b.y() - a.y() * b.x());
+    };
+    double covered = 0, outline = 0;
+    for (const auto& t : mesh.triangles)
+      covered += across(t[0], t[1]) + across(t[1], t[2]) + across(t[2], t[0]);
+    for (int i = 0; i < mesh.edgePoints; ++i)
+      outline += across(i, (i + 1) % mesh.edgePoints);
+    EXPECT_NEAR(covered, outline, 1e-5 * outline);
+  }
 }
 
 TEST(Worn, HalfTheMeshSizeChangesHemAndSeamLittle) {
