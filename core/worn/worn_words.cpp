@@ -23,19 +23,20 @@ std::string hemLiftText(double lift, std::optional<double> usual, const Phrases&
   return text;
 }
 
-std::string wornCaution(const Derived& derived, const Phrases& phrases) {
+std::vector<std::string> wornCautions(const Derived& derived, const Phrases& phrases) {
   const GarmentDraft& draft = derived.draft;
   const Sizes& s = draft.sizes;
   const auto tight = [&](Field girth) {
     const auto ease = easeOf(girth);
     return ease && !s.fromGarment(girth) && s[*ease] < 0;
   };
+  std::vector<std::string> lines;
   if (tight(Field::Bust) || tight(Field::Waist) || tight(Field::Hip) || tight(Field::UpperArm))
-    return phrases.say("worn.caution.tight");
+    lines.push_back(phrases.say("worn.caution.tight"));
   constexpr double kHeavyStitch = 0.6; // cm: about 17 stitches in 10 cm, a heavy yarn
-  if (s.stitch.width >= kHeavyStitch) return phrases.say("worn.caution.heavy");
-  if (draft.sizes.style.hem().ribbed) return phrases.say("worn.caution.rib");
-  return {};
+  if (s.stitch.width >= kHeavyStitch) lines.push_back(phrases.say("worn.caution.heavy"));
+  if (draft.sizes.style.hem().ribbed) lines.push_back(phrases.say("worn.caution.rib"));
+  return lines;
 }
 
 Design withUsualCap(const Design& design) {

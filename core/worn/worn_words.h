@@ -6,6 +6,8 @@
 #include "model/phrases.h"
 
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace scye {
 
@@ -13,9 +15,9 @@ namespace scye {
 [[nodiscard]] std::string hemLiftText(double lift, std::optional<double> usual,
                                       const Phrases& phrases, LengthUnit unit);
 
-// One line where a picture misleads: cloth that is stretched by negative ease, a heavy yarn, a rib.
-// Empty where nothing does.
-[[nodiscard]] std::string wornCaution(const Derived& derived, const Phrases& phrases);
+// A line for each matter in which the picture misleads: cloth that is stretched by negative ease, a
+// heavy yarn, a rib.
+[[nodiscard]] std::vector<std::string> wornCautions(const Derived& derived, const Phrases& phrases);
 
 // The design with the usual cap: what shapes its height left to the starting values.
 [[nodiscard]] Design withUsualCap(const Design& design);

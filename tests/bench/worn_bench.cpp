@@ -71,6 +71,23 @@ void armFrame(benchmark::State& state) {
 }
 BENCHMARK(armFrame)->Name("wornArmFrame")->Unit(benchmark::kMillisecond);
 
+// From hanging to lifted at once, until it has settled; while the slider is drawn most of the way
+// is behind it.
+void armSettles(benchmark::State& state) {
+  const auto worn = wornBy(jacket(8), 0);
+  Drape drape(worn->garment);
+  for (auto _ : state) {
+    BodyForm body = worn->body;
+    benchmark::DoNotOptimize(withArm(drape, worn->state, body, double(state.range(0))));
+  }
+}
+BENCHMARK(armSettles)
+    ->Name("wornArmSettles")
+    ->Arg(30)
+    ->Arg(60)
+    ->Arg(90)
+    ->Unit(benchmark::kMillisecond);
+
 // A picture of 900 x 700 while it is turned, beside only filling as many pixels with a colour.
 void turning(benchmark::State& state) {
   const auto worn = wornBy(jacket(8), 0);

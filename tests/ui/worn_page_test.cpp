@@ -1,6 +1,8 @@
 // The garment worn: drawn while the window goes on, the newest wish shown, nothing while hidden.
 #include "worn/worn_page.h"
 
+#include "event_clock.h"
+
 #include "draft/complete.h"
 #include "knitting/take_out.h"
 #include "panels/panel_context.h"
@@ -9,6 +11,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QGuiApplication>
+#include <QLabel>
 #include <QMimeData>
 #include <QSignalSpy>
 #include <QSlider>
@@ -160,6 +163,47 @@ TEST(WornBeside, AnotherValueIsWithinTheFieldsRange) {
   EXPECT_GE(ease(*more) - 8, 2);
   design.set(Field::EaseBust, rangeOf(Field::EaseBust).high);
   EXPECT_FALSE(withOtherValue(design, Field::EaseBust, true));
+}
+
+// What is shown beside is another design, drafted and shaped: the window's thread does not do it.
+TEST_F(WornPageTest, WhatStandsBesideIsWorkedOutBesideTheWindow) {
+  QComboBox* choices = nullptr;
+  for (QComboBox* box : page_->findChildren<QComboBox*>())
+    if (box->count() == int(ShownBeside::BeforeChange) + 1) choices = box;
+  ASSERT_TRUE(choices);
+  page_->show();
+  untilItRests();
+  double before = EventClock::workedMs();
+  const auto lower = besideDesign(document_.design(), ShownBeside::LowerCap, {});
+  ASSERT_TRUE(lower);
+  (void)derive(*lower);
+  const double deriving = EventClock::workedMs() - before;
+  before = EventClock::workedMs();
+  choices->setCurrentIndex(int(ShownBeside::LowerCap));
+  Q_EMIT choices->activated(int(ShownBeside::LowerCap));
+  EXPECT_LT(EventClock::workedMs() - before, 0.5 * deriving);
+  EventClock::instance().forget();
+  bool two = false;
+  QObject::connect(
+      engine_, &WornEngine::drawn, page_.get(),
+      [&](const WornFrame&, const WornFrame& beside, bool) { two = !beside.image.isNull(); });
+  EXPECT_TRUE(QTest::qWaitFor([&] { return two; }, kPatience));
+  EXPECT_LT(EventClock::instance().longest().ms, 50)
+      << EventClock::instance().longest().what.toStdString();
+}
+
+// Each caution that applies has its line, and all of them have room.
+TEST_F(WornPageTest, AllCautionsAreShown) {
+  Design design = document_.design();
+  design.set(Field::SwatchStitches, 14).set(Field::SwatchRows, 20).set(Field::EaseBust, -4);
+  document_.edit(QStringLiteral("tight"), design);
+  page_->show();
+  const QLabel* cautions = nullptr;
+  for (const QLabel* label : page_->findChildren<QLabel*>())
+    if (label->text().count(u'\n') == 2) cautions = label;
+  ASSERT_TRUE(cautions) << "not three lines";
+  QTest::qWait(50);
+  EXPECT_GE(cautions->height(), cautions->heightForWidth(cautions->width()));
 }
 
 TEST_F(WornPageTest, NothingRunsWhileItIsHidden) {

@@ -131,7 +131,7 @@ QWidget* WornPage::makeControls() {
     wish();
   });
   connect(beside_, &QComboBox::activated, this, [this] {
-    other_ = besideGarment();
+    findBeside();
     wish();
   });
   connect(save_, &QToolButton::clicked, this, &WornPage::savePicture);
@@ -156,8 +156,11 @@ void WornPage::takeGarment() {
     before_ = settledGarment_;
     settledGarment_ = garment_, step_ = step;
   }
-  if (!document_.inGesture() || beside() == ShownBeside::BeforeChange) other_ = besideGarment();
-  caution_->setText(QString::fromStdString(wornCaution(*garment_, settings_.phrases())));
+  if (!document_.inGesture() || beside() == ShownBeside::BeforeChange) findBeside();
+  QStringList cautions;
+  for (const std::string& line : wornCautions(*garment_, settings_.phrases()))
+    cautions << QString::fromStdString(line);
+  caution_->setText(cautions.join(u'\n'));
   caution_->setVisible(!caution_->text().isEmpty());
   words_->clear();
   view_->setMessage({});
@@ -170,8 +173,7 @@ void WornPage::takeInHand(std::optional<Field> field) {
   inHand_ = field;
   nameBeside();
   if (beside() != ShownBeside::Less && beside() != ShownBeside::More) return;
-  other_ = besideGarment();
-  wish();
+  findBeside();
 }
 
 void WornPage::nameBeside() {
@@ -195,12 +197,32 @@ ShownBeside WornPage::beside() const {
   return ShownBeside(beside_->currentIndex());
 }
 
-std::shared_ptr<const Derived> WornPage::besideGarment() const {
-  if (!garment_) return nullptr;
+void WornPage::takeBeside(std::shared_ptr<const Derived> other) {
+  other_ = std::move(other);
+  otherCaption_ = other_ ? caption(*other_, true) : QString();
+}
+
+void WornPage::findBeside() {
+  const quint64 asked = ++asked_;
+  finding_.stop();
+  if (!garment_ || beside() == ShownBeside::Nothing) return takeBeside(nullptr);
   if (beside() == ShownBeside::BeforeChange)
-    return document_.inGesture() ? settledGarment_ : before_ ? before_ : settledGarment_;
+    return takeBeside(document_.inGesture() || !before_ ? settledGarment_ : before_);
   const auto design = besideDesign(garment_->draft.design, beside(), inHand_);
-  return design ? std::make_shared<const Derived>(derive(*design)) : nullptr;
+  if (!design) return takeBeside(nullptr);
+  // What stands there stays, under its own name, until the other one is worked out.
+  finding_.start([this, asked, design = *design](const std::stop_token& stop) {
+    auto other = std::make_shared<const Derived>(derive(design));
+    if (stop.stop_requested()) return;
+    QMetaObject::invokeMethod(
+        this,
+        [this, asked, other] {
+          if (asked != asked_) return;
+          takeBeside(other);
+          wish();
+        },
+        Qt::QueuedConnection);
+  });
 }
 
 QString WornPage::caption(const Derived& garment, bool isBeside) const {
@@ -225,8 +247,7 @@ void WornPage::wish() {
   const bool two = other_ != nullptr;
   {
     const QSignalBlocker quiet(view_); // the wish below says it all
-    view_->setTwo(two, two ? caption(*garment_, false) : QString(),
-                  two ? caption(*other_, true) : QString());
+    view_->setTwo(two, two ? caption(*garment_, false) : QString(), otherCaption_);
   }
   WornWish w;
   w.garment = garment_, w.beside = other_;

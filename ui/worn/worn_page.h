@@ -3,6 +3,7 @@
 // runs while the page is hidden.
 #pragma once
 
+#include "document/beside.h"
 #include "document/document.h"
 #include "settings/settings.h"
 #include "worn/worn_beside.h"
@@ -33,7 +34,8 @@ private:
   void takeInHand(std::optional<Field> field);
   void nameBeside();
   [[nodiscard]] ShownBeside beside() const;
-  [[nodiscard]] std::shared_ptr<const Derived> besideGarment() const;
+  void findBeside(); // takes up what is to be shown beside, worked out on a thread of its own
+  void takeBeside(std::shared_ptr<const Derived> other);
   [[nodiscard]] QString caption(const Derived& garment, bool isBeside) const;
   void wish();
   [[nodiscard]] WornPictureOptions asSeen() const;
@@ -49,11 +51,14 @@ private:
   QComboBox* beside_;
   QToolButton* save_;
   QLabel *words_, *caution_;
-  std::shared_ptr<const Derived> garment_, other_;         // now, and beside it
+  std::shared_ptr<const Derived> garment_, other_; // now, and beside it
+  QString otherCaption_;
   std::shared_ptr<const Derived> settledGarment_, before_; // as of the last step of the history
   int step_ = 0;
   bool due_ = true; // another garment is to be taken up when the page is seen
   WornEngine* engine_;
+  quint64 asked_ = 0; // what is to be shown beside: the newest question counts
+  Beside finding_;    // last: its thread ends before what it hands over to
 };
 
 } // namespace scye

@@ -4,6 +4,7 @@
 #include "worn/body_surface.h"
 #include "worn/crossings.h"
 #include "worn/raster.h"
+#include "worn/worn_words.h"
 #include "worn_demos.h"
 
 #include <gtest/gtest.h>
@@ -188,6 +189,21 @@ TEST(Worn, ReshapedIsAsIfSewnAnew) {
   for (const ClothTriangle& t : sewn(*pattern).triangles)
     anew += t.area;
   EXPECT_NEAR(area, anew, 1e-3 * anew);
+}
+
+TEST(Worn, EveryCautionThatAppliesIsTold) {
+  Design design;
+  design.set(Field::Bust, 94).set(Field::SwatchStitches, 22).set(Field::SwatchRows, 30);
+  const auto cautions = [&] { return wornCautions(derive(design), builtinPhrases()); };
+  const std::size_t usual = cautions().size();
+  design.set(Field::EaseBust, -4);
+  const std::vector<std::string> tight = cautions();
+  ASSERT_EQ(tight.size(), usual + 1);
+  design.set(Field::SwatchStitches, 14).set(Field::SwatchRows, 20);
+  const std::vector<std::string> heavy = cautions();
+  ASSERT_EQ(heavy.size(), usual + 2);
+  EXPECT_EQ(heavy.front(), tight.front());
+  EXPECT_EQ(heavy[1], builtinPhrases().say("worn.caution.heavy"));
 }
 
 // A lower cap pulls less, and lifts the hem less, than a higher one.
