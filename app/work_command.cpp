@@ -123,7 +123,7 @@ std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& li
   const char* end = written.row->data() + written.row->size();
   const auto read = std::from_chars(written.row->data(), end, row);
   std::optional<SectionId> section;
-  for (const SectionId id : {SectionId::Body, SectionId::Right, SectionId::Left})
+  for (const SectionId id : {SectionId::Undivided, SectionId::Right, SectionId::Left})
     if (written.section == sectionKey(id)) section = id;
   if (written.section && !section)
     return usage("cli.option",
@@ -132,14 +132,14 @@ std::optional<int> lineAsked(const Written& written, const PieceWork& p, int& li
   std::optional<int> found;
   if (read.ec == std::errc() && read.ptr == end) {
     found = lineOf(p.plan, row, section, p.worked);
-    if (!found && row == p.plan.lastRow() + 1) found = int(p.plan.rows.size());
+    if (!found && row == p.plan.lastRow().value() + 1) found = int(p.plan.rows.size());
   }
   if (found) return line = *found, std::nullopt;
   return failed(kUsage,
                 phrases().say("place.noRow", {textParam("piece", workPieceName(phrases(), p.piece)),
                                               textParam("row", *written.row),
-                                              numberParam("last", p.plan.lastRow()),
-                                              numberParam("past", p.plan.lastRow() + 1)}));
+                                              numberParam("last", p.plan.lastRow().value()),
+                                              numberParam("past", p.plan.lastRow().value() + 1)}));
 }
 
 std::optional<int> setPlace(const Written& written, const Derived& derived, PieceId id) {

@@ -11,8 +11,8 @@ namespace {
 // there more or less shifts it.
 Stitches patternAfter(const KnitGarment& garment, const KnitPiece& piece, int multiple) {
   const Lattice& l = garment.lattice;
-  const int castOn = piece.castOn().value() + piece.addedAfter(0);
-  int before = l.selvedge;
+  const Stitches castOn = piece.castOn() + piece.addedAfter(Rows(0));
+  Stitches before = l.selvedge;
   switch (piece.id) {
   case PieceId::Back:
     before += (castOn - l.back.bust()) / 2;
@@ -24,7 +24,7 @@ Stitches patternAfter(const KnitGarment& garment, const KnitPiece& piece, int mu
     before += castOn - l.front.bust();
     break;
   case PieceId::RightFront:
-    before = l.band > 0 ? l.band : l.pickUp;
+    before = l.band > Stitches(0) ? l.band : l.pickUp;
     break;
   case PieceId::Sleeve:
   case PieceId::LeftSleeve:
@@ -49,12 +49,12 @@ Directions directionsFor(const GarmentDraft& draft, const KnitGarment& garment,
   d.materials = materialsOf(draft, garment, makingUp);
   for (const KnitPiece& piece : garment.pieces)
     d.pieces.push_back(stepsOf(piece, d.size));
-  d.bandStitches = Stitches(l.band);
+  d.bandStitches = l.band;
   d.patternMultiple = std::max(1, int(draft.sizes[Field::PatternMultiple]));
   for (const KnitPiece& piece : garment.pieces)
     d.patternAfter.push_back(patternAfter(garment, piece, d.patternMultiple));
   if (const KnitPiece* back = garment.piece(PieceId::Back))
-    d.slit = back->splitRow >= 0 && back->splitRow < back->neckRow;
+    d.slit = back->splitRow >= Rows(0) && back->splitRow < back->neckRow;
   d.capKnitted = garment.capKnitted;
   d.finishing = finishingOf(draft, garment, makingUp);
   return d;

@@ -63,11 +63,11 @@ enum class LineKind : std::uint8_t {
 struct DirectionLine {
   LineKind kind = LineKind::Note;
   std::string text;
-  std::optional<PieceId> piece;            // absent before the first and after the last piece
-  SectionId section = SectionId::Body;     // of parts and steps
-  int first = 0, last = 0;                 // rows; a step's or a part's
-  Stitches stitches{0};                    // after a step
-  double fromCastOn = 0, fromUnderarm = 0; // cm, after a step
+  std::optional<PieceId> piece;             // absent before the first and after the last piece
+  SectionId section = SectionId::Undivided; // of parts and steps
+  int first = 0, last = 0;                  // rows; a step's or a part's
+  Stitches stitches{0};                     // after a step
+  double fromCastOn = 0, fromUnderarm = 0;  // cm, after a step
 };
 
 [[nodiscard]] std::vector<DirectionLine> directionLines(const Directions& directions,

@@ -19,10 +19,10 @@ std::size_t placeOf(std::string_view key) {
 
 // The row above the lower edge and what is changed after it.
 std::size_t aboveEdge(const KnitPiece& piece) {
-  int row = std::max(piece.hemRows, 0);
+  Rows row = std::max(piece.hemRows, Rows(0));
   for (const Act& a : piece.sections.front().acts)
-    if (a.kind == ActKind::Spread && a.shapes == Shapes::Hem) row = std::max(row, a.row);
-  return std::size_t(row);
+    if (a.kind == ActKind::IncreaseEvenly && a.shapes == Shapes::Hem) row = std::max(row, a.row);
+  return std::size_t(row.value());
 }
 
 class Sizing {
@@ -38,11 +38,10 @@ public:
       if (r.key == "frontHalfWidth") bust += 2 * r.knitted;
     }
     add("bust", bust, Field::Bust);
-    add("length", (l_.neckTop - std::max(l_.foldRow, 1)) * l_.size.height);
+    add("length", l_.size.up(l_.neckTop - std::max(l_.foldRow, Rows(1))));
     hem();
-    const double w = l_.size.width;
-    add("crossShoulder", (l_.back.bust() - 2 * (l_.back.away - l_.back.grown + l_.selvedge)) * w,
-        Field::CrossShoulder);
+    const Stitches taken = l_.back.away - l_.back.grown + l_.selvedge;
+    add("crossShoulder", l_.size.across(l_.back.bust() - 2 * taken), Field::CrossShoulder);
     if (const double inner = neckWidth(); inner > 0) add("neckWidth", inner);
     for (const Rounded& r : k_.rounded)
       if (!told(r.key)) add(r.key, r.knitted, measured(r));
@@ -81,14 +80,14 @@ private:
     if (!back || !front) return;
     const RowLine& b = back->rows[std::min(aboveEdge(*back), back->rows.size() - 1)];
     const RowLine& f = front->rows[std::min(aboveEdge(*front), front->rows.size() - 1)];
-    const double half = f.rightEdge - l_.selvedge;
-    const double across = b.rightEdge - b.leftEdge - 2 * l_.selvedge;
+    const double half = f.rightEdge - l_.selvedge.value();
+    const double across = b.rightEdge - b.leftEdge - 2 * l_.selvedge.value();
     add("hem", (across + 2 * half) * l_.size.width);
   }
 
   // Between the inner edges of the neckband.
   [[nodiscard]] double neckWidth() const {
-    return (l_.back.neck(true) + 2 * l_.pickUp) * l_.size.width - neckBand_;
+    return l_.size.across(l_.back.neck(true) + 2 * l_.pickUp) - neckBand_;
   }
 
   const Sizes& s_;

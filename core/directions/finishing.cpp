@@ -16,9 +16,9 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   f.shoulderShortRows = l.shoulderShortRows;
   f.threeNeedles = draft.sizes.style.threeNeedles();
   f.selvedge = l.selvedge;
-  f.bustShortRows = l.front.longer > 0;
-  f.bustLonger = l.front.longer * l.size.height;
-  f.faced = l.foldRow > 0;
+  f.bustShortRows = l.front.longer > Rows(0);
+  f.bustLonger = l.size.up(l.front.longer);
+  f.faced = l.foldRow > Rows(0);
   const bool jacket = draft.sizes.style.jacket();
   const KnitPiece* back = garment.piece(PieceId::Back);
   const KnitPiece* front = garment.piece(jacket ? PieceId::LeftFront : PieceId::Front);
@@ -27,8 +27,8 @@ void seams(Finishing& f, const GarmentDraft& draft, const KnitGarment& garment) 
   f.sideBack = seamRows(back->rows, EdgeSide::Right, back->underarmRow);
   f.sideFront = seamRows(front->rows, EdgeSide::Right, front->underarmRow);
   f.buttonholes = garment.buttonholes;
-  if (back->splitRow >= 0 && back->splitRow < back->neckRow) {
-    f.slitRows = back->neckRow - back->splitRow;
+  if (back->splitRow >= Rows(0) && back->splitRow < back->neckRow) {
+    f.slitRows = (back->neckRow - back->splitRow).value();
     const PickUpRatio& ratio = f.makingUp.pickUps.ratio;
     f.slitStitches =
         std::max(1, int(std::lround(double(f.slitRows) * ratio.stitches / ratio.rows)));

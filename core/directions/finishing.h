@@ -21,8 +21,8 @@ struct CapTopDrawn {
 
 struct Finishing {
   // Seams
-  int selvedge = 1; // stitches of a sewn edge beyond the seam
-  int shoulder = 0; // stitches of each
+  Stitches selvedge{1}; // of a sewn edge beyond the seam
+  Stitches shoulder{0}; // of each
   bool shoulderShortRows = false;
   bool threeNeedles = false;          // shoulders are bound off together
   int slitRows = 0, slitStitches = 0; // along each edge of a slit at the back neck

@@ -180,12 +180,12 @@ private:
     const bool half = id == PieceId::LeftFront || id == PieceId::RightFront;
     if ((half || id == PieceId::Front) && d_.finishing.bustShortRows)
       note("piece.bust", {lengthParam("longer", d_.finishing.bustLonger)});
-    if (!half || d_.bandStitches.value() <= 0) return;
+    if (!half || d_.bandStitches <= Stitches(0)) return;
     std::string band = id == PieceId::LeftFront ? "piece.band.end" : "piece.band.start";
     for (const PieceSteps& piece : d_.pieces)
       if (piece.id == id && (piece.edge != EdgeMade::Ribbed || piece.rib.kind == RibKind::Plain))
         band += ".garter"; // no edge that lies flat goes on into it
-    note(band, {countParam("k", d_.bandStitches.value())});
+    note(band, {countParam("k", d_.bandStitches)});
     const Buttonholes& holes = d_.finishing.buttonholes;
     if (id == holes.piece && !holes.rows.empty()) buttonholeNotes(holes);
   }
@@ -196,7 +196,7 @@ private:
     if (holes.bustHole > 0)
       note(d_.figure == Figure::Woman ? "piece.buttonholes.bust" : "piece.buttonholes.chest",
            {countParam("n", holes.bustHole)});
-    note(holes.stitches > 1 ? "piece.buttonhole.how" : "piece.buttonhole.one", params);
+    note(holes.stitches > Stitches(1) ? "piece.buttonhole.how" : "piece.buttonhole.one", params);
   }
 
   void after() {

@@ -32,7 +32,7 @@ Materials materialsOf(const GarmentDraft& draft, const KnitGarment& garment,
   const bool neckBand = s[Field::NeckBand] >= kLeastBandWidth;
   const bool band = picked.band.stitches > 0;
   const Lattice& l = garment.lattice;
-  m.edges = l.hemRows > 0 || l.cuffRows > 0 || neckBand || band;
+  m.edges = l.hemRows > Rows(0) || l.cuffRows > Rows(0) || neckBand || band;
   m.round = picked.neck.round && neckBand;
   m.third = s.style.threeNeedles();
   m.holders = holdersFor(garment, m.third);
@@ -43,11 +43,11 @@ Materials materialsOf(const GarmentDraft& draft, const KnitGarment& garment,
   }
   m.hook = picked.neck.total() > 0 && !neckBand && !picked.band.withNeck;
   m.buttons = int(garment.buttonholes.rows.size()) + picked.buttonholes.count;
-  const int over =
-      picked.buttonholes.count > 0 ? picked.buttonholes.stitches : garment.buttonholes.stitches;
-  m.hole = m.buttons > 0 ? over * l.size.width : 0;
+  const Stitches over = picked.buttonholes.count > 0 ? Stitches(picked.buttonholes.stitches)
+                                                     : garment.buttonholes.stitches;
+  m.hole = m.buttons > 0 ? l.size.across(over) : 0;
   const KnitPiece* back = garment.piece(PieceId::Back);
-  const bool slit = back && back->splitRow >= 0 && back->splitRow < back->neckRow;
+  const bool slit = back && back->splitRow >= Rows(0) && back->splitRow < back->neckRow;
   if (slit && s.style.figure != Figure::Baby) ++m.buttons; // with a loop
   return m;
 }

@@ -29,7 +29,8 @@ RowPlan planOf(const RibStitch& rib, const RibEnds& ends, int stitches, bool rig
     if (odd) row.last = {{1, knitFirst}};
     return row;
   }
-  const int begin = rightSide ? ends.start : ends.end, end = rightSide ? ends.end : ends.start;
+  int begin = ends.start.value(), end = ends.end.value();
+  if (!rightSide) std::swap(begin, end);
   row.first = {begin, rightSide};
   row.a = {rib.purl, !rightSide}, row.b = {rib.knit, rightSide};
   row.repeats = (stitches - begin - end - rib.purl) / rib.multiple;

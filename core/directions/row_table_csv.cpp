@@ -12,7 +12,7 @@ void add(std::string& csv, PieceId piece, const RowLine& line) {
   const std::string action = actionText(line);
   const bool quoted = action.find(',') != std::string::npos;
   csv.append(pieceKey(piece)).append(",").append(sectionKey(line.section)).append(",");
-  csv += std::to_string(line.row) + (line.rightSide() ? ",RS," : ",WS,");
+  csv += std::to_string(line.row.value()) + (line.rightSide() ? ",RS," : ",WS,");
   csv += quoted ? "\"" + action + "\"" : action;
   csv += "," + std::to_string(line.stitches().value()) + "," + edgeText(line.leftEdge) + "," +
          edgeText(line.rightEdge) + "\n";

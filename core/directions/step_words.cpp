@@ -1,7 +1,7 @@
 #include "directions/step_words.h"
 
 #include "directions/rib_words.h"
-#include "shaping/spread.h"
+#include "shaping/even_shaping.h"
 
 #include <algorithm>
 
@@ -66,29 +66,29 @@ public:
       : words_(words), actions_(actions), row_(row), after_(after.value()),
         tight_(isTight(actions, after)) {
     for (const Action& a : actions)
-      if (a.kind == ActKind::Rest) rest_ = a.stitches.value() + a.from;
+      if (a.kind == ActKind::Rest) rest_ = (a.stitches + a.from).value();
   }
 
   std::string text() {
     for (const Action& a : actions_)
       if (a.kind == ActKind::Rejoin)
-        join(words_.say("row.rejoin", {countParam("k", a.stitches.value() + a.from)}));
+        join(words_.say("row.rejoin", {countParam("k", a.stitches + a.from)}));
     for (const Action& a : actions_)
       if (isBindOff(a)) join(bindOff(a));
     if (after_ == 0) return text_;
     for (const Action& a : actions_)
       if (oneByOne(a) && a.side == startOf(row_)) join(shaping(a, "start"));
     for (const Action& a : actions_)
-      if (a.kind == ActKind::Spread) join(spread(a));
+      if (a.kind == ActKind::IncreaseEvenly) join(evenly(a));
     if (const Action* a = find(ActKind::Buttonhole)) {
-      const int k = a->stitches.value();
+      const Stitches k = a->stitches;
       join(a->side == startOf(row_) ? words_.say("row.work", {countParam("n", a->from)})
-                                    : toLast(a->from + k));
+                                    : toLast((a->from + k).value()));
       join(words_.say("row.buttonhole", {countParam("k", k)}));
     }
     if (const Action* a = find(ActKind::Wait)) {
       const int n = a->stitches.value();
-      join(a->from > 0 ? words_.say("row.toWrapped", {countParam("n", n)}) : toLast(n));
+      join(a->from > Stitches(0) ? words_.say("row.toWrapped", {countParam("n", n)}) : toLast(n));
       join(words_.say("row.wrapTurn"));
       return text_;
     }
@@ -119,9 +119,9 @@ private:
     return at == actions_.end() ? nullptr : &*at;
   }
 
-  std::string spread(const Action& a) const {
+  std::string evenly(const Action& a) const {
     std::string text;
-    for (const SpreadRun& run : spreadRuns(Stitches(after_) - a.stitches, a.stitches)) {
+    for (const EvenIncrease& run : evenIncreases(Stitches(after_) - a.stitches, a.stitches)) {
       const char* key = run.times == 1   ? "row.spread.once"
                         : run.after == 1 ? "row.spread.each"
                                          : "row.spread";
@@ -267,7 +267,7 @@ std::string whatText(const Words& words, const Step& step, const PieceSteps& pie
 }
 
 bool shapesAnEdge(ActKind kind) {
-  return kind != ActKind::Rest && kind != ActKind::Rejoin && kind != ActKind::Spread &&
+  return kind != ActKind::Rest && kind != ActKind::Rejoin && kind != ActKind::IncreaseEvenly &&
          kind != ActKind::Buttonhole;
 }
 
@@ -338,7 +338,7 @@ std::string partText(const Words& words, const Part& part, PieceId piece) {
     title = shapesText(words, part.shapes);
     break;
   }
-  if (part.section != SectionId::Body)
+  if (part.section != SectionId::Undivided)
     title = words.say(part.section == SectionId::Right ? "part.right" : "part.left",
                       {textParam("title", title)});
   const int first = std::max(part.first(), 1), rows = part.last() - first + 1;

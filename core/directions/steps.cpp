@@ -18,7 +18,8 @@ struct ShapedRow {
 std::vector<ShapedRow> shapedRows(const Section& section) {
   std::vector<ShapedRow> rows;
   for (const Act& a : section.acts) {
-    if (rows.empty() || rows.back().row != a.row) rows.push_back({a.row, {}});
+    const int row = a.row.value();
+    if (rows.empty() || rows.back().row != row) rows.push_back({row, {}});
     rows.back().actions.push_back({a.kind, a.side, a.stitches, a.shapes, a.from});
   }
   return rows;
@@ -42,7 +43,7 @@ bool aboutNeck(Shapes s) {
 template <class Is>
 int firstRow(const Section& section, Is is) {
   for (const Act& a : section.acts)
-    if (is(a.shapes)) return a.row;
+    if (is(a.shapes)) return a.row.value();
   return std::numeric_limits<int>::max();
 }
 
@@ -60,7 +61,7 @@ Shapes named(Shapes s, PieceId piece) {
 class PartSteps {
 public:
   PartSteps(const std::vector<ShapedRow>& rows, const Section& section, const RowLine* lines)
-      : rows_(rows), section_(section), lines_(lines) {}
+      : rows_(rows), section_(section.id), first_(section.first.value()), lines_(lines) {}
 
   std::vector<Step> steps(int first, int last) {
     next_ = first, last_ = last;
@@ -81,17 +82,17 @@ private:
   Step& add(StepKind kind, int last) {
     Step step;
     step.kind = kind;
-    step.section = section_.id;
+    step.section = section_;
     step.first = next_, step.last = last;
-    step.stitches = lines_[last - section_.first].stitches();
-    step.waiting = Stitches(lines_[last - section_.first].waiting);
+    step.stitches = lines_[last - first_].stitches();
+    step.waiting = lines_[last - first_].waiting;
     next_ = last + 1;
     steps_.push_back(std::move(step));
     return steps_.back();
   }
 
   bool tight(std::size_t i) const {
-    return isTight(rows_[i].actions, lines_[rows_[i].row - section_.first].stitches());
+    return isTight(rows_[i].actions, lines_[rows_[i].row - first_].stitches());
   }
   // The same actions, told in the same words.
   bool alike(std::size_t i, std::size_t j) const {
@@ -134,7 +135,7 @@ private:
     const ShapedRow& r = rows_[i];
     return r.actions[0].kind == ActKind::BindOff &&
            (r.actions[0].side == EdgeSide::Right) == (r.row % 2 == 1) &&
-           lines_[r.row - section_.first].stitches() > Stitches(0);
+           lines_[r.row - first_].stitches() > Stitches(0);
   }
   bool sameStep(std::size_t i, std::size_t j) const {
     const Action &a = rows_[i].actions[0], &b = rows_[j].actions[0];
@@ -172,8 +173,8 @@ private:
     // Where the piece is divided or the row counted out the sentence is long enough already.
     const std::vector<Action>& actions = rows_[i_].actions;
     const bool isLong = std::any_of(actions.begin(), actions.end(), [](const Action& a) {
-      return a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::Spread ||
-             a.kind == ActKind::Buttonhole;
+      return a.kind == ActKind::Rest || a.kind == ActKind::Rejoin ||
+             a.kind == ActKind::IncreaseEvenly || a.kind == ActKind::Buttonhole;
     });
     const bool oneEven = after == row + 2 && !comesAgain(i_) && !isLong;
     add(StepKind::Row, oneEven ? row + 1 : row).actions = rows_[i_].actions;
@@ -181,8 +182,9 @@ private:
   }
 
   const std::vector<ShapedRow>& rows_;
-  const Section& section_;
-  const RowLine* lines_; // of the section
+  SectionId section_;
+  int first_;            // row of the section
+  const RowLine* lines_; // of it
   std::size_t i_ = 0, end_ = 0;
   int next_ = 0, last_ = 0;
   std::vector<Step> steps_;
@@ -190,8 +192,8 @@ private:
 
 // What an action at the edge is told by; what is worked within the piece belongs to no edge.
 bool atAnEdge(const Action& a) {
-  return a.kind != ActKind::CastOn && a.kind != ActKind::Spread && a.kind != ActKind::Buttonhole &&
-         a.shapes != Shapes::Bust;
+  return a.kind != ActKind::CastOn && a.kind != ActKind::IncreaseEvenly &&
+         a.kind != ActKind::Buttonhole && a.shapes != Shapes::Bust;
 }
 
 // What is shaped, and whether the edges are shaped for different ends.
@@ -225,8 +227,8 @@ public:
     for (const Section& s : piece.sections)
       for (const Act& a : s.acts) {
         if (!aboveBody(a.shapes)) continue;
-        underarm_ = std::min(underarm_, a.row);
-        if (a.side == EdgeSide::Left) leftUnderarm_ = std::min(leftUnderarm_, a.row);
+        underarm_ = std::min(underarm_, a.row.value());
+        if (a.side == EdgeSide::Left) leftUnderarm_ = std::min(leftUnderarm_, a.row.value());
       }
   }
 
@@ -234,7 +236,7 @@ public:
     const RowLine* lines = piece_.rows.data();
     for (const Section& section : piece_.sections) {
       tell(section, lines);
-      lines += section.last - section.first + 1;
+      lines += (section.last - section.first).value() + 1;
     }
     return std::move(out_);
   }
@@ -242,14 +244,15 @@ public:
 private:
   void tell(const Section& section, const RowLine* lines) {
     const std::vector<ShapedRow> rows = shapedRows(section);
-    int first = section.first;
-    if (section.id == SectionId::Body) first = hem(section, rows, lines);
+    const int begin = section.first.value(), end = section.last.value() + 1;
+    int first = begin;
+    if (section.id == SectionId::Undivided) first = hem(section, rows, lines);
     // An armhole that began below a divided neck goes on beside it.
-    const bool begun = section.id != SectionId::Body && underarm_ < section.first;
-    const int above = begun ? section.first : firstRow(section, aboveBody),
+    const bool begun = section.id != SectionId::Undivided && underarm_ < begin;
+    const int above = begun ? begin : firstRow(section, aboveBody),
               neck = firstRow(section, aboutNeck);
-    for (const int start : {std::min(above, neck), std::max(above, neck), section.last + 1}) {
-      if (start <= first || start > section.last + 1) continue;
+    for (const int start : {std::min(above, neck), std::max(above, neck), end}) {
+      if (start <= first || start > end) continue;
       Part part;
       part.kind = first < std::min(above, neck) ? PartKind::Main : PartKind::Upper;
       part.steps = PartSteps(rows, section, lines).steps(first, start - 1);
@@ -269,7 +272,7 @@ private:
     castOn.stitches = lines->stitches();
     const Stitches castOnStitches = castOn.stitches;
     part.steps.push_back(std::move(castOn));
-    int last = std::min(piece_.hemRows, section.last);
+    int last = std::min(piece_.hemRows, section.last).value();
     if (rows.size() > 1) last = std::min(last, rows[1].row - 1);
     const auto even = [&](StepKind kind, int from, int to) {
       if (to < from) return;
@@ -279,7 +282,7 @@ private:
       step.stitches = lines[to].stitches();
       part.steps.push_back(std::move(step));
     };
-    if (const int fold = piece_.foldRow; fold > 0 && fold <= last) {
+    if (const int fold = piece_.foldRow.value(); fold > 0 && fold <= last) {
       out_.edge = piece_.edge;
       even(StepKind::Facing, 1, fold - 1);
       even(StepKind::Fold, fold, fold);
@@ -296,8 +299,8 @@ private:
   void edge(Even even, int last, Stitches castOn) {
     out_.edge = last > 0 ? piece_.edge : EdgeMade::Plain;
     out_.rib = piece_.rib;
-    out_.ribEnds = fittedEnds(piece_.rib, piece_.sides, piece_.selvedge, castOn.value());
-    if (out_.edge != EdgeMade::Ribbed || !canWriteOut(out_.rib, out_.ribEnds, castOn.value()))
+    out_.ribEnds = fittedEnds(piece_.rib, piece_.sides, piece_.selvedge, castOn);
+    if (out_.edge != EdgeMade::Ribbed || !canWriteOut(out_.rib, out_.ribEnds, castOn))
       return even(StepKind::Hem, 1, last);
     for (int row = 1; row <= std::min(last, 2); ++row)
       even(StepKind::RibRow, row, row);
@@ -312,8 +315,8 @@ private:
     const int underarm = section == SectionId::Left ? leftUnderarm_ : underarm_;
     for (Step& step : part.steps) {
       step.fromCastOn = height_ * step.last;
-      if (piece_.foldRow > 0)
-        step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow - 1));
+      if (piece_.foldRow > Rows(0))
+        step.fromFold = height_ * std::max(0, step.last - (piece_.foldRow.value() - 1));
       step.fromUnderarm = height_ * std::max(0, step.last - (underarm - 1));
     }
     out_.parts.push_back(std::move(part));

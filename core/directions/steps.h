@@ -19,7 +19,7 @@ struct Action {
   EdgeSide side = EdgeSide::Right;
   Stitches stitches{1};
   Shapes shapes = Shapes::Side;
-  int from = 0; // as an act's
+  Stitches from{0}; // as an act's
   bool operator==(const Action&) const = default;
 };
 
@@ -47,7 +47,7 @@ enum class StepKind : std::uint8_t {
 
 struct Step {
   StepKind kind = StepKind::Even;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int first = 0, last = 0;     // rows, both included
   std::vector<Action> actions; // as in a row table: rest and rejoin first, then right before left
   int every = 0, times = 1;
@@ -69,7 +69,7 @@ enum class PartKind : std::uint8_t {
 
 struct Part {
   PartKind kind = PartKind::Main;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   std::vector<Shapes> shapes; // what is shaped in it, in the order of the enumeration
   // The two edges are shaped for different ends: what the right and what the left one is.
   bool together = false;

@@ -37,19 +37,19 @@ private:
   }
 
   void work(const Step& step, int row) {
-    RowLine line{section_, row, 0, 0, {}, 0};
+    RowLine line{section_, Rows(row), 0, 0, {}, {}};
     reached_ = false;
     for (const Action& action : step.actions) {
       if (!isWorked(step, row)) continue;
       Action now = action;
       if (step.kind == StepKind::BindOffRows) now.side = startOf(row);
       perform(now, row);
-      line.acts.push_back({row, now.kind, now.side, now.stitches, now.shapes, now.from});
+      line.acts.push_back({line.row, now.kind, now.side, now.stitches, now.shapes, now.from});
     }
     if (!castOn_) snag(Snag::NotCastOn, row);
     line.leftEdge = needle_.left, line.rightEdge = needle_.right;
     if (!reached_ && waitingAt(endOf(row)) > 0) snag(Snag::OverWaiting, row);
-    line.waiting = waiting();
+    line.waiting = Stitches(waiting());
     out_.rows.push_back(std::move(line));
   }
 
@@ -105,7 +105,7 @@ private:
       return;
     case ActKind::Rest:
       if (k >= needle_.count()) snag(Snag::TooFew, row);
-      if (action.from != waitLeft_) snag(Snag::CountDiffers, row);
+      if (action.from.value() != waitLeft_) snag(Snag::CountDiffers, row);
       held_ = Span{needle_.left, needle_.left + k};
       heldWaiting_ = std::exchange(waitLeft_, 0);
       needle_.left += k;
@@ -113,7 +113,7 @@ private:
     case ActKind::Rejoin:
       if (!held_ || held_->count() != k) snag(Snag::NothingHeld, row);
       if (held_) needle_ = *held_;
-      if (action.from != heldWaiting_ || waitRight_ != 0) snag(Snag::CountDiffers, row);
+      if (action.from.value() != heldWaiting_ || waitRight_ != 0) snag(Snag::CountDiffers, row);
       waitLeft_ = std::exchange(heldWaiting_, 0);
       held_.reset();
       return;
@@ -121,14 +121,17 @@ private:
     case ActKind::TakeUp:
       turnOrReach(action, row);
       return;
-    case ActKind::Spread:
+    case ActKind::IncreaseEvenly:
       if (k >= needle_.count()) snag(Snag::TooFew, row);
-      needle_.left -= action.from == 0 ? (k + 1) / 2 : action.side == EdgeSide::Left ? k : 0;
+      needle_.left -= action.from == Stitches(0)      ? (k + 1) / 2
+                      : action.side == EdgeSide::Left ? k
+                                                      : 0;
       needle_.right = needle_.left + before + k;
       return;
     case ActKind::Buttonhole:
       // A stitch before it and one after it hold it.
-      if (action.from < 1 || action.from + k >= needle_.count()) snag(Snag::TooFew, row);
+      if (action.from < Stitches(1) || action.from.value() + k >= needle_.count())
+        snag(Snag::TooFew, row);
       return;
     }
   }
@@ -141,7 +144,7 @@ private:
     if (action.side == startOf(row)) snag(Snag::NotAtEnd, row);
     if (action.kind == ActKind::Wait) {
       if (k >= needle_.count()) snag(Snag::TooFew, row);
-      if (action.from != waiting) snag(Snag::CountDiffers, row);
+      if (action.from.value() != waiting) snag(Snag::CountDiffers, row);
       waiting += k;
       move(action.side, -k);
     } else {
@@ -171,7 +174,7 @@ private:
   int waitRight_ = 0, waitLeft_ = 0; // beyond the turns
   bool reached_ = false;             // the row in work turns, or takes up what waits at its end
   int heldWaiting_ = 0;              // at the left edge of what is held
-  SectionId section_ = SectionId::Body;
+  SectionId section_ = SectionId::Undivided;
   std::optional<int> divided_; // the row in which the body was divided
   int next_ = 0;
   bool castOn_ = false;

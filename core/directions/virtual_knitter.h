@@ -20,7 +20,7 @@ enum class Snag : std::uint8_t {
 
 struct SnagAt {
   Snag snag = Snag::RowMissing;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0;
 };
 

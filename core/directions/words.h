@@ -33,5 +33,8 @@ private:
 [[nodiscard]] inline Param countParam(std::string name, int n) {
   return numberParam(std::move(name), n);
 }
+[[nodiscard]] inline Param countParam(std::string name, Stitches n) {
+  return numberParam(std::move(name), n.value());
+}
 
 } // namespace scye

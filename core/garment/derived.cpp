@@ -59,8 +59,8 @@ std::uint64_t markOf(const GarmentDraft& g, const KnitGarment& k, const PickUps&
         mark.add(int(a.kind)), mark.add(a.stitches.value());
     }
   }
-  for (const int row : k.buttonholes.rows)
-    mark.add(row);
+  for (const Rows row : k.buttonholes.rows)
+    mark.add(row.value());
   mark.add(picked.neck.total()), mark.add(picked.band.stitches);
   mark.add(picked.buttonholes.count), mark.add(picked.buttonholes.before);
   for (const int between : picked.buttonholes.between)

@@ -85,23 +85,23 @@ private:
     const KnitPiece* piece = k_.piece(PieceId::Front);
     if (!piece) piece = k_.piece(PieceId::RightFront);
     if (!piece) return;
-    int off = -k_.lattice.band; // a band that is knitted on ends there
+    Stitches off = -k_.lattice.band; // a band that is knitted on ends there
     for (const Section& s : piece->sections)
       for (const Act& a : s.acts)
-        if (a.kind == ActKind::BindOff && a.shapes == Shapes::Neck) off += a.stitches.value();
-    constexpr int kPoint = 4; // stitches, hardly to be seen
+        if (a.kind == ActKind::BindOff && a.shapes == Shapes::Neck) off += a.stitches;
+    constexpr Stitches kPoint{4}; // hardly to be seen
     if (off > kPoint)
       say(Severity::Warning, "knit.blunt", {Field::FrontNeckDrop, Field::NeckWidth},
-          {numberParam("stitches", off)});
+          {numberParam("stitches", off.value())});
   }
 
   void front() {
-    if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == 0)
+    if (g_.bodice.bust.depth > 0 && k_.lattice.front.longer == Rows(0))
       say(Severity::Warning, "bust.noRoom", {Field::BustDepth, Field::HemToUnderarm});
     const Buttonholes& holes = k_.buttonholes;
     if (holes.wanted > 0 && k_.lattice.band < kLeastBand)
       say(Severity::Warning, "buttonholes.narrow", {Field::ButtonBand},
-          {numberParam("stitches", k_.lattice.band)});
+          {numberParam("stitches", k_.lattice.band.value())});
     else if (holes.crowded())
       say(Severity::Warning, "buttonholes.crowded", {Field::Buttons, Field::FrontNeckDrop},
           {numberParam("holes", double(holes.rows.size())), numberParam("wanted", holes.wanted)});
@@ -113,16 +113,17 @@ private:
   void sleeve() {
     const KnitPiece* sleeve = k_.piece(PieceId::Sleeve);
     if (!sleeve) return;
-    int before = -1, closest = 1000;
+    std::optional<Rows> before;
+    Rows closest{1000};
     for (const Act& a : sleeve->sections.front().acts) {
       if (a.kind != ActKind::Increase || a.side != EdgeSide::Right || a.shapes != Shapes::Sleeve)
         continue;
-      if (before >= 0) closest = std::min(closest, a.row - before);
+      if (before) closest = std::min(closest, a.row - *before);
       before = a.row;
     }
-    if (closest < 4)
+    if (closest < Rows(4))
       say(Severity::Warning, "knit.sleeveFast", {Field::EaseUpperArm, Field::EaseWrist},
-          {numberParam("rows", closest)});
+          {numberParam("rows", closest.value())});
   }
 
   // A full sleeve has the rows between its cuff and its underarm to be gathered in. Where they are
@@ -170,7 +171,7 @@ private:
   // What is no size of the garment, but may have been set.
   void parts() {
     const Lattice& l = k_.lattice;
-    const double w = l.size.width, h = l.size.height;
+    const double h = l.size.height;
     const auto part = [&](Field f, double knitted, double grain) {
       const double wanted = g_.sizes[f];
       if (!g_.design.has(f) || std::abs(knitted - wanted) <= grain + 1e-6) return;
@@ -178,10 +179,10 @@ private:
           {phraseParam("what", "field." + std::string(info(f).key)), lengthParam("wanted", wanted),
            lengthParam("knitted", knitted)});
     };
-    if (l.foldRow < 0) part(Field::HemDepth, l.hemRows * h, h);
-    part(Field::CuffDepth, l.cuffRows * h, h);
+    if (l.foldRow < Rows(0)) part(Field::HemDepth, l.size.up(l.hemRows), h);
+    part(Field::CuffDepth, l.size.up(l.cuffRows), h);
     part(Field::ShoulderDrop, 2 * l.shoulderSteps * h, h);
-    if (l.band > 0) part(Field::ButtonBand, l.band * w, w);
+    if (l.band > Stitches(0)) part(Field::ButtonBand, l.size.across(l.band), l.size.width);
   }
 
   // What blocks a garment is to blame for more than rounding.

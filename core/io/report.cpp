@@ -160,7 +160,9 @@ Json pickUpsOf(const PickUps& p) {
 // In whole stitches and rows.
 Json knittedOf(const Derived& derived, const Phrases& phrases) {
   const KnitGarment& k = derived.knit;
-  Json rounded = Json::array(), pieces = Json::array();
+  Json rounded = Json::array(), pieces = Json::array(), holes = Json::array();
+  for (const Rows row : k.buttonholes.rows)
+    holes.push_back(row.value());
   for (const Rounded& r : k.rounded)
     rounded.push_back({{"key", r.key},
                        {"title", phrases.say("knitted." + r.key)},
@@ -170,11 +172,11 @@ Json knittedOf(const Derived& derived, const Phrases& phrases) {
   for (const KnitPiece& p : k.pieces)
     pieces.push_back({{"piece", pieceKey(p.id)},
                       {"castOn", p.castOn().value()},
-                      {"lastRow", p.lastRow()},
-                      {"foldRow", p.foldRow},
-                      {"underarmRow", p.underarmRow},
-                      {"neckRow", p.neckRow},
-                      {"shoulderRow", p.shoulderRow}});
+                      {"lastRow", p.lastRow().value()},
+                      {"foldRow", p.foldRow.value()},
+                      {"underarmRow", p.underarmRow.value()},
+                      {"neckRow", p.neckRow.value()},
+                      {"shoulderRow", p.shoulderRow.value()}});
   return {
       {"stitchWidth", jsonNumber(k.lattice.size.width)},
       {"rowHeight", jsonNumber(k.lattice.size.height)},
@@ -192,9 +194,9 @@ Json knittedOf(const Derived& derived, const Phrases& phrases) {
       {"pieces", std::move(pieces)},
       {"buttonholes",
        {{"piece", pieceKey(k.buttonholes.piece)},
-        {"rows", k.buttonholes.rows},
-        {"stitches", k.buttonholes.stitches},
-        {"fromEdge", k.buttonholes.from}}},
+        {"rows", std::move(holes)},
+        {"stitches", k.buttonholes.stitches.value()},
+        {"fromEdge", k.buttonholes.from.value()}}},
       {"pickUp", pickUpsOf(derived.makingUp.pickUps)},
       {"pins", seamsOf(derived.makingUp.marks)},
       {"sizes", std::move(rounded)}};

@@ -16,7 +16,7 @@ constexpr EnumKeys<ActKind, ActKind::Buttonhole> kActKeys{{
     {ActKind::Rejoin, "rejoin"},
     {ActKind::Wait, "wait"},
     {ActKind::TakeUp, "takeUp"},
-    {ActKind::Spread, "spread"},
+    {ActKind::IncreaseEvenly, "spread"},
     {ActKind::Hold, "hold"},
     {ActKind::Buttonhole, "buttonhole"},
 }};
@@ -37,7 +37,7 @@ constexpr EnumKeys<Shapes, Shapes::Opening> kShapesKeys{{
 constexpr EnumKeys<EdgeSide, EdgeSide::Left> kSideKeys{
     {{EdgeSide::Right, "right"}, {EdgeSide::Left, "left"}}};
 constexpr EnumKeys<SectionId, SectionId::Left> kSectionKeys{
-    {{SectionId::Body, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
+    {{SectionId::Undivided, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
 constexpr EnumKeys<EdgeMade, EdgeMade::Faced> kEdgeKeys{{{EdgeMade::Ribbed, "ribbed"},
                                                          {EdgeMade::Plain, "plain"},
                                                          {EdgeMade::Garter, "garter"},
@@ -48,7 +48,7 @@ constexpr EnumKeys<RibSides, RibSides::RightFree> kSidesKeys{{{RibSides::BothSew
 enum class Yes : std::uint8_t { No, Yes };
 constexpr EnumKeys<Yes, Yes::Yes> kYesKeys{{{Yes::No, "no"}, {Yes::Yes, "yes"}}};
 
-constexpr std::array<int KnitPiece::*, 7> kMarks{
+constexpr std::array<Rows KnitPiece::*, 7> kMarks{
     &KnitPiece::hemRows,  &KnitPiece::foldRow, &KnitPiece::underarmRow, &KnitPiece::shoulderRow,
     &KnitPiece::splitRow, &KnitPiece::neckRow, &KnitPiece::crownRow};
 
@@ -58,11 +58,11 @@ constexpr int kMostRows = 6000, kMostStitches = 6000;
 using Json = nlohmann::ordered_json;
 
 std::string actText(const Act& a) {
-  std::string text = std::to_string(a.row);
+  std::string text = std::to_string(a.row.value());
   text.append(" ").append(kActKeys[a.kind]).append(" ").append(kSideKeys[a.side]);
   text.append(" ").append(std::to_string(a.stitches.value()));
   text.append(" ").append(kShapesKeys[a.shapes]);
-  return text.append(" ").append(std::to_string(a.from));
+  return text.append(" ").append(std::to_string(a.from.value()));
 }
 
 std::optional<int> wholeIn(std::string_view word) {
@@ -86,33 +86,30 @@ std::optional<Act> actFrom(std::string_view text) {
   if (!row || !kind || !side || !stitches || !shapes || !from) return std::nullopt;
   if (*stitches < 0 || *stitches > kMostStitches || *from < 0 || *from > kMostStitches)
     return std::nullopt;
-  return Act{*row, *kind, *side, Stitches(*stitches), *shapes, *from};
+  return Act{Rows(*row), *kind, *side, Stitches(*stitches), *shapes, Stitches(*from)};
 }
 
 Json planToJson(const KnitPiece& plan) {
   Json marks = Json::array(), sections = Json::array();
   for (const auto mark : kMarks)
-    marks.push_back(plan.*mark);
+    marks.push_back((plan.*mark).value());
   for (const Section& s : plan.sections) {
     Json acts = Json::array();
     for (const Act& a : s.acts)
       acts.push_back(actText(a));
     sections.push_back({{"section", kSectionKeys[s.id]},
-                        {"first", s.first},
-                        {"last", s.last},
+                        {"first", s.first.value()},
+                        {"last", s.last.value()},
                         {"left", jsonNumber(s.leftEdge)},
                         {"right", jsonNumber(s.rightEdge)},
-                        {"waiting", s.waiting},
+                        {"waiting", s.waiting.value()},
                         {"acts", std::move(acts)}});
   }
   const auto& ribs = info(Choice::Rib).options;
-  Json edge = {{"made", kEdgeKeys[plan.edge]},
-               {"rib", ribs.begin()[int(plan.rib.kind)]},
-               {"multiple", plan.rib.multiple},
-               {"name", plan.rib.name},
-               {"sides", kSidesKeys[plan.sides]},
-               {"selvedge", plan.selvedge},
-               {"band", plan.band}};
+  Json edge = {{"made", kEdgeKeys[plan.edge]},    {"rib", ribs.begin()[int(plan.rib.kind)]},
+               {"multiple", plan.rib.multiple},   {"name", plan.rib.name},
+               {"sides", kSidesKeys[plan.sides]}, {"selvedge", plan.selvedge.value()},
+               {"band", plan.band.value()}};
   return {{"marks", std::move(marks)},
           {"edge", std::move(edge)},
           {"fabric", {jsonNumber(plan.size.width), jsonNumber(plan.size.height)}},
@@ -223,6 +220,12 @@ private:
     else
       value = int(n);
   }
+  template <class Kind>
+  void whole(const JsonNode* node, Count<Kind>& value, int low, int high) {
+    int n = value.value();
+    whole(node, n, low, high);
+    value = Count<Kind>(n);
+  }
   void text(const JsonNode* node, std::string& value) {
     if (node && isText(*node)) value = node->text;
   }
@@ -328,7 +331,7 @@ private:
     each(node.find("sections"), [&](const JsonNode& s) { section(s, plan); });
     if (refused_) return;
     const bool ordered = !plan.sections.empty() && plan.sections.size() <= 3 &&
-                         plan.sections.front().id == SectionId::Body;
+                         plan.sections.front().id == SectionId::Undivided;
     if (ordered) plan.rows = workedRows(plan.sections);
     if (!ordered || plan.rows.empty() || !worksOut(plan)) no(node, "file.noPlan");
   }
@@ -356,11 +359,11 @@ private:
     Section s;
     key(node.find("section"), kSectionKeys, s.id);
     whole(node.find("first"), s.first, 0, kMostRows);
-    whole(node.find("last"), s.last, s.first, kMostRows);
+    whole(node.find("last"), s.last, s.first.value(), kMostRows);
     number(node.find("left"), s.leftEdge, -kMostStitches, kMostStitches);
     number(node.find("right"), s.rightEdge, -kMostStitches, kMostStitches);
     whole(node.find("waiting"), s.waiting, 0, kMostStitches);
-    int row = s.first;
+    Rows row = s.first;
     each(node.find("acts"), [&](const JsonNode& text) {
       if (!isText(text)) return;
       const auto act = actFrom(text.text);

@@ -1,7 +1,6 @@
 #include "knit/acts.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <tuple>
 
 namespace scye {
@@ -19,7 +18,7 @@ void sortActs(Acts& acts) {
                    [&](const Act& a, const Act& b) { return order(a) < order(b); });
 }
 
-Acts between(const Acts& acts, int first, int last) {
+Acts between(const Acts& acts, Rows first, Rows last) {
   Acts out;
   for (const Act& a : acts)
     if (a.row >= first && a.row <= last) out.push_back(a);
@@ -39,24 +38,25 @@ Acts edgeActs(const KnittedEdge& edge, EdgeSide side, Shapes shapes) {
   return acts;
 }
 
-Acts seamActs(const std::vector<SeamPlace>& places, int ribRows, EdgeSide side, Shapes shapes,
-              int& outward) {
+Acts seamActs(const std::vector<SeamPlace>& places, Rows ribRows, EdgeSide side, Shapes shapes,
+              Stitches& outward) {
   Acts acts;
-  outward = 0;
-  int pending = 0; // stitches outward still to be worked
+  outward = Stitches(0);
+  Stitches pending; // outward still to be worked
   for (std::size_t i = 0; i + 1 < places.size(); ++i) {
     pending += places[i + 1].outward - places[i].outward;
-    if (pending == 0) continue;
-    const ShapingKind kind = pending > 0 ? ShapingKind::Increase : ShapingKind::Decrease;
+    if (pending == Stitches(0)) continue;
+    const bool grows = pending > Stitches(0);
+    const ShapingKind kind = grows ? ShapingKind::Increase : ShapingKind::Decrease;
     const EvenShaping even = shapeEvenly({.kind = kind,
-                                          .changes = std::abs(pending),
-                                          .firstRow = std::max(places[i].row, ribRows) + 1,
+                                          .changes = abs(pending).value(),
+                                          .firstRow = std::max(places[i].row, ribRows) + Rows(1),
                                           .lastRow = places[i + 1].row});
-    const std::vector<int> rows = changeRows(even);
-    for (const int row : rows)
+    const std::vector<Rows> rows = changeRows(even);
+    for (const Rows row : rows)
       acts.push_back(
-          {row, pending > 0 ? ActKind::Increase : ActKind::Decrease, side, Stitches(1), shapes});
-    const int worked = pending > 0 ? int(rows.size()) : -int(rows.size());
+          {row, grows ? ActKind::Increase : ActKind::Decrease, side, Stitches(1), shapes});
+    const Stitches worked(grows ? int(rows.size()) : -int(rows.size()));
     pending -= worked;
     outward -= worked;
   }

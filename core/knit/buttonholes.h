@@ -8,15 +8,15 @@
 
 namespace scye {
 
-inline constexpr int kLeastBand = 3; // stitches: one on each side of the smallest hole
+inline constexpr Stitches kLeastBand{3}; // one on each side of the smallest hole
 
 struct Buttonholes {
   PieceId piece = PieceId::RightFront; // that has them
   int wanted = 0;
-  std::vector<int> rows; // of that piece, ascending; fewer than wanted where there is no room
-  int stitches = 0;      // each
-  int from = 0;          // stitches from the front edge to each
-  int bustHole = 0;      // which of them, from 1, lies nearest the bust line; 0: none reaches it
+  std::vector<Rows> rows; // of that piece, ascending; fewer than wanted where there is no room
+  Stitches stitches{0};   // each
+  Stitches from{0};       // from the front edge to each
+  int bustHole = 0;       // which of them, from 1, lies nearest the bust line; 0: none reaches it
   [[nodiscard]] bool crowded() const { return int(rows.size()) < wanted; }
 };
 
@@ -24,7 +24,7 @@ struct Buttonholes {
 [[nodiscard]] PieceId buttonholePiece(const GarmentStyle& style);
 // For a picked-up band or a pullover: none wanted. `neckRow`: where the front's neck begins.
 [[nodiscard]] Buttonholes buttonholes(const GarmentDraft& draft, const Lattice& lattice,
-                                      int neckRow);
+                                      Rows neckRow);
 [[nodiscard]] Acts buttonholeActs(const Buttonholes& holes,
                                   PieceId piece); // none in the other front
 

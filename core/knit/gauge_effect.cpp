@@ -6,7 +6,7 @@ namespace scye {
 namespace {
 
 double capMinusArmhole(const KnitGarment& k, const StitchSize& size) {
-  const Stitches selvedge(k.lattice.selvedge);
+  const Stitches selvedge = k.lattice.selvedge;
   const EdgeLength over = edgeLength(k.right.capRight, EdgeSide::Right, size, selvedge) +
                           edgeLength(k.right.capLeft, EdgeSide::Left, size, selvedge) -
                           edgeLength(k.backArmhole.schedule, EdgeSide::Right, size) -

@@ -21,10 +21,10 @@ ArmholeRequest armholeRequest(const Lattice& l, const BodiceLattice& counts,
   return {.curves = {armholeCurve(armholeOnStitches(l, counts)),
                      armholeCurve(armholeOnStitches(l, counts, CrossWidths::Whole))},
           .size = l.size,
-          .underarm = Stitches(counts.underarm),
-          .taken = Stitches(counts.taken),
-          .grown = Stitches(counts.grown),
-          .rows = Rows(l.armholeRows()),
+          .underarm = counts.underarm,
+          .taken = counts.taken,
+          .grown = counts.grown,
+          .rows = l.armholeRows(),
           .style = style};
 }
 
@@ -98,7 +98,7 @@ private:
   [[nodiscard]] double underarmWithin() const {
     constexpr double kOne = 1.25, kTwo = 2.25, kFine = 10.0 / 27; // cm a stitch
     const Lattice& l = k_.lattice;
-    const bool deep = std::max(l.back.away, l.front.away) * l.size.width > kMuchTaken;
+    const bool deep = l.size.across(std::max(l.back.away, l.front.away)) > kMuchTaken;
     const bool set = g_.sizes.origin(Field::UnderarmBack) == Origin::Set ||
                      g_.sizes.origin(Field::UnderarmFront) == Origin::Set;
     return (deep || l.size.width <= kFine) && !set ? kTwo : kOne;
@@ -110,17 +110,18 @@ private:
     ScyeRequest request{.oneSchedule = l.oneArmhole};
     const double drafted = g_.sizes[Field::UnderarmBack] / l.size.width;
     const double within = underarmWithin();
-    for (const int moved : {0, 1, -1, 2, -2}) {
-      if (moved != 0 && std::abs(l.back.underarm + moved - drafted) > within) continue;
+    for (const int by : {0, 1, -1, 2, -2}) {
+      const Stitches moved(by);
+      if (by != 0 && std::abs((l.back.underarm + moved).value() - drafted) > within) continue;
       Lattice other = l;
       moveUnderarm(other, moved);
-      const int least = std::min(l.back.underarm, l.front.underarm);
-      if (moved != 0 && (least == 0 || least + moved < 1 || other.back.underarm >= l.back.away ||
-                         other.front.underarm >= l.front.away))
+      const Stitches least = std::min(l.back.underarm, l.front.underarm);
+      if (by != 0 && (least == Stitches(0) || least + moved < Stitches(1) ||
+                      other.back.underarm >= l.back.away || other.front.underarm >= l.front.away))
         continue;
       UnderarmOption option{moved, armholeRequest(other, other.back, style),
                             armholeRequest(other, other.front, style)};
-      option.back.printedAlone = option.front.printedAlone = moved == 0;
+      option.back.printedAlone = option.front.printedAlone = by == 0;
       if (l.oneArmhole)
         option.back.curves.insert(option.back.curves.end(), option.front.curves.begin(),
                                   option.front.curves.end());
@@ -157,7 +158,7 @@ private:
 
 bool worksOut(const KnitPiece& piece) {
   for (const Section& s : piece.sections) {
-    const bool splits = s.id == SectionId::Body && piece.sections.size() > 1;
+    const bool splits = s.id == SectionId::Undivided && piece.sections.size() > 1;
     double before = s.rightEdge - s.leftEdge;
     for (const RowLine& line : piece.rows) {
       if (line.section != s.id) continue;
@@ -186,7 +187,7 @@ double KnitGarment::mismatch() const {
 CapRequest capRequest(const GarmentDraft& g, const Lattice& l) {
   return {.size = l.size,
           .widths = sleeveWidths(l, g),
-          .selvedge = Stitches(l.selvedge),
+          .selvedge = l.selvedge,
           .crown = 2 * g.cap.back.crownHalf,
           .height = g.cap.height,
           .lowerFullness = g.cap.back.lowerFullness,

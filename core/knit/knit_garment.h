@@ -19,18 +19,18 @@ struct KnitPiece {
   PieceId id = PieceId::Back;
   std::vector<Section> sections;
   RowTable rows;
-  int hemRows = 0; // rib, or facing with the rows of its fold
+  Rows hemRows{0}; // rib, or facing with the rows of its fold
   EdgeMade edge = EdgeMade::Ribbed;
   RibStitch rib; // of a ribbed edge
   RibSides sides = RibSides::BothSewn;
-  int selvedge = 1;     // stitches that a sewn edge carries
-  int band = 0;         // stitches of a band that is knitted on, at the free edge, up to the neck
-  int foldRow = -1;     // RS, purled, along which a facing is folded
-  int underarmRow = -1; // RS
-  int shoulderRow = -1; // the first shoulder bind-off (RS) or turn (WS)
-  int splitRow = -1;    // RS, where a neck or slit divides the piece
-  int neckRow = -1;     // the first neck bind-off or decrease
-  int crownRow = -1;
+  Stitches selvedge{1}; // that a sewn edge carries
+  Stitches band{0};     // of a band that is knitted on, at the free edge, up to the neck
+  Rows foldRow{-1};     // RS, purled, along which a facing is folded
+  Rows underarmRow{-1}; // RS
+  Rows shoulderRow{-1}; // the first shoulder bind-off (RS) or turn (WS)
+  Rows splitRow{-1};    // RS, where a neck or slit divides the piece
+  Rows neckRow{-1};     // the first neck bind-off or decrease
+  Rows crownRow{-1};
   StitchSize size; // of the fabric it is planned in; zero: the garment's
   [[nodiscard]] const StitchSize& fabric(const StitchSize& garment) const {
     return size.width > 0 && size.height > 0 ? size : garment;
@@ -39,9 +39,9 @@ struct KnitPiece {
   [[nodiscard]] Stitches castOn() const {
     return rows.empty() ? Stitches(0) : rows.front().stitches();
   }
-  [[nodiscard]] int lastRow() const; // the highest row of any section
+  [[nodiscard]] Rows lastRow() const; // the highest row of any section
   // Stitches that a rib goes without in this row, until those above it are added.
-  [[nodiscard]] int addedAfter(int row) const;
+  [[nodiscard]] Stitches addedAfter(Rows row) const;
   bool operator==(const KnitPiece&) const = default;
 };
 

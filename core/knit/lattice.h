@@ -11,68 +11,68 @@ namespace scye {
 
 // A place on a side or sleeve seam: so many stitches further out than where the seam ends.
 struct SeamPlace {
-  int row = 0;
-  int outward = 0;
+  Rows row{0};
+  Stitches outward{0};
 };
 
 struct BodiceLattice {
   ArmholeShape drafted;
   double right = 0, left = 0;  // edges in stitches at the bust; a back has left = -right
   std::vector<SeamPlace> side; // from the cast-on up to the underarm
-  int away = 0;                // stitches at each armhole edge, down to the narrowest place;
-  int underarm = 0;            //   of them bound off at once, and
-  int taken = 0;               //   by the shaping
-  int grown = 0;               // stitches added again up to the shoulder
-  int shoulder = 0;            // stitches
+  Stitches away{0};            // at each armhole edge, down to the narrowest place;
+  Stitches underarm{0};        //   of them bound off at once, and
+  Stitches taken{0};           //   by the shaping
+  Stitches grown{0};           // added again up to the shoulder
+  Stitches shoulder{0};
   // Short rows over the bust: so many rows more than the back from row `bustRow` on (RS, the first
   // that is turned at a left edge; a right edge follows a row later), and the stitches left at each
   // turn.
-  int longer = 0, bustRow = -1;
-  std::vector<int> bustTurns;
-  [[nodiscard]] int bust() const;
+  Rows longer{0}, bustRow{-1};
+  std::vector<Stitches> bustTurns;
+  [[nodiscard]] Stitches bust() const;
   // Stitches between the shoulders' neck ends (a whole piece), or from there to the front edge.
-  [[nodiscard]] int neck(bool whole) const;
+  [[nodiscard]] Stitches neck(bool whole) const;
 };
 
 struct Lattice {
   StitchSize size;
-  int selvedge = 1;
-  int pickUp = 1;   // stitches of a picked-up edge that its finish takes
-  int hemRows = 0;  // rib, or facing with its fold
-  int foldRow = -1; // RS, purled: a facing is folded there
-  RibStitch rib;    // of the lower edges and cuffs
+  Stitches selvedge{1};
+  Stitches pickUp{1};                                // of a picked-up edge that its finish takes
+  Rows hemRows{0};                                   // rib, or facing with its fold
+  Rows foldRow{-1};                                  // RS, purled: a facing is folded there
+  RibStitch rib;                                     // of the lower edges and cuffs
   bool plainGarter = false, plainGarterCuff = false; // plain edges begin with garter rows
   bool ribChange = true; // stitches are added above a rib, so that it fits its repeat
   // Of the back; in a piece that is `longer` everything from the underarm on comes so many rows
   // later.
-  int underarmRow = 0; // RS: the bind-off at the right edge
-  int shoulderRow = 0; // the first shoulder stitches are taken off the right edge: bound off on RS,
+  Rows underarmRow{0}; // RS: the bind-off at the right edge
+  Rows shoulderRow{0}; // the first shoulder stitches are taken off the right edge: bound off on RS,
                        // or left waiting at the end of a WS row
   bool shoulderShortRows = false;
   bool threeNeedles = false; // shoulders by short rows wait on holders
   int shoulderSteps = 1;     // pairs of bind-offs or turns
-  int neckTop = 0;           // first row above the piece
-  int band = 0;              // stitches of a button band that is knitted on
+  Rows neckTop{0};           // first row above the piece
+  Stitches band{0};          // of a button band that is knitted on
   BodiceLattice back, front;
   bool oneArmhole = false; // back and front take away the same and are shaped by one schedule
   // Sleeve
-  int cuffRows = 0;
-  int cuffSpread = 0; // stitches added evenly above the cuff of a full sleeve; even
-  int sleeveUnderarmRow = 0;
-  int sleeveWidth = 0; // stitches at the upper arm, selvedges included
+  Rows cuffRows{0};
+  Stitches cuffSpread{0}; // added evenly above the cuff of a full sleeve; even
+  Rows sleeveUnderarmRow{0};
+  Stitches sleeveWidth{0}; // at the upper arm, selvedges included
   std::vector<SeamPlace> sleeveSeam;
 
-  [[nodiscard]] int armholeRows() const { return shoulderRow - underarmRow; }
+  [[nodiscard]] Rows armholeRows() const { return shoulderRow - underarmRow; }
 };
 
-inline constexpr int kLeastCuff =
-    4; // stitches of a full sleeve's cuff, so that there are some to increase between
+// Of a full sleeve's cuff, so that there are some to increase between.
+inline constexpr Stitches kLeastCuff{4};
 
 // As drafted; the underarm bind-off and the sleeve's width may then move by a stitch.
 [[nodiscard]] Lattice latticeOf(const GarmentDraft& draft);
 
 // The counts that follow from another underarm bind-off (a stitch more or less at back and front).
-void moveUnderarm(Lattice& lattice, int by);
+void moveUnderarm(Lattice& lattice, Stitches by);
 // The widths that the sleeve may have at the upper arm, selvedges included: the whole numbers on
 // both sides of the drafted one, nearest first; of a pattern with repeats one.
 [[nodiscard]] std::vector<Stitches> sleeveWidths(const Lattice& lattice, const GarmentDraft& draft);
@@ -86,7 +86,8 @@ enum class CrossWidths { Drafted, Whole };
 [[nodiscard]] ArmholeShape armholeOnStitches(const Lattice& lattice, const BodiceLattice& counts,
                                              CrossWidths cross = CrossWidths::Drafted);
 
-[[nodiscard]] int nearestEven(double x);               // never negative
-[[nodiscard]] int nearestOfParity(double x, int like); // same parity as `like`
+[[nodiscard]] Rows nearestEven(double rows); // never negative
+// Of the same parity as `like`.
+[[nodiscard]] Stitches nearestOfParity(double stitches, Stitches like);
 
 } // namespace scye

@@ -8,10 +8,10 @@
 namespace scye {
 
 struct NeckPlan {
-  int splitRow = -1;     // RS: the slit or the neck; jacket fronts and straight necks have none
-  int row = -1;          // RS: where the neck begins
+  Rows splitRow{-1};     // RS: the slit or the neck; jacket fronts and straight necks have none
+  Rows row{-1};          // RS: where the neck begins
   bool straight = false; // bound off in one row, after the shoulders
-  int atSplit = 0;       // stitches bound off at the centre when the left section starts
+  Stitches atSplit{0};   // bound off at the centre when the left section starts
   // What is worked along the neck: on the left edge of the right section (and of the left front),
   // and on the right edge of the left section (and of the right front).
   Acts rightSection, leftSection;

@@ -5,8 +5,8 @@ namespace {
 
 // Between the ends lie purl columns with knit ones between them: one purl column more than whole
 // repeats. Other stitches repeat as they are.
-int between(const RibStitch& rib) {
-  return rib.columns() ? rib.purl : 0;
+Stitches between(const RibStitch& rib) {
+  return Stitches(rib.columns() ? rib.purl : 0);
 }
 
 } // namespace
@@ -34,32 +34,31 @@ RibStitch ribOf(const Sizes& sizes, const Design& design) {
   return ribStitch(sizes.style.rib, int(sizes[Field::RibMultiple]), design.ribName);
 }
 
-RibEnds ribEnds(const RibStitch& rib, RibSides sides, int selvedge) {
+RibEnds ribEnds(const RibStitch& rib, RibSides sides, Stitches selvedge) {
   const bool own = rib.kind == RibKind::Own;
   if (!rib.columns() && !own) return {};
-  const int larger = own ? 0 : (rib.knit + 1) / 2, smaller = own ? 0 : rib.knit / 2;
-  const int whole = own ? 0 : rib.knit; // at a free edge
-  RibEnds ends{selvedge + larger, selvedge + smaller};
+  const Stitches whole(own ? 0 : rib.knit), smaller = whole / 2, larger = whole - smaller;
+  RibEnds ends{selvedge + larger, selvedge + smaller}; // whole at a free edge
   if (sides == RibSides::LeftFree) ends.end = whole;
   if (sides == RibSides::RightFree) ends.start = whole;
   return ends;
 }
 
-int ribCastOn(const RibStitch& rib, const RibEnds& ends, int stitches) {
-  const int fixed = ends.start + ends.end + between(rib);
-  const int least = fixed > 0 ? fixed : rib.multiple;
-  if (stitches < least) return 0;
-  const int fits = stitches - (stitches - fixed) % rib.multiple;
+Stitches ribCastOn(const RibStitch& rib, const RibEnds& ends, Stitches stitches) {
+  const Stitches none, fixed = ends.start + ends.end + between(rib);
+  const Stitches least = fixed > none ? fixed : Stitches(rib.multiple);
+  if (stitches < least) return none;
+  const Stitches over((stitches - fixed) % rib.multiple), fits = stitches - over;
   constexpr int kShort = 4; // a repeat that no edge is too narrow for
-  const bool tooFew = rib.multiple > kShort && 10 * (stitches - fits) > stitches;
-  return fits < least || tooFew ? 0 : fits;
+  const bool tooFew = rib.multiple > kShort && 10 * over > stitches;
+  return fits < least || tooFew ? none : fits;
 }
 
-RibEnds fittedEnds(const RibStitch& rib, RibSides sides, int selvedge, int stitches) {
+RibEnds fittedEnds(const RibStitch& rib, RibSides sides, Stitches selvedge, Stitches stitches) {
   RibEnds ends = ribEnds(rib, sides, selvedge);
   if (rib.multiple == 1 || rib.kind == RibKind::Seed) return ends;
-  const int over = stitches - ends.start - ends.end - between(rib);
-  const int more = over < 0 ? 0 : over % rib.multiple;
+  const Stitches over = stitches - ends.start - ends.end - between(rib);
+  const Stitches more(over < Stitches(0) ? 0 : over % rib.multiple);
   if (sides == RibSides::LeftFree)
     ends.start += more;
   else if (sides == RibSides::RightFree)
@@ -69,18 +68,19 @@ RibEnds fittedEnds(const RibStitch& rib, RibSides sides, int selvedge, int stitc
   return ends;
 }
 
-bool canWriteOut(const RibStitch& rib, const RibEnds& ends, int stitches) {
-  if (rib.kind == RibKind::Seed) return stitches >= 2;
+bool canWriteOut(const RibStitch& rib, const RibEnds& ends, Stitches stitches) {
+  if (rib.kind == RibKind::Seed) return stitches >= Stitches(2);
   if (!rib.columns()) return false;
-  const int over = stitches - ends.start - ends.end - rib.purl;
-  return over >= 0 && over % rib.multiple == 0;
+  const Stitches over = stitches - ends.start - ends.end - between(rib);
+  return over >= Stitches(0) && over % rib.multiple == 0;
 }
 
-bool showsPurl(const RibStitch& rib, const RibEnds& ends, int stitches, int fromRight,
+bool showsPurl(const RibStitch& rib, const RibEnds& ends, Stitches stitches, Stitches fromRight,
                bool rightSide) {
   if (rib.kind == RibKind::Seed) return (fromRight % 2 == 0) != rightSide;
-  const int within = fromRight - ends.start;
-  return within >= 0 && fromRight < stitches - ends.end && within % rib.multiple < rib.purl;
+  const Stitches within = fromRight - ends.start;
+  return within >= Stitches(0) && fromRight < stitches - ends.end &&
+         within % rib.multiple < rib.purl;
 }
 
 } // namespace scye

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "model/sizes.h"
+#include "model/units.h"
 
 #include <string>
 
@@ -34,26 +35,27 @@ enum class RibSides : std::uint8_t { BothSewn, LeftFree, RightFree };
 
 // Stitches worked before the first repeat and after the last one of a right-side row.
 struct RibEnds {
-  int start = 0, end = 0;
+  Stitches start{0}, end{0};
   bool operator==(const RibEnds&) const = default;
 };
-[[nodiscard]] RibEnds ribEnds(const RibStitch& rib, RibSides sides, int selvedge);
+[[nodiscard]] RibEnds ribEnds(const RibStitch& rib, RibSides sides, Stitches selvedge);
 
 // The largest count up to `stitches` that fits; none where that is less than one repeat, or where
 // a long repeat would lose more than a tenth of the stitches.
-[[nodiscard]] int ribCastOn(const RibStitch& rib, const RibEnds& ends, int stitches);
+[[nodiscard]] Stitches ribCastOn(const RibStitch& rib, const RibEnds& ends, Stitches stitches);
 
 // The ends with what a count has too many for whole repeats, so that the rest are whole; at sewn
 // edges only.
-[[nodiscard]] RibEnds fittedEnds(const RibStitch& rib, RibSides sides, int selvedge, int stitches);
+[[nodiscard]] RibEnds fittedEnds(const RibStitch& rib, RibSides sides, Stitches selvedge,
+                                 Stitches stitches);
 
 // Whether a row of so many stitches can be written out: there is room for its ends, and whole
 // repeats between them.
-[[nodiscard]] bool canWriteOut(const RibStitch& rib, const RibEnds& ends, int stitches);
+[[nodiscard]] bool canWriteOut(const RibStitch& rib, const RibEnds& ends, Stitches stitches);
 
 // Of a row that can be written out: whether the stitch so many from its right edge, counted from 0,
 // shows its purl face where the piece is seen from its right side.
-[[nodiscard]] bool showsPurl(const RibStitch& rib, const RibEnds& ends, int stitches, int fromRight,
-                             bool rightSide);
+[[nodiscard]] bool showsPurl(const RibStitch& rib, const RibEnds& ends, Stitches stitches,
+                             Stitches fromRight, bool rightSide);
 
 } // namespace scye

@@ -10,8 +10,8 @@ namespace {
 void work(const Act& act, RowLine& line) {
   const int k = act.stitches.value();
   const bool right = act.side == EdgeSide::Right;
-  if (act.kind == ActKind::Wait) line.waiting += k;
-  if (act.kind == ActKind::TakeUp) line.waiting -= k;
+  if (act.kind == ActKind::Wait) line.waiting += act.stitches;
+  if (act.kind == ActKind::TakeUp) line.waiting -= act.stitches;
   switch (act.kind) {
   case ActKind::CastOn:
     break; // the section starts with these stitches
@@ -32,8 +32,8 @@ void work(const Act& act, RowLine& line) {
   case ActKind::TakeUp:
     right ? line.rightEdge += k : line.leftEdge -= k;
     break;
-  case ActKind::Spread: {
-    const int atRight = act.from == 0 ? k / 2 : right ? k : 0;
+  case ActKind::IncreaseEvenly: {
+    const int atRight = act.addedAtRight().value();
     line.rightEdge += atRight, line.leftEdge -= k - atRight;
     break;
   }
@@ -46,9 +46,14 @@ void work(const Act& act, RowLine& line) {
 
 } // namespace
 
+Stitches Act::addedAtRight() const {
+  if (from == Stitches(0)) return stitches / 2;
+  return side == EdgeSide::Right ? stitches : Stitches(0);
+}
+
 std::string_view sectionKey(SectionId id) {
   static constexpr EnumKeys<SectionId, SectionId::Left> kKeys{
-      {{SectionId::Body, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
+      {{SectionId::Undivided, "body"}, {SectionId::Right, "right"}, {SectionId::Left, "left"}}};
   return kKeys[id];
 }
 
@@ -84,7 +89,7 @@ std::string actionText(const RowLine& line) {
       {ActKind::Rejoin, "rejoin"},
       {ActKind::Wait, "wait"},
       {ActKind::TakeUp, "take up"},
-      {ActKind::Spread, "spread"},
+      {ActKind::IncreaseEvenly, "spread"},
       {ActKind::Hold, "hold"},
       {ActKind::Buttonhole, "buttonhole"},
   }};
@@ -93,10 +98,10 @@ std::string actionText(const RowLine& line) {
     if (!text.empty()) text += ", ";
     text += kNames[act.kind];
     if (act.kind != ActKind::CastOn && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin &&
-        act.kind != ActKind::Spread)
+        act.kind != ActKind::IncreaseEvenly)
       text += act.side == EdgeSide::Right ? " right" : " left";
     if (act.stitches > Stitches(0)) text += " " + std::to_string(act.stitches.value());
-    if (act.kind == ActKind::Buttonhole) text += " from " + std::to_string(act.from);
+    if (act.kind == ActKind::Buttonhole) text += " from " + std::to_string(act.from.value());
   }
   return text.empty() ? "work even" : text;
 }

@@ -1,8 +1,8 @@
-// A knitted piece, row by row. A section is a stretch that is knitted in one go: "body", or where a
-// neck splits the piece, its "right" and "left" side (seen from the right side), which keep the
-// piece's row numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in stitches
-// from x = 0, selvedges included, as they stand after the row; right_edge - left_edge = stitches.
-// Half stitches occur where a piece with an odd count is centred.
+// A knitted piece, row by row. A section is a stretch that is knitted in one go: the undivided
+// piece, and where a neck splits it, its right and left side (seen from the right side), which keep
+// the piece's row numbers. Row 0 is the cast-on, row 1 the first right-side row. Edges are in
+// stitches from x = 0, selvedges included, as they stand after the row; right_edge - left_edge =
+// stitches. Half stitches occur where a piece with an odd count is centred.
 //
 // Short rows end before the edge: the stitches beyond the turn wait on the needle, and the edges
 // are those of the stitches in work. A buttonhole is worked within its row and leaves the count as
@@ -28,10 +28,10 @@ enum class ActKind : std::uint8_t {
           // wait at the left edge and go with them
   Rejoin, // take up the held stitches, right side facing; likewise
   Wait, // turn before `stitches` at `side`, at the end of the row; `from` wait beyond them already
-  TakeUp, // work all that waits at `side`, at the end of the row
-  Spread, // increase `stitches` evenly across the row, half of them at each side of the middle (an
-          // odd one at the left); `from` 1: all of them toward the edge at `side`
-  Hold,   // at `side`, at the beginning of a row that is not worked: put on a holder for good
+  TakeUp,         // work all that waits at `side`, at the end of the row
+  IncreaseEvenly, // `stitches` evenly across the row, half of them at each side of the middle (an
+                  // odd one at the left); `from` 1: all of them toward the edge at `side`
+  Hold,       // at `side`, at the beginning of a row that is not worked: put on a holder for good
   Buttonhole, // over `stitches`, `from` stitches in from the edge at `side`
 };
 inline constexpr int kActKinds = int(ActKind::Buttonhole) + 1;
@@ -53,34 +53,37 @@ enum class Shapes : std::uint8_t {
 };
 
 struct Act {
-  int row = 0;
+  Rows row{0};
   ActKind kind = ActKind::CastOn;
   EdgeSide side = EdgeSide::Right;
   Stitches stitches{0}; // each positive
   Shapes shapes = Shapes::Hem;
-  int from = 0; // meant where its kind says so
+  Stitches from{0}; // meant where its kind says so
+  // Of stitches that are increased evenly: those that move the right edge; the others move the
+  // left.
+  [[nodiscard]] Stitches addedAtRight() const;
   bool operator==(const Act&) const = default;
 };
 
-enum class SectionId : std::uint8_t { Body, Right, Left };
+enum class SectionId : std::uint8_t { Undivided, Right, Left };
 [[nodiscard]] std::string_view sectionKey(SectionId id); // "body", "right", "left"
 
 struct Section {
-  SectionId id = SectionId::Body;
-  int first = 0, last = 0;            // rows, both worked; a body starts with its cast-on, row 0
+  SectionId id = SectionId::Undivided;
+  Rows first{0}, last{0}; // both worked; the undivided one starts with its cast-on, row 0
   double leftEdge = 0, rightEdge = 0; // before row `first`
   std::vector<Act> acts;              // by row; in one row right before left
-  int waiting = 0;                    // stitches beyond its turns before row `first`
+  Stitches waiting{0};                // beyond its turns before row `first`
   bool operator==(const Section&) const = default;
 };
 
 struct RowLine {
-  SectionId section = SectionId::Body;
-  int row = 0;
+  SectionId section = SectionId::Undivided;
+  Rows row{0};
   double leftEdge = 0, rightEdge = 0;
   std::vector<Act> acts;
-  int waiting = 0; // stitches beyond the turns
-  [[nodiscard]] bool rightSide() const { return row % 2 == 1; }
+  Stitches waiting{0}; // beyond the turns
+  [[nodiscard]] bool rightSide() const { return isRightSide(row); }
   [[nodiscard]] Stitches stitches() const; // in work
   bool operator==(const RowLine&) const = default;
 };

@@ -16,13 +16,13 @@ int fitted(int stitches, int multiple, int rest) {
 }
 
 EdgeSide neckSide(PieceId piece, SectionId section) {
-  if (section == SectionId::Body)
+  if (section == SectionId::Undivided)
     return piece == PieceId::LeftFront ? EdgeSide::Left : EdgeSide::Right;
   return section == SectionId::Right ? EdgeSide::Left : EdgeSide::Right;
 }
 
 double wholeNeck(const KnitPiece& piece, const BodiceLattice& counts, const StitchSize& size) {
-  if (piece.sections.size() == 1) return counts.neck(true) * size.width; // straight across
+  if (piece.sections.size() == 1) return size.across(counts.neck(true)); // straight across
   return neckEdgeLength(piece, SectionId::Right, size) +
          neckEdgeLength(piece, SectionId::Left, size);
 }
@@ -36,11 +36,11 @@ NeckPickUp neckPickUp(const GarmentDraft& draft, const KnitGarment& knit, const 
   if (neck.twoFronts) {
     for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront})
       if (const KnitPiece* front = knit.piece(id))
-        neck.frontLength += 0.5 * neckEdgeLength(*front, SectionId::Body, l.size);
+        neck.frontLength += 0.5 * neckEdgeLength(*front, SectionId::Undivided, l.size);
   } else if (const KnitPiece* front = knit.piece(PieceId::Front)) {
     neck.frontLength = wholeNeck(*front, l.front, l.size);
   }
-  const bool slit = back.splitRow >= 0 && back.splitRow < back.neckRow;
+  const bool slit = back.splitRow >= Rows(0) && back.splitRow < back.neckRow;
   neck.round = !neck.twoFronts && !slit;
   neck.back = int(std::lround(neck.backLength / w)),
   neck.front = int(std::lround(neck.frontLength / w));
@@ -60,8 +60,8 @@ double neckEdgeLength(const KnitPiece& piece, SectionId id, const StitchSize& si
   if (section == piece.sections.end()) return 0;
   const EdgeSide side = neckSide(piece.id, id);
   KnittedEdge edge;
-  edge.begin =
-      piece.neckRow - (side == EdgeSide::Left ? 1 : 0); // a left edge is bound off a row earlier
+  // A left edge is bound off a row earlier.
+  edge.begin = piece.neckRow - Rows(side == EdgeSide::Left ? 1 : 0);
   edge.end = std::max(edge.begin, section->last);
   for (const Act& a : section->acts) {
     const bool taken = a.kind == ActKind::BindOff || a.kind == ActKind::Decrease;
@@ -117,7 +117,7 @@ PickUps pickUps(const GarmentDraft& draft, const KnitGarment& knit) {
     return out;
   }
   BandPickUp& band = out.band;
-  band.rows = front->neckRow - 1 - std::max(0, front->foldRow);
+  band.rows = (front->neckRow - Rows(1) - std::max(Rows(0), front->foldRow)).value();
   band.stitches = int(std::lround(double(band.rows) * out.ratio.stitches / out.ratio.rows));
   band.withNeck = draft.sizes.style.neck().withFronts;
   if (!band.withNeck) {

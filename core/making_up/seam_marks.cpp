@@ -9,7 +9,7 @@ namespace scye {
 
 EdgeChain::EdgeChain(const KnittedEdge& edge, const StitchSize& size) {
   Vec2 at(0, 0);
-  const auto reach = [&](double row) {
+  const auto reach = [&](Rows row) {
     if (!points_.empty()) {
       const double step = (at - points_.back()).norm();
       if (step <= 0) return;
@@ -18,21 +18,21 @@ EdgeChain::EdgeChain(const KnittedEdge& edge, const StitchSize& size) {
       along_.push_back(0);
     }
     points_.push_back(at);
-    rows_.push_back(row);
+    rows_.push_back(row.value());
   };
   reach(edge.begin);
-  const auto height = [&](int row) { return (row - edge.begin) * size.height; };
+  const auto height = [&](Rows row) { return size.up(row - edge.begin); };
   std::size_t i = 0;
   if (!edge.events.empty() && edge.events.front().kind == EventKind::Underarm) {
-    at.x() += edge.events.front().change.value() * size.width;
+    at.x() += size.across(edge.events.front().change);
     reach(edge.begin);
     i = 1;
   }
   at.y() = height(i < edge.events.size() ? edge.events[i].row : edge.end);
   reach(i < edge.events.size() ? edge.events[i].row : edge.end);
   for (; i < edge.events.size(); ++i) {
-    const int next = i + 1 < edge.events.size() ? edge.events[i + 1].row : edge.end;
-    at += Vec2(edge.events[i].change.value() * size.width, 0);
+    const Rows next = i + 1 < edge.events.size() ? edge.events[i + 1].row : edge.end;
+    at += Vec2(size.across(edge.events[i].change), 0);
     at.y() = height(next);
     reach(next);
   }
@@ -65,7 +65,7 @@ namespace {
 struct SewnEdges {
   const SeamWalk& walk;
   const EdgeChain &armhole, &cap;
-  int armholeBegin, capBegin; // rows of the underarm bind-offs
+  Rows armholeBegin, capBegin; // rows of the underarm bind-offs
   Stitches underarm, selvedge;
   double stitchWidth; // of the cap
   LetIn letIn;
@@ -98,13 +98,13 @@ Stitch stitchAlong(const KnitGarment& knit, const ArmholeFit& fit) {
 // See SewnEdges::stretch; of both sides of one armhole together.
 double stretchOf(const KnitGarment& knit, const ArmholeFit& fit) {
   const Stitch stitch = stitchAlong(knit, fit);
-  const int back = knit.backArmhole.schedule.underarm.value(),
-            front = knit.frontArmhole.schedule.underarm.value();
+  const Stitches back = knit.backArmhole.schedule.underarm;
+  const Stitches front = knit.frontArmhole.schedule.underarm;
   const double crown =
-      2 * stitch.cap.width * crownHalfStitches(fit.capRight.crown, Stitches(knit.lattice.selvedge));
+      2 * stitch.cap.width * crownHalfStitches(fit.capRight.crown, knit.lattice.selvedge);
   const double told = fit.armhole.chord + (fit.cap - fit.armhole).mean() -
-                      back * stitch.back.width - front * stitch.front.width - crown;
-  const double knitted = fit.cap.chord - (back + front) * stitch.cap.width - crown;
+                      stitch.back.across(back) - stitch.front.across(front) - crown;
+  const double knitted = fit.cap.chord - stitch.cap.across(back + front) - crown;
   return told > 0 ? knitted / told : 1;
 }
 
@@ -114,7 +114,7 @@ bool onUnderarm(const SewnEdges& side, double s) {
 
 PinPlace onArmhole(const SewnEdges& side, double s) {
   PinPlace place{s, int(std::lround(side.armhole.rowAt(s))), 0, Flat::None, 0};
-  place.up = place.row - side.armholeBegin;
+  place.up = place.row - side.armholeBegin.value();
   if (onUnderarm(side, s)) place.flat = Flat::Underarm, place.stitches = side.underarm.value();
   return place;
 }
@@ -122,7 +122,7 @@ PinPlace onArmhole(const SewnEdges& side, double s) {
 PinPlace onCap(const SewnEdges& side, double s) {
   const double at = side.onChain(s);
   PinPlace place{s, int(std::lround(side.cap.rowAt(at))), 0, Flat::None, 0};
-  place.up = place.row - side.capBegin;
+  place.up = place.row - side.capBegin.value();
   if (at > side.cap.flatFrom() + 1e-9) {
     place.flat = Flat::Crown;
     place.stitches =
@@ -168,8 +168,8 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, ArmholeH
   const EdgeSide capEdge = back == left ? EdgeSide::Right : EdgeSide::Left;
   const Schedule& armhole = (back ? knit.backArmhole : knit.frontArmhole).schedule;
   const Schedule& cap = capEdge == EdgeSide::Right ? fit.capRight : fit.capLeft;
-  const Stitches selvedge(l.selvedge);
-  const int underarmRow = l.underarmRow + (back ? l.back : l.front).longer;
+  const Stitches selvedge = l.selvedge;
+  const Rows underarmRow = l.underarmRow + (back ? l.back : l.front).longer;
   const KnittedEdge a = knittedEdge(armhole, bodyEdge, underarmRow);
   const KnittedEdge c = knittedEdge(cap, capEdge, l.sleeveUnderarmRow, selvedge);
   const Stitch stitch = stitchAlong(knit, fit);
@@ -179,7 +179,7 @@ SeamMarks sideMarks(const GarmentDraft& draft, const KnitGarment& knit, ArmholeH
   // Each side gets its share of what the whole cap is longer, as the shoulder mark is set.
   const double capEase = (fit.cap - fit.armhole).mean();
   const double ease = armholeChain.length() * capEase / fit.armhole.chord;
-  const double underarm = armhole.underarm.value() * body.width;
+  const double underarm = body.across(armhole.underarm);
   const LetIn let = letIn(draft, underarm, armholeChain.length(), ease, capEase);
   const SewnEdges side{walk,    armholeChain,        capChain, a.begin,
                        c.begin, armhole.underarm,    selvedge, stitch.cap.width,

@@ -25,14 +25,14 @@ std::vector<SeamLine> sewRows(int first, int second) {
   return lines;
 }
 
-int seamRows(const RowTable& rows, EdgeSide side, int end) {
+int seamRows(const RowTable& rows, EdgeSide side, Rows end) {
   // A piece that a deep neck divides goes on at its right in the right section, at its left in the
   // left one.
   const SectionId inner = side == EdgeSide::Left ? SectionId::Right : SectionId::Left;
   int count = 0;
   bool waits = false; // stitches at this edge, beyond a turn
   for (const RowLine& line : rows) {
-    if (line.row < 1 || line.row >= end || line.section == inner) continue;
+    if (line.row < Rows(1) || line.row >= end || line.section == inner) continue;
     for (const Act& a : line.acts) {
       if (a.side != side) continue;
       if (a.kind == ActKind::Wait) waits = true;

@@ -22,6 +22,6 @@ struct SeamLine {
 
 // The rows of a piece's side seam at that edge: those before row `end` in which the edge is worked.
 // Short rows that turn before the edge do not reach it.
-[[nodiscard]] int seamRows(const RowTable& rows, EdgeSide side, int end);
+[[nodiscard]] int seamRows(const RowTable& rows, EdgeSide side, Rows end);
 
 } // namespace scye

@@ -46,9 +46,9 @@ double bandStitches(const GarmentDraft& draft, const KnitGarment& garment, const
 // cm of all seams.
 double seamLength(const KnitGarment& garment) {
   const Lattice& l = garment.lattice;
-  const double side = (l.underarmRow - 1) * l.size.height;
-  const double sleeve = (l.sleeveUnderarmRow - 1) * l.size.height;
-  return 2 * (side + sleeve + l.back.shoulder * l.size.width) + garment.left.armhole.mean() +
+  const double side = l.size.up(l.underarmRow - Rows(1));
+  const double sleeve = l.size.up(l.sleeveUnderarmRow - Rows(1));
+  return 2 * (side + sleeve + l.size.across(l.back.shoulder)) + garment.left.armhole.mean() +
          garment.right.armhole.mean();
 }
 

@@ -29,30 +29,32 @@ Reading readingOf(PieceSize::What what) {
 }
 
 // What a piece measures in whole stitches and rows of some size.
-double sizeOf(const KnitPiece& piece, PieceSize::What what, const StitchSize& size, int selvedges) {
+double sizeOf(const KnitPiece& piece, PieceSize::What what, const StitchSize& size,
+              Stitches selvedges) {
   const bool sleeve = isSleeve(piece.id);
-  const auto stitchesAt = [&](int row) {
+  const auto stitchesAt = [&](Rows row) {
     for (const RowLine& line : piece.rows)
-      if (line.row == row && line.section == SectionId::Body) return line.stitches().value();
-    return 0;
+      if (line.row == row && line.section == SectionId::Undivided) return line.stitches();
+    return Stitches(0);
   };
   switch (what) {
   case PieceSize::What::Width:
-    return (stitchesAt(piece.underarmRow - 1) - selvedges) * size.width;
+    return size.across(stitchesAt(piece.underarmRow - Rows(1)) - selvedges);
   case PieceSize::What::Cross: {
-    int least = stitchesAt(piece.underarmRow - 1);
+    Stitches least = stitchesAt(piece.underarmRow - Rows(1));
     for (const RowLine& line : piece.rows)
-      if (line.section == SectionId::Body && line.row > piece.underarmRow + 1 &&
-          line.row < piece.shoulderRow && line.waiting == 0 && line.stitches().value() > 0)
-        least = std::min(least, line.stitches().value());
-    return (least - selvedges) * size.width;
+      if (line.section == SectionId::Undivided && line.row > piece.underarmRow + Rows(1) &&
+          line.row < piece.shoulderRow && line.waiting == Stitches(0) &&
+          line.stitches() > Stitches(0))
+        least = std::min(least, line.stitches());
+    return size.across(least - selvedges);
   }
   case PieceSize::What::Depth:
-    return ((sleeve ? piece.crownRow : piece.shoulderRow) - piece.underarmRow) * size.height;
+    return size.up((sleeve ? piece.crownRow : piece.shoulderRow) - piece.underarmRow);
   case PieceSize::What::Length:
     break;
   }
-  return (piece.underarmRow - 1) * size.height;
+  return size.up(piece.underarmRow - Rows(1));
 }
 
 void addPins(std::vector<MakingUpItem>& list, const Words& words,
@@ -86,7 +88,7 @@ std::vector<PieceSize> pieceSizes(const GarmentDraft& draft, const KnitGarment& 
     const PieceWork* p = work.find(id);
     const StitchSize real = fabricOf(work, id, draft).size;
     const bool half = id == PieceId::LeftFront || id == PieceId::RightFront;
-    const int selvedges = (half ? 1 : 2) * present.lattice.selvedge;
+    const Stitches selvedges = (half ? 1 : 2) * present.lattice.selvedge;
     for (const PieceSize::What what : {PieceSize::What::Width, PieceSize::What::Cross,
                                        PieceSize::What::Depth, PieceSize::What::Length}) {
       if (what == PieceSize::What::Cross && isSleeve(id)) continue;

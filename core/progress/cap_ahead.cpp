@@ -53,16 +53,16 @@ private:
 
   [[nodiscard]] KnitPiece joined(const CapShaping& cap) const {
     KnitPiece piece = worked_;
-    const int base = at_.row - 1; // the right-side row that was worked last
+    const Rows base = at_.row - Rows(1); // the right-side row that was worked last
     Section& body = piece.sections.front();
     const Schedule& right = frontRight_ ? cap.front : cap.back;
     const Schedule& left = frontRight_ ? cap.back : cap.front;
-    Acts acts = between(body.acts, 0, at_.row);
+    Acts acts = between(body.acts, Rows(0), at_.row);
     append(acts, edgeActs(knittedEdge(right, EdgeSide::Right, base), EdgeSide::Right, Shapes::Cap));
     append(acts, edgeActs(knittedEdge(left, EdgeSide::Left, base), EdgeSide::Left, Shapes::Cap));
-    piece.crownRow = base + right.rows.value();
+    piece.crownRow = base + right.rows;
     acts.push_back({piece.crownRow, ActKind::Close,
-                    isRightRow(piece.crownRow) ? EdgeSide::Right : EdgeSide::Left, right.crown,
+                    isRightSide(piece.crownRow) ? EdgeSide::Right : EdgeSide::Left, right.crown,
                     Shapes::Crown});
     sortActs(acts);
     body.acts = std::move(acts);
@@ -71,7 +71,6 @@ private:
     piece.rows = workedRows(piece.sections);
     return piece;
   }
-  static bool isRightRow(int row) { return row % 2 == 1; }
 
   [[nodiscard]] double lengthOf(const KnitPiece& piece) const {
     return (realCap(piece, EdgeSide::Right, whole_.size, whole_.selvedge) +
@@ -106,8 +105,8 @@ private:
     double sum = 0;
     for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
       KnittedEdge edge;
-      edge.begin = worked_.underarmRow + (side == EdgeSide::Left ? 1 : 0);
-      edge.end = at_.row - 1;
+      edge.begin = worked_.underarmRow + Rows(side == EdgeSide::Left ? 1 : 0);
+      edge.end = at_.row - Rows(1);
       for (const Act& a : worked_.sections.front().acts)
         if (a.side == side && a.row >= worked_.underarmRow && a.row <= at_.row &&
             a.kind != ActKind::Close)
@@ -135,7 +134,7 @@ std::optional<CapAhead> capAhead(const KnitPiece& worked, int lines, const CapRe
   if (lines <= 0 || lines >= int(worked.rows.size())) return std::nullopt;
   const RowLine& at = worked.rows[std::size_t(lines) - 1];
   // After the underarm bind-off at both edges, on a wrong-side row.
-  if (at.row <= worked.underarmRow || at.row % 2 != 0) return std::nullopt;
+  if (at.row <= worked.underarmRow || at.rightSide()) return std::nullopt;
   return Rest(worked, lines, whole, length, frontRight).best();
 }
 

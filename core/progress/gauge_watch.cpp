@@ -23,8 +23,8 @@ std::optional<SwatchGauge> countedIn(const PieceWork& p, bool across, const Gaug
   return gaugeOf(counts);
 }
 
-int lastWorkedRow(const PieceWork& p) {
-  return p.worked > 0 ? p.plan.rows[std::size_t(p.worked) - 1].row : 0;
+Rows lastWorkedRow(const PieceWork& p) {
+  return p.worked > 0 ? p.plan.rows[std::size_t(p.worked) - 1].row : Rows(0);
 }
 
 // The other bodice pieces, whose seams meet this one's.
@@ -52,7 +52,7 @@ private:
     const auto here = countedIn(p, across, gauge_);
     const auto& swatch = across ? gauge_.across : gauge_.along;
     if (!here || !swatch) return;
-    if (lastWorkedRow(p) * fabricOf(work_, p.piece, draft_).size.height < kWatchedFrom) return;
+    if (fabricOf(work_, p.piece, draft_).size.up(lastWorkedRow(p)) < kWatchedFrom) return;
     const UncertainSize a = here->size, b = swatch->size;
     if (a.low() <= b.high() && b.low() <= a.high()) return;
     GaugeWarning w{.piece = p.piece, .across = across};
@@ -81,7 +81,7 @@ private:
 } // namespace
 
 bool isLongEnough(const PieceWork& piece, const GarmentDraft& draft) {
-  return lastWorkedRow(piece) * draft.sizes.stitch.height >= kWatchedFrom;
+  return draft.sizes.stitch.up(lastWorkedRow(piece)) >= kWatchedFrom;
 }
 
 std::vector<GaugeWarning> gaugeWarnings(const GarmentDraft& draft, const KnitGarment& design,
@@ -109,7 +109,7 @@ std::optional<Work> recounted(const GarmentDraft& draft, const KnitGarment& desi
   Work out = work;
   PieceWork* own = out.find(piece);
   own->plan = std::move(*plan), own->plan.size = real.sizes.stitch, own->ownPlan = true;
-  const int underarm = own->plan.underarmRow; // pieces that are begun below move `own`
+  const Rows underarm = own->plan.underarmRow; // pieces that are begun below move `own`
   // What is sewn to it follows, in the same fabric and with as many rows.
   const KnitGarment present = presentGarment(draft, design, work);
   for (const PieceId other : piecesToKnit(present)) {
@@ -119,10 +119,10 @@ std::optional<Work> recounted(const GarmentDraft& draft, const KnitGarment& desi
     if (!o) continue;
     auto same = continued(o->plan, fixedLines(o->plan, o->worked), *next);
     if (!same) return std::nullopt;
-    if (const int more = underarm - same->underarmRow - (to->underarmRow - next->underarmRow);
-        more != 0) {
+    if (const Rows more = underarm - same->underarmRow - (to->underarmRow - next->underarmRow);
+        more != Rows(0)) {
       // Just below its own underarm: a front with short rows is longer.
-      same = strayed(*same, same->underarmRow - 1 + std::min(0, more), more);
+      same = strayed(*same, same->underarmRow - Rows(1) + std::min(Rows(0), more), more);
       if (!same) return std::nullopt;
     }
     o->plan = std::move(*same), o->plan.size = real.sizes.stitch, o->ownPlan = true;

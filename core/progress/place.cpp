@@ -30,15 +30,15 @@ private:
 
 RowToWork toWork(const KnitPiece& piece, int line, const Told& told) {
   const RowLine& here = piece.rows[std::size_t(line)];
-  RowToWork row{here.section, here.row, {}, Stitches(0), here.stitches(), Stitches(here.waiting)};
+  RowToWork row{here.section, here.row.value(), {}, Stitches(0), here.stitches(), here.waiting};
   for (const Act& a : here.acts)
     row.actions.push_back({a.kind, a.side, a.stitches, a.shapes, a.from});
   for (const Section& s : piece.sections)
     if (s.id == here.section && s.first == here.row)
-      row.before = Stitches(here.row == 0 ? 0 : int(std::lround(s.rightEdge - s.leftEdge)));
+      row.before = Stitches(here.row == Rows(0) ? 0 : int(std::lround(s.rightEdge - s.leftEdge)));
   if (line > 0 && piece.rows[std::size_t(line - 1)].section == here.section)
     row.before = piece.rows[std::size_t(line - 1)].stitches();
-  if (const Step* step = told.at(here.section, here.row)) row.step = step->kind;
+  if (const Step* step = told.at(here.section, row.row)) row.step = step->kind;
   row.edge = told.piece().edge, row.rib = told.piece().rib, row.ribEnds = told.piece().ribEnds;
   return row;
 }
@@ -63,7 +63,7 @@ std::string edgeRowText(const Words& words, const RowToWork& row) {
   if (row.edge == EdgeMade::Garter || row.rib.kind == RibKind::Garter)
     return words.sayPlain("place.hem.garter");
   if (row.rib.kind == RibKind::Plain) return words.say("even.one");
-  if (canWriteOut(row.rib, row.ribEnds, row.after.value()))
+  if (canWriteOut(row.rib, row.ribEnds, row.after))
     return ribRowText(words, row.rib, row.ribEnds, row.after, row.rightSide());
   return words.sayPlain("place.hem", {textParam("rib", ribName(words, row.rib))});
 }
@@ -118,7 +118,7 @@ std::optional<int> lineOf(const KnitPiece& piece, int row, std::optional<Section
   std::optional<int> first;
   for (int i = 0; i < int(piece.rows.size()); ++i) {
     const RowLine& line = piece.rows[std::size_t(i)];
-    if (line.row != row || (section && line.section != *section)) continue;
+    if (line.row.value() != row || (section && line.section != *section)) continue;
     if (i >= from) return i;
     if (!first) first = i;
   }
@@ -146,8 +146,9 @@ std::string doText(const Words& words, const RowToWork& row) {
 std::string edgeText(const Words& words, const RowToWork& row) {
   bool right = false, left = false;
   for (const Action& a : row.actions) {
-    if (a.kind == ActKind::CastOn || a.kind == ActKind::Spread || a.kind == ActKind::Close ||
-        a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::Buttonhole)
+    if (a.kind == ActKind::CastOn || a.kind == ActKind::IncreaseEvenly ||
+        a.kind == ActKind::Close || a.kind == ActKind::Rest || a.kind == ActKind::Rejoin ||
+        a.kind == ActKind::Buttonhole)
       continue;
     (a.side == EdgeSide::Right ? right : left) = true;
   }

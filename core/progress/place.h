@@ -11,7 +11,7 @@ namespace scye {
 
 // A row of a piece as it is about to be worked.
 struct RowToWork {
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0; // 0: the cast-on
   [[nodiscard]] bool rightSide() const { return row % 2 == 1; }
   std::vector<Action> actions;

@@ -8,25 +8,21 @@
 namespace scye {
 namespace {
 
-bool isRight(int row) {
-  return row % 2 == 1;
-}
-
 // How far out the edge stands, in stitches.
 double outward(const RowLine& line, EdgeSide side) {
   return side == EdgeSide::Right ? line.rightEdge : -line.leftEdge;
 }
 
-const RowLine* bodyLine(const KnitPiece& piece, int row) {
+const RowLine* bodyLine(const KnitPiece& piece, Rows row) {
   for (const RowLine& line : piece.rows)
-    if (line.section == SectionId::Body && line.row == row) return &line;
+    if (line.section == SectionId::Undivided && line.row == row) return &line;
   return nullptr;
 }
 
 // Right-side rows from `first` to `last`.
-int rightRows(int first, int last) {
-  first += isRight(first) ? 0 : 1;
-  return last < first ? 0 : (last - first) / 2 + 1;
+int rightRows(Rows first, Rows last) {
+  first += Rows(isRightSide(first) ? 0 : 1);
+  return last < first ? 0 : (last - first).value() / 2 + 1;
 }
 
 int sign(const Act& a) {
@@ -39,7 +35,7 @@ public:
   EdgeAhead(EdgeSide side, Acts ahead) : side_(side), acts_(std::move(ahead)) {}
 
   // Changes the sum of `shapes` by `outward` stitches within the rows; returns what found no room.
-  int shape(Shapes shapes, int outward, int first, int last) {
+  int shape(Shapes shapes, int outward, Rows first, Rows last) {
     if (outward == 0 || last < first) return outward;
     int net = 0;
     bool oneWay = true;
@@ -48,16 +44,17 @@ public:
     for (const Act& a : acts_)
       if (a.shapes == shapes) oneWay &= sign(a) == (net + outward > 0 ? 1 : -1);
     const auto isOld = [&](const Act& a) { return a.shapes == shapes; };
-    if (oneWay) { // all of it spread afresh
+    if (oneWay) { // all of it anew
       std::erase_if(acts_, isOld);
-      return spread(shapes, net + outward, first, last);
+      return evenly(shapes, net + outward, first, last);
     }
     return among(shapes, outward, first, last);
   }
 
   // Between what is shaped there already; returns what found no room.
-  int among(Shapes shapes, int outward, int first, int last) {
-    for (int row = last - (isRight(last) ? 0 : 1); row >= first && outward != 0; row -= 2) {
+  int among(Shapes shapes, int outward, Rows first, Rows last) {
+    for (Rows row = last - Rows(isRightSide(last) ? 0 : 1); row >= first && outward != 0;
+         row -= Rows(2)) {
       if (!free(row)) continue;
       const bool wider = outward > 0;
       acts_.push_back(
@@ -68,7 +65,7 @@ public:
   }
 
   // Further decreases after the last of an armhole, or some of the last left out.
-  int armhole(int outward, int first, int last) {
+  int armhole(int outward, Rows first, Rows last) {
     while (outward > 0) {
       const auto at = std::find_if(acts_.rbegin(), acts_.rend(), [](const Act& a) {
         return a.shapes == Shapes::Armhole && a.kind == ActKind::Decrease;
@@ -77,7 +74,8 @@ public:
       acts_.erase(std::next(at).base());
       --outward;
     }
-    for (int row = first + (isRight(first) ? 0 : 1); row <= last && outward < 0; row += 2)
+    for (Rows row = first + Rows(isRightSide(first) ? 0 : 1); row <= last && outward < 0;
+         row += Rows(2))
       if (free(row)) {
         acts_.push_back({row, ActKind::Decrease, side_, Stitches(1), Shapes::Armhole});
         ++outward;
@@ -104,19 +102,19 @@ public:
   [[nodiscard]] const Acts& acts() const { return acts_; }
 
 private:
-  [[nodiscard]] bool free(int row) const {
+  [[nodiscard]] bool free(Rows row) const {
     return std::none_of(acts_.begin(), acts_.end(), [&](const Act& a) { return a.row == row; });
   }
 
-  int spread(Shapes shapes, int changes, int first, int last) {
+  int evenly(Shapes shapes, int changes, Rows first, Rows last) {
     if (changes == 0) return 0;
     const EvenShaping even =
         shapeEvenly({.kind = changes > 0 ? ShapingKind::Increase : ShapingKind::Decrease,
                      .changes = std::abs(changes),
                      .firstRow = first,
                      .lastRow = last});
-    const std::vector<int> rows = changeRows(even);
-    for (const int row : rows)
+    const std::vector<Rows> rows = changeRows(even);
+    for (const Rows row : rows)
       acts_.push_back(
           {row, changes > 0 ? ActKind::Increase : ActKind::Decrease, side_, Stitches(1), shapes});
     return changes > 0 ? changes - int(rows.size()) : changes + int(rows.size());
@@ -128,7 +126,7 @@ private:
     for (Act& a : acts_) {
       if (a.shapes != Shapes::Shoulder) continue;
       if (a.kind == ActKind::Wait) {
-        if (!first) a.from += more;
+        if (!first) a.from += Stitches(more);
         first = false;
       } else {
         a.stitches += Stitches(more);
@@ -142,33 +140,33 @@ private:
 
 // Where the rows of the target go on from, and by how much they are shifted.
 struct Join {
-  int from = 0, shift = 0;
+  Rows from{0}, shift{0};
 };
 
-std::optional<Join> joinOf(const KnitPiece& worked, int row, const KnitPiece& target) {
+std::optional<Join> joinOf(const KnitPiece& worked, Rows row, const KnitPiece& target) {
   if (row < worked.underarmRow) {
-    if (target.underarmRow > row) return Join{row, 0};
-    return Join{target.underarmRow - 1, row + 1 - target.underarmRow};
+    if (target.underarmRow > row) return Join{row, Rows(0)};
+    return Join{target.underarmRow - Rows(1), row + Rows(1) - target.underarmRow};
   }
-  const int up = row - worked.underarmRow;
-  const int divided = target.splitRow >= 0 ? target.splitRow : target.lastRow();
-  const int last = std::min(
-      {target.shoulderRow, divided, target.neckRow >= 0 ? target.neckRow : target.lastRow()});
-  int from = std::min(target.underarmRow + up, last - 1);
-  from -= from % 2; // an even row
+  const Rows up = row - worked.underarmRow;
+  const Rows divided = target.splitRow >= Rows(0) ? target.splitRow : target.lastRow();
+  const Rows last = std::min(
+      {target.shoulderRow, divided, target.neckRow >= Rows(0) ? target.neckRow : target.lastRow()});
+  Rows from = std::min(target.underarmRow + up, last - Rows(1));
+  from -= Rows(from % 2); // an even row
   if (from < target.underarmRow) return std::nullopt;
   return Join{from, row - from};
 }
 
-Acts shifted(Acts acts, int by) {
+Acts shifted(Acts acts, Rows by) {
   for (Act& a : acts)
     a.row += by;
   return acts;
 }
 
-void moveMarks(KnitPiece& piece, int after, int by) {
-  for (int* mark : {&piece.underarmRow, &piece.shoulderRow, &piece.splitRow, &piece.neckRow,
-                    &piece.crownRow, &piece.foldRow})
+void moveMarks(KnitPiece& piece, Rows after, Rows by) {
+  for (Rows* mark : {&piece.underarmRow, &piece.shoulderRow, &piece.splitRow, &piece.neckRow,
+                     &piece.crownRow, &piece.foldRow})
     if (*mark > after) *mark += by;
 }
 
@@ -179,10 +177,10 @@ void recount(KnitPiece& piece) {
   Section& body = piece.sections.front();
   const RowLine at = workedRows({body}).back();
   const auto waiting = [&](EdgeSide side) { // beyond the turns of a shoulder begun below the neck
-    int n = 0;
+    Stitches n;
     for (const Act& a : body.acts)
       if (a.side == side && (a.kind == ActKind::Wait || a.kind == ActKind::TakeUp))
-        n += a.kind == ActKind::Wait ? a.stitches.value() : -a.stitches.value();
+        n += a.kind == ActKind::Wait ? a.stitches : -a.stitches;
     return n;
   };
   for (Section& s : piece.sections) {
@@ -219,12 +217,12 @@ bool isOpening(const KnitPiece& piece, EdgeSide side) {
 
 // What widens a full sleeve; what a rib goes without is no shaping.
 bool ofCuff(const Act& a) {
-  return a.kind == ActKind::Spread && a.shapes == Shapes::Cuff;
+  return a.kind == ActKind::IncreaseEvenly && a.shapes == Shapes::Cuff;
 }
 
 // Stitches that a full sleeve is still to be widened by, `more` at each edge more than planned; no
 // row doubles its stitches. Whether it goes.
-bool widenSpread(Acts& acts, int stitches, int more) {
+bool widenAboveCuff(Acts& acts, int stitches, int more) {
   int left = 2 * more;
   for (Act& a : acts)
     if (ofCuff(a)) left += a.stitches.value();
@@ -238,21 +236,21 @@ bool widenSpread(Acts& acts, int stitches, int more) {
   return left == 0;
 }
 
-bool spreads(const Acts& acts) {
+bool widensAboveCuff(const Acts& acts) {
   return std::any_of(acts.begin(), acts.end(), [](const Act& a) { return ofCuff(a); });
 }
 
-constexpr int kEvenBelow = 2; // rows below the underarm that stay even, where there is room
+constexpr Rows kEvenBelow{2}; // below the underarm that stay even, where there is room
 
 // Below the underarm, from row `first` on; where rows are turned early nothing can be shaped.
-int shapedSide(EdgeAhead& edge, Shapes shapes, int more, int first, const KnitPiece& piece) {
-  const int top = piece.underarmRow - 1;
-  int turned = top + 1, whole = first; // the rows of short rows over the bust
+int shapedSide(EdgeAhead& edge, Shapes shapes, int more, Rows first, const KnitPiece& piece) {
+  const Rows top = piece.underarmRow - Rows(1);
+  Rows turned = piece.underarmRow, whole = first; // the rows of short rows over the bust
   for (const Act& a : piece.sections.front().acts)
     if (a.shapes == Shapes::Bust) turned = std::min(turned, a.row), whole = std::max(whole, a.row);
   if (turned <= top) {
-    more = edge.shape(shapes, more, first, turned - 1);
-    return edge.among(shapes, more, whole + 2, top);
+    more = edge.shape(shapes, more, first, turned - Rows(1));
+    return edge.among(shapes, more, whole + Rows(2), top);
   }
   if (top - kEvenBelow >= first) more = edge.shape(shapes, more, first, top - kEvenBelow);
   return edge.among(shapes, more, first, top);
@@ -270,44 +268,44 @@ int fixedLines(const KnitPiece& piece, int worked) {
 std::optional<KnitPiece> continued(const KnitPiece& worked, int lines, const KnitPiece& target) {
   if (lines <= 0) return target;
   const RowLine& at = worked.rows[std::size_t(lines) - 1];
-  const int row = at.row;
-  if (at.section != SectionId::Body || at.waiting > 0) return std::nullopt;
+  const Rows row = at.row, one(1);
+  if (at.section != SectionId::Undivided || at.waiting > Stitches(0)) return std::nullopt;
   if (lines >= int(worked.rows.size())) return std::nullopt;
-  if (worked.shoulderRow >= 0 && row >= worked.shoulderRow) return std::nullopt;
+  if (worked.shoulderRow >= Rows(0) && row >= worked.shoulderRow) return std::nullopt;
   const auto join = joinOf(worked, row, target);
   const RowLine* there = join ? bodyLine(target, join->from) : nullptr;
-  if (!there || there->waiting > 0) return std::nullopt;
+  if (!there || there->waiting > Stitches(0)) return std::nullopt;
 
   KnitPiece piece = target;
   piece.id = worked.id;
   const bool below = row < worked.underarmRow;
   moveMarks(piece, join->from, join->shift);
   if (!below) piece.underarmRow = worked.underarmRow;
-  if (worked.foldRow >= 0 && worked.foldRow <= row) piece.foldRow = worked.foldRow;
+  if (worked.foldRow >= Rows(0) && worked.foldRow <= row) piece.foldRow = worked.foldRow;
   piece.hemRows = row >= worked.hemRows ? worked.hemRows : std::max(row, target.hemRows);
-  if (row > 0) { // what the edge was begun in
+  if (row > Rows(0)) { // what the edge was begun in
     piece.edge = worked.edge, piece.rib = worked.rib;
     piece.sides = worked.sides, piece.selvedge = worked.selvedge;
   }
   for (Section& s : piece.sections) {
     s.last += join->shift;
-    if (s.id != SectionId::Body) s.first += join->shift;
-    s.acts = shifted(between(s.acts, join->from + 1, s.last), join->shift);
+    if (s.id != SectionId::Undivided) s.first += join->shift;
+    s.acts = shifted(between(s.acts, join->from + one, s.last), join->shift);
   }
   Section& body = piece.sections.front();
   const Section& before = worked.sections.front();
-  body.first = 0, body.leftEdge = before.leftEdge, body.rightEdge = before.rightEdge;
+  body.first = Rows(0), body.leftEdge = before.leftEdge, body.rightEdge = before.rightEdge;
 
   // Half a stitch that a centred count has more or less is moved to the side.
   const double half = std::abs(at.rightEdge - there->rightEdge) -
                       std::floor(std::abs(at.rightEdge - there->rightEdge) + 1e-9);
   const double moved = half > 0.25 && half < 0.75 ? 0.5 : 0;
   for (Section& s : piece.sections)
-    if (s.id != SectionId::Body) s.leftEdge += moved, s.rightEdge += moved;
+    if (s.id != SectionId::Undivided) s.leftEdge += moved, s.rightEdge += moved;
   // What a full sleeve is still widened by takes all that differs.
-  const bool spreading = spreads(body.acts);
-  if (spreading && !widenSpread(body.acts, at.stitches().value(),
-                                int(std::lround(there->rightEdge - at.rightEdge))))
+  const bool widening = widensAboveCuff(body.acts);
+  if (widening && !widenAboveCuff(body.acts, at.stitches().value(),
+                                  int(std::lround(there->rightEdge - at.rightEdge))))
     return std::nullopt;
   Acts all;
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
@@ -318,16 +316,16 @@ std::optional<KnitPiece> continued(const KnitPiece& worked, int lines, const Kni
       for (const Act& a : s.acts)
         if (a.side == side) ahead.push_back(a);
     EdgeAhead edge(side, std::move(ahead));
-    if (spreading) {
+    if (widening) {
       more = 0;
     } else if (isOpening(worked, side)) {
       more = edge.widen(Shapes::Neck, more);
     } else {
-      if (below) more = shapedSide(edge, sideOf(worked), more, row + 1, piece);
-      int last = piece.shoulderRow - 1;
-      if (piece.splitRow >= 0) last = std::min(last, piece.splitRow - 1);
-      if (more != 0 && worked.shoulderRow >= 0)
-        more = edge.armhole(more, std::max(row + 1, piece.underarmRow + 2), last);
+      if (below) more = shapedSide(edge, sideOf(worked), more, row + one, piece);
+      Rows last = piece.shoulderRow - one;
+      if (piece.splitRow >= Rows(0)) last = std::min(last, piece.splitRow - one);
+      if (more != 0 && worked.shoulderRow >= Rows(0))
+        more = edge.armhole(more, std::max(row + one, piece.underarmRow + Rows(2)), last);
       if (more != 0) more = edge.widen(Shapes::Shoulder, more);
     }
     if (more != 0) return std::nullopt;
@@ -341,14 +339,14 @@ std::optional<KnitPiece> continued(const KnitPiece& worked, int lines, const Kni
       // Sides of a divided neck have the same rows: an outer edge belongs to its own side.
       const bool outer = a.shapes != Shapes::Neck;
       const bool here = a.row >= s.first && a.row <= s.last;
-      if (s.id == SectionId::Body ? here : here && outer && a.side == own) acts.push_back(a);
+      if (s.id == SectionId::Undivided ? here : here && outer && a.side == own) acts.push_back(a);
     }
-    if (s.id != SectionId::Body) // its neck edge as it was
+    if (s.id != SectionId::Undivided) // its neck edge as it was
       for (const Act& a : s.acts)
         if (a.shapes == Shapes::Neck) acts.push_back(a);
     s.acts = std::move(acts);
   }
-  Acts whole = between(before.acts, 0, row);
+  Acts whole = between(before.acts, Rows(0), row);
   append(whole, body.acts);
   body.acts = std::move(whole);
   recount(piece);
@@ -356,10 +354,11 @@ std::optional<KnitPiece> continued(const KnitPiece& worked, int lines, const Kni
   return piece;
 }
 
-Stitches reachableWidth(const KnitPiece& worked, int lines, int underarmRow, Stitches wanted) {
+Stitches reachableWidth(const KnitPiece& worked, int lines, Rows underarmRow, Stitches wanted) {
   if (lines <= 0) return wanted;
   const RowLine& at = worked.rows[std::size_t(lines) - 1];
-  const int room = rightRows(at.row + 1, std::max(underarmRow, at.row + 1) - 1);
+  const Rows next = at.row + Rows(1);
+  const int room = rightRows(next, std::max(underarmRow, next) - Rows(1));
   const int now = at.stitches().value();
   // Both edges are shaped alike.
   int each = int(std::lround(0.5 * (wanted.value() - now)));
@@ -372,11 +371,12 @@ std::optional<KnitPiece> mirroredSleeve(const KnitPiece& sleeve) {
   piece.id = sleeve.id == PieceId::Sleeve ? PieceId::LeftSleeve : PieceId::Sleeve;
   for (Section& s : piece.sections) {
     for (Act& a : s.acts) {
-      if (a.kind == ActKind::CastOn || a.kind == ActKind::Close || a.kind == ActKind::Spread)
+      if (a.kind == ActKind::CastOn || a.kind == ActKind::Close ||
+          a.kind == ActKind::IncreaseEvenly)
         continue;
       const bool toLeft = a.side == EdgeSide::Right;
       a.side = toLeft ? EdgeSide::Left : EdgeSide::Right;
-      if (a.kind == ActKind::BindOff) a.row += toLeft ? 1 : -1; // left edges are a row late
+      if (a.kind == ActKind::BindOff) a.row += Rows(toLeft ? 1 : -1); // left edges are a row late
     }
     sortActs(s.acts);
   }
@@ -385,15 +385,16 @@ std::optional<KnitPiece> mirroredSleeve(const KnitPiece& sleeve) {
   return piece;
 }
 
-std::optional<KnitPiece> strayed(const KnitPiece& piece, int after, int more) {
-  if (more == 0) return piece;
+std::optional<KnitPiece> strayed(const KnitPiece& piece, Rows after, Rows more) {
+  const Rows none;
+  if (more == none) return piece;
   if (more % 2 != 0 || piece.sections.empty()) return std::nullopt;
   const Section& first = piece.sections.front();
-  if (after < 0 || after >= first.last || after - more > first.last) return std::nullopt;
+  if (after < none || after >= first.last || after - more > first.last) return std::nullopt;
   KnitPiece out = piece;
   for (Section& s : out.sections) {
     for (const Act& a : s.acts)
-      if (more < 0 && a.row > after && a.row <= after - more) return std::nullopt;
+      if (more < none && a.row > after && a.row <= after - more) return std::nullopt;
     for (Act& a : s.acts)
       if (a.row > after) a.row += more;
     if (s.first > after) s.first += more;

@@ -21,7 +21,7 @@ namespace scye {
 
 // The number of stitches at the upper arm that a sleeve under way can still come to, nearest to
 // `wanted`; `underarmRow` of the sleeve as it is wanted.
-[[nodiscard]] Stitches reachableWidth(const KnitPiece& worked, int lines, int underarmRow,
+[[nodiscard]] Stitches reachableWidth(const KnitPiece& worked, int lines, Rows underarmRow,
                                       Stitches wanted);
 
 // A cap under way, led on so that its edge is `length` long by the mean of its measures. `whole`:
@@ -40,6 +40,6 @@ struct CapAhead {
 
 // `more` rows worked even after row `after` of the body (less than nothing: so many even rows left
 // out). Nothing where they are odd in number or shaping is worked in rows that would be left out.
-[[nodiscard]] std::optional<KnitPiece> strayed(const KnitPiece& piece, int after, int more);
+[[nodiscard]] std::optional<KnitPiece> strayed(const KnitPiece& piece, Rows after, Rows more);
 
 } // namespace scye

@@ -55,7 +55,7 @@ Schedule asTold(const Schedule& told, const KnitPiece& piece, EdgeSide edge) {
   Schedule now = scheduleIn(piece, edge);
   const bool same = now.underarm == told.underarm && now.rows == told.rows &&
                     now.crown == told.crown &&
-                    runEvents(now.runs, 0, 0) == runEvents(told.runs, 0, 0);
+                    runEvents(now.runs, Rows(0), Rows(0)) == runEvents(told.runs, Rows(0), Rows(0));
   return same ? told : now;
 }
 
@@ -72,7 +72,7 @@ void takeSide(KnitGarment& k, const Work& work, const GarmentDraft& draft, bool 
   fit.capRight = asTold(fit.capRight, *s.sleeve, EdgeSide::Right);
   fit.capLeft = asTold(fit.capLeft, *s.sleeve, EdgeSide::Left);
   const StitchSize size = fabricOf(work, left ? PieceId::LeftSleeve : PieceId::Sleeve, draft).size;
-  const Stitches selvedge(k.lattice.selvedge);
+  const Stitches selvedge = k.lattice.selvedge;
   fit.capStitch = size;
   fit.cap = realCap(*s.sleeve, EdgeSide::Right, size, selvedge) +
             realCap(*s.sleeve, EdgeSide::Left, size, selvedge);
@@ -89,7 +89,7 @@ void takeLattice(KnitGarment& k) {
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
     l.sleeveUnderarmRow = sleeve->underarmRow;
     for (const RowLine& line : sleeve->rows)
-      if (line.row == sleeve->underarmRow - 1) l.sleeveWidth = line.stitches().value();
+      if (line.row == sleeve->underarmRow - Rows(1)) l.sleeveWidth = line.stitches();
   }
 }
 
@@ -104,11 +104,11 @@ void takeSchedules(KnitGarment& k) {
   const KnitPiece* front = k.piece(PieceId::Front);
   take(k.frontArmhole, front ? front : k.piece(PieceId::RightFront),
        front ? EdgeSide::Right : EdgeSide::Left);
-  k.lattice.back.underarm = k.backArmhole.schedule.underarm.value();
-  k.lattice.front.underarm = k.frontArmhole.schedule.underarm.value();
+  k.lattice.back.underarm = k.backArmhole.schedule.underarm;
+  k.lattice.front.underarm = k.frontArmhole.schedule.underarm;
   const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
   if (!sleeve || !k.capKnitted) return;
-  const Stitches selvedge(k.lattice.selvedge);
+  const Stitches selvedge = k.lattice.selvedge;
   const StitchSize& size = k.lattice.size;
   k.cap.front = asTold(k.cap.front, *sleeve, EdgeSide::Right);
   k.cap.back = asTold(k.cap.back, *sleeve, EdgeSide::Left);
@@ -144,7 +144,7 @@ PieceFabric fabricOf(const Work& work, PieceId piece, const GarmentDraft& draft)
 Schedule scheduleIn(const KnitPiece& piece, EdgeSide edge) {
   Schedule schedule;
   const bool sleeve = isSleeve(piece.id);
-  int at = 0;
+  Rows at;
   for (const Section& section : piece.sections)
     for (const Act& a : section.acts) {
       if (a.kind == ActKind::Close && sleeve) schedule.crown = a.stitches;
@@ -155,15 +155,15 @@ Schedule scheduleIn(const KnitPiece& piece, EdgeSide edge) {
       }
       // Bind-offs at the left come a row later, and are told as those at the right.
       const bool off = a.kind == ActKind::BindOff;
-      const int row = a.row - piece.underarmRow - (off && edge == EdgeSide::Left ? 1 : 0);
+      const Rows row = a.row - piece.underarmRow - Rows(off && edge == EdgeSide::Left ? 1 : 0);
       schedule.runs.push_back({off                           ? ShapingKind::BindOff
                                : a.kind == ActKind::Increase ? ShapingKind::Increase
                                                              : ShapingKind::Decrease,
-                               a.stitches, Rows(row - at), 1, Rows(0)});
+                               a.stitches, row - at, 1, Rows(0)});
       at = row;
     }
   schedule.runs = joined(std::move(schedule.runs));
-  schedule.rows = Rows((sleeve ? piece.crownRow : piece.shoulderRow) - piece.underarmRow);
+  schedule.rows = (sleeve ? piece.crownRow : piece.shoulderRow) - piece.underarmRow;
   return schedule;
 }
 

@@ -13,16 +13,16 @@ bool isSleeve(PieceId id) {
   return id == PieceId::Sleeve || id == PieceId::LeftSleeve;
 }
 
-int stitchesBelow(const KnitPiece& piece, int row) {
+Stitches stitchesBelow(const KnitPiece& piece, Rows row) {
   for (const RowLine& line : piece.rows)
-    if (line.section == SectionId::Body && line.row == row - 1) return line.stitches().value();
-  return 0;
+    if (line.section == SectionId::Undivided && line.row == row - Rows(1)) return line.stitches();
+  return Stitches(0);
 }
 
 // Whether a row is knitted in the same stitch: of the lower edge, or above it.
-bool sameStitch(const KnitPiece& a, const KnitPiece& b, int row) {
-  const bool edge = row > 0 && row <= a.hemRows;
-  if (edge != (row > 0 && row <= b.hemRows) || (row == a.foldRow) != (row == b.foldRow))
+bool sameStitch(const KnitPiece& a, const KnitPiece& b, Rows row) {
+  const bool edge = row > Rows(0) && row <= a.hemRows;
+  if (edge != (row > Rows(0) && row <= b.hemRows) || (row == a.foldRow) != (row == b.foldRow))
     return false;
   return !edge || (a.edge == b.edge && a.rib.kind == b.rib.kind);
 }
@@ -116,7 +116,7 @@ private:
 
   [[nodiscard]] CapRequest ask(const Lattice& l, const GarmentDraft& draft) const {
     CapRequest r = capRequest(draft, l);
-    r.back.underarm = Stitches(l.back.underarm), r.front.underarm = Stitches(l.front.underarm);
+    r.back.underarm = l.back.underarm, r.front.underarm = l.front.underarm;
     r.armholes = {present_.left.armhole, present_.right.armhole};
     const double back = present_.backArmhole.left.mean() + present_.backArmhole.right.mean();
     const double front = present_.frontArmhole.left.mean() + present_.frontArmhole.right.mean();
@@ -129,8 +129,8 @@ private:
   static void lengthFor(Lattice& l, const GarmentDraft& draft, double capHeight) {
     if (draft.sizes.style.sleeveFrom != SleeveFrom::Shoulder) return;
     const double length = draft.sleeve.length + draft.cap.height - capHeight;
-    l.sleeveUnderarmRow = std::max(2, nearestEven(length / l.size.height)) + 1;
-    l.cuffRows = std::min(l.cuffRows, l.sleeveUnderarmRow - 1);
+    l.sleeveUnderarmRow = std::max(Rows(2), nearestEven(length / l.size.height)) + Rows(1);
+    l.cuffRows = std::min(l.cuffRows, l.sleeveUnderarmRow - Rows(1));
   }
 
   [[nodiscard]] KnitPiece piece(const Lattice& l, PieceId id, const CapShaping& cap) const {
@@ -142,7 +142,7 @@ private:
 
   // cm, by which its cap is longer than armhole and ease.
   [[nodiscard]] double off(PieceId id, const KnitPiece& p, const StitchSize& size) const {
-    const Stitches selvedge(present_.lattice.selvedge);
+    const Stitches selvedge = present_.lattice.selvedge;
     const EdgeLength cap =
         realCap(p, EdgeSide::Right, size, selvedge) + realCap(p, EdgeSide::Left, size, selvedge);
     return (cap - armhole(id)).mean() - draft_.cap.easeWanted;
@@ -193,7 +193,7 @@ private:
     CapRequest r = ask(l, draft);
     r.armholes = {armhole(id), armhole(id)};
     if (lines >= int(plan.rows.size())) return std::nullopt;
-    const int row = plan.rows[std::size_t(lines) - 1].row;
+    const Rows row = plan.rows[std::size_t(lines) - 1].row;
     if (row >= plan.underarmRow) {
       auto cap = capAhead(plan, lines, r, armhole(id).mean() + r.ease, !left(id));
       if (!cap || !near(id, cap->piece, l.size)) return std::nullopt;
@@ -244,7 +244,7 @@ void addRipBack(Refit& refit, Sleeves& sleeves, const PieceWork& own, int lines)
   if (!back) return;
   const int kept = back->second;
   const RowLine& last = own.plan.rows[std::size_t(std::max(0, kept - 1))];
-  refit.ripBack.push_back({own.piece, last.section, last.row, kept, own.finished()});
+  refit.ripBack.push_back({own.piece, last.section, last.row.value(), kept, own.finished()});
 }
 
 } // namespace
@@ -256,9 +256,9 @@ std::vector<PlanChange> planChanges(PieceId id, const KnitPiece& before, const K
     if (was != is) changes.push_back({id, what, was, is});
   };
   add(What::CastOn, before.castOn().value(), after.castOn().value());
-  add(What::Length, before.underarmRow - 1, after.underarmRow - 1);
-  add(What::Width, stitchesBelow(before, before.underarmRow),
-      stitchesBelow(after, after.underarmRow));
+  add(What::Length, before.underarmRow.value() - 1, after.underarmRow.value() - 1);
+  add(What::Width, stitchesBelow(before, before.underarmRow).value(),
+      stitchesBelow(after, after.underarmRow).value());
   const Schedule was = scheduleIn(before, EdgeSide::Right), is = scheduleIn(after, EdgeSide::Right);
   add(What::Underarm, was.underarm.value(), is.underarm.value());
   add(isSleeve(id) ? What::Cap : What::Armhole, was.rows.value(), is.rows.value());
@@ -266,7 +266,8 @@ std::vector<PlanChange> planChanges(PieceId id, const KnitPiece& before, const K
   if (const int same = commonLines(before, after);
       changes.empty() && same < int(std::max(before.rows.size(), after.rows.size()))) {
     const std::size_t at = std::min(std::size_t(same), after.rows.size() - 1);
-    changes.push_back({id, What::Shaping, after.rows[at].row, after.rows[at].row});
+    const int row = after.rows[at].row.value();
+    changes.push_back({id, What::Shaping, row, row});
   }
   return changes;
 }
@@ -323,7 +324,7 @@ std::vector<WorkedConflict> conflicts(const GarmentDraft& draft, const KnitGarme
     const int same = commonLines(p.plan, *now);
     if (same >= p.worked) continue;
     const RowLine& worked = p.plan.rows[std::size_t(same)];
-    WorkedConflict c{p.piece, worked.section, worked.row, worked.stitches().value()};
+    WorkedConflict c{p.piece, worked.section, worked.row.value(), worked.stitches().value()};
     if (std::size_t(same) < now->rows.size())
       c.stitchesDesigned = now->rows[std::size_t(same)].stitches().value();
     c.lines = same;
@@ -377,19 +378,21 @@ Work followed(const GarmentDraft& draft, const KnitGarment& design, const Work& 
 }
 
 std::optional<Work> withStrayedRows(const KnitGarment& present, const KnitGarment& design,
-                                    const Work& work, PieceId id, int after, int more) {
+                                    const Work& work, PieceId id, Rows after, Rows more) {
   Work out = work;
   PieceWork* p = workOn(out, present, design, id);
   if (!p) return std::nullopt;
   auto plan = strayed(p->plan, after, more);
   if (!plan) return std::nullopt;
   const bool below = after < p->plan.underarmRow;
-  const int up = after - p->plan.underarmRow;
+  const Rows up = after - p->plan.underarmRow;
   p->plan = std::move(*plan);
   p->ownPlan = true;
-  // The row after which she strayed is worked, and the rows that she told of with it.
-  if (const int line = after + 1 + std::max(0, more); p->worked > after) {
-    p->worked = std::max(p->worked + more, std::min(line, int(p->plan.rows.size())));
+  // The row after which it strayed is worked, and with it the rows that are told of. Up to there a
+  // line of the plan is a row.
+  const int last = after.value(), added = more.value();
+  if (const int line = last + 1 + std::max(0, added); p->worked > last) {
+    p->worked = std::max(p->worked + added, std::min(line, int(p->plan.rows.size())));
   }
   if (isSleeve(id)) return out;
   // What is sewn to it has as many rows, wherever it has not come so far.
@@ -397,8 +400,8 @@ std::optional<Work> withStrayedRows(const KnitGarment& present, const KnitGarmen
     if (other == id || isSleeve(other)) continue;
     PieceWork* o = workOn(out, present, design, other);
     if (!o || o->finished()) continue;
-    const int there = below ? after : o->plan.underarmRow + up;
-    if (o->worked > there + 1) continue;
+    const Rows there = below ? after : o->plan.underarmRow + up;
+    if (o->worked > there.value() + 1) continue;
     if (auto same = strayed(o->plan, there, more)) o->plan = std::move(*same), o->ownPlan = true;
   }
   return out;
@@ -411,7 +414,7 @@ Work ripped(const Work& work, PieceId piece, int lines) {
     std::erase_if(p->notes, [&](const RowNote& note) {
       for (int i = 0; i < p->worked; ++i)
         if (p->plan.rows[std::size_t(i)].section == note.section &&
-            p->plan.rows[std::size_t(i)].row == note.row)
+            p->plan.rows[std::size_t(i)].row.value() == note.row)
           return false;
       return true;
     });

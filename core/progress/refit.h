@@ -41,7 +41,7 @@ inline constexpr EnumKeys<PlanChange::What, PlanChange::What::Shaping> kChangeKe
 // comes out so far off that it is worth while to think about it (kFinishedNear).
 struct RipBack {
   PieceId piece = PieceId::Sleeve;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0;   // of its plan, to which it would have to be ripped back
   int lines = 0; // and its lines that then stay
   bool finished = false;
@@ -74,7 +74,7 @@ inline constexpr double kFinishedNear = 0.3; // cm; nearer than that it is eased
 // Pieces of which the design would now have rows that are worked knitted otherwise.
 struct WorkedConflict {
   PieceId piece = PieceId::Back;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0;                                  // the first that differs
   int stitchesWorked = 0, stitchesDesigned = 0; // after it
   int lines = 0;                                // that would stay if it were ripped back
@@ -93,11 +93,11 @@ enum class Settle : std::uint8_t {
 // Plans that a change of the design reaches without touching a worked row follow it.
 [[nodiscard]] Work followed(const GarmentDraft& draft, const KnitGarment& design, const Work& work);
 
-// Rows really worked where she strayed from the plan: of the piece, and of those that are sewn to
-// it and have not come as far. Nothing where it cannot be.
+// Rows really worked where the knitting strayed from the plan: of the piece, and of those that are
+// sewn to it and have not come as far. Nothing where it cannot be.
 [[nodiscard]] std::optional<Work> withStrayedRows(const KnitGarment& present,
                                                   const KnitGarment& design, const Work& work,
-                                                  PieceId piece, int after, int more);
+                                                  PieceId piece, Rows after, Rows more);
 
 // The work with the piece ripped back so that `lines` stay.
 [[nodiscard]] Work ripped(const Work& work, PieceId piece, int lines);

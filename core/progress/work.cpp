@@ -63,10 +63,10 @@ std::optional<PieceId> pieceByKey(std::string_view key) {
 std::uint64_t markOf(const KnitPiece& piece) {
   std::uint64_t mark = 0xcbf29ce484222325;
   const auto add = [&](std::uint64_t x) { mark = (mark ^ x) * 0x100000001b3; };
-  add(std::uint64_t(piece.hemRows)), add(std::uint64_t(piece.foldRow));
+  add(std::uint64_t(piece.hemRows.value())), add(std::uint64_t(piece.foldRow.value()));
   add(std::uint64_t(piece.edge)), add(std::uint64_t(piece.rib.kind));
   for (const RowLine& line : piece.rows) {
-    add(std::uint64_t(line.row)), add(std::uint64_t(line.section));
+    add(std::uint64_t(line.row.value())), add(std::uint64_t(line.section));
     add(std::uint64_t(line.stitches().value()));
     for (const Act& a : line.acts) {
       add(std::uint64_t(a.kind)), add(std::uint64_t(a.side));

@@ -60,7 +60,7 @@ struct Measured {
 };
 
 struct RowNote {
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0;
   std::string text;
   bool operator==(const RowNote&) const = default;

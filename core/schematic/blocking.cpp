@@ -33,21 +33,21 @@ Picture blockingTemplate(const GarmentDraft& draft, const KnitGarment& knitted, 
   g.title = phrases.say(ofTwo ? "piece.rightSleeve" : "piece." + g.id);
   g.piece = id;
   const StitchSize& size = rows->fabric(knitted.lattice.size);
-  const Path fabric = knittedOutline(*rows, size, {0, 0, 0});
+  const Path fabric = knittedOutline(*rows, size, {Stitches(0), Stitches(0), Stitches(0)});
   const Path seam = turned ? piece->outline().mirroredX() : piece->outline();
   g.strokes.push_back({seam, Role::Outline, false});
   g.strokes.push_back({fabric, Role::Knitted, false});
 
   Box box;
   box.add(fabric);
-  const auto across = [&](int row) {
-    const double y = row * size.height;
-    if (row > 0)
+  const auto across = [&](Rows row) {
+    const double y = size.up(row);
+    if (row > Rows(0))
       g.strokes.push_back(
           {Path::polyline({{box.low.x(), y}, {box.high.x(), y}}), Role::Guide, false});
   };
   across(rows->hemRows);
-  across(rows->underarmRow - 1);
+  across(rows->underarmRow - Rows(1));
   if (drafted != PieceId::LeftFront && drafted != PieceId::RightFront)
     g.strokes.push_back(
         {Path::polyline({{0, box.low.y()}, {0, box.high.y()}}), Role::Guide, false});
@@ -60,7 +60,7 @@ Picture blockingTemplate(const GarmentDraft& draft, const KnitGarment& knitted, 
                              std::to_string(n.number), Role::Notch, h));
   }
   const Vec2 middle(0.5 * (box.low.x() + box.high.x()),
-                    0.5 * (box.low.y() + rows->underarmRow * size.height));
+                    0.5 * (box.low.y() + size.up(rows->underarmRow)));
   const Vec2 all = box.size();
   g.labels.push_back(words(middle, g.title, Role::Caption, 2 * h));
   g.labels.push_back(

@@ -73,8 +73,10 @@ Chart laidOut(const KnitPiece& piece, const StitchSize& size, const ChartOptions
   if (folds(options.fold, grid.columns, kFoldColumns))
     columns = cutsIn(alikeColumns(grid, kLeastFolded), kKept, std::max(2, piece.rib.multiple));
   if (folds(options.fold, grid.rows, kFoldRows))
-    rows = cutsIn(evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, kLeastFolded),
-                  kKept, 2);
+    rows = cutsIn(
+        evenRows(grid, {piece.hemRows.value(), piece.foldRow.value() - 1, piece.foldRow.value()},
+                 kLeastFolded),
+        kKept, 2);
   // They change neither which columns are alike nor which rows are even.
   for (const ChartMark& mark : purlMarks(piece, grid))
     chart.grid.marks.push_back(mark);

@@ -47,7 +47,7 @@ struct Chart {
                                     const ChartOptions& options = {});
 
 struct ChartPlace {
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0, lastRow = 0; // the same but where rows are left out
   Stitches stitches{0};     // after it
   int stitch = 0;           // counted as the row is worked; 0: beside the stitches, or over a cut

@@ -289,7 +289,7 @@ void drawSymbol(Group& group, ChartSymbol symbol, const Box& cell) {
 
 // Counter-clockwise, in and out of the neck where there is one.
 Path chartOutline(const ChartGrid& grid, const ChartAxis& columns, const ChartAxis& rows) {
-  std::vector<Vec2> points = stairs(grid, columns, rows, SectionId::Body, true);
+  std::vector<Vec2> points = stairs(grid, columns, rows, SectionId::Undivided, true);
   const auto up = [&](SectionId section, bool right) {
     const std::vector<Vec2> e = stairs(grid, columns, rows, section, right);
     points.insert(points.end(), e.begin(), e.end());
@@ -302,7 +302,7 @@ Path chartOutline(const ChartGrid& grid, const ChartAxis& columns, const ChartAx
   down(SectionId::Right, false);
   up(SectionId::Left, true);
   down(SectionId::Left, false);
-  down(SectionId::Body, false);
+  down(SectionId::Undivided, false);
   if (points.empty()) return {};
   points.push_back(points.front());
   return Path::polyline(points);

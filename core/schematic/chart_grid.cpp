@@ -1,6 +1,6 @@
 #include "schematic/chart_grid.h"
 
-#include "shaping/spread.h"
+#include "shaping/even_shaping.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,14 +49,14 @@ private:
 
   void read(const RowLine& l) {
     const Span kept{int(std::lround(l.leftEdge - low_)), int(std::lround(l.rightEdge - low_))};
-    if (l.row == 0) {
+    if (l.row == Rows(0)) {
       grid_.castOn = kept;
       return;
     }
-    ChartLine line{l.section, l.row, kept, kept, &l};
+    ChartLine line{l.section, l.row.value(), kept, kept, &l};
     for (const Act& a : l.acts)
       mark(a, line);
-    grid_.rows = std::max(grid_.rows, l.row);
+    grid_.rows = std::max(grid_.rows, line.row);
     grid_.lines.push_back(line);
   }
 
@@ -86,13 +86,15 @@ private:
       put(right ? ChartSymbol::TurnRight : ChartSymbol::TurnLeft,
           right ? Span{kept.to - 1, kept.to} : Span{kept.from, kept.from + 1});
       return;
-    case ActKind::Spread:
+    case ActKind::IncreaseEvenly:
       spread(kept, line.row, a.stitches);
       return;
-    case ActKind::Buttonhole:
-      put(ChartSymbol::Buttonhole, right ? Span{kept.to - a.from - k, kept.to - a.from}
-                                         : Span{kept.from + a.from, kept.from + a.from + k});
+    case ActKind::Buttonhole: {
+      const int in = a.from.value();
+      put(ChartSymbol::Buttonhole,
+          right ? Span{kept.to - in - k, kept.to - in} : Span{kept.from + in, kept.from + in + k});
       return;
+    }
     case ActKind::Hold: // they wait above the chart's last row
     case ActKind::CastOn:
     case ActKind::Rest:
@@ -105,7 +107,7 @@ private:
   // The new stitches lie among the others in the order of the work.
   void spread(const Span& kept, int row, Stitches more) {
     int worked = 0;
-    for (const SpreadRun& run : spreadRuns(Stitches(kept.size()) - more, more))
+    for (const EvenIncrease& run : evenIncreases(Stitches(kept.size()) - more, more))
       for (int i = 0; i < run.times; ++i) {
         worked += run.after + 1;
         const int column = row % 2 == 1 ? kept.to - worked : kept.from + worked - 1;

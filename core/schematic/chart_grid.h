@@ -48,7 +48,7 @@ struct ChartMark {
 };
 
 struct ChartLine {
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int row = 0;
   Span cells;                    // as drawn, with the stitches bound off in this row
   Span kept;                     // after it

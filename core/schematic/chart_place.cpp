@@ -36,7 +36,7 @@ std::string actText(const Act& a, bool bothEnds, const Phrases& phrases) {
     return phrases.say("chart.act.takeUp", count);
   case ActKind::Hold:
     return phrases.say("chart.act.hold", count);
-  case ActKind::Spread:
+  case ActKind::IncreaseEvenly:
     return phrases.say("chart.act.spread", count);
   case ActKind::Buttonhole:
     return phrases.say("chart.act.buttonhole", count);
@@ -88,7 +88,7 @@ std::string placeText(const ChartPlace& place, const Phrases& phrases) {
   const Params params{numberParam("row", place.row), numberParam("last", place.lastRow),
                       phraseParam("side", place.rightSide() ? "chart.rs" : "chart.ws"),
                       numberParam("stitches", place.stitches.value()), textParam("what", what)};
-  const bool neck = place.section != SectionId::Body;
+  const bool neck = place.section != SectionId::Undivided;
   std::string text =
       phrases.say(place.row == place.lastRow ? "chart.place" : "chart.places", params);
   if (neck)

@@ -11,26 +11,28 @@ class EdgeStitch {
 public:
   EdgeStitch(const KnitPiece& piece, int stitches)
       : piece_(piece), stitches_(stitches),
-        ends_(fittedEnds(piece.rib, piece.sides, piece.selvedge, stitches)),
+        ends_(fittedEnds(piece.rib, piece.sides, piece.selvedge, Stitches(stitches))),
         garter_(piece.edge == EdgeMade::Garter ||
                 (piece.edge == EdgeMade::Ribbed && piece.rib.kind == RibKind::Garter)),
-        known_(piece.edge == EdgeMade::Ribbed && canWriteOut(piece.rib, ends_, stitches)) {}
+        known_(piece.edge == EdgeMade::Ribbed &&
+               canWriteOut(piece.rib, ends_, Stitches(stitches))) {}
 
   [[nodiscard]] bool purl(int row, int fromRight) const {
     if (fromRight < 0 || fromRight >= stitches_) return false;
     const bool rightSide = row % 2 == 1, garterBand = inBand(row, fromRight) && bandIsGarter();
-    if (row > piece_.hemRows && !inBand(row, fromRight)) return false;
+    if (row > piece_.hemRows.value() && !inBand(row, fromRight)) return false;
     if (garterBand) return !rightSide;
-    if (piece_.foldRow > 0) return row == piece_.foldRow;
+    if (piece_.foldRow > Rows(0)) return row == piece_.foldRow.value();
     if (garter_) return !rightSide;
-    return known_ && showsPurl(piece_.rib, ends_, stitches_, fromRight, rightSide);
+    return known_ &&
+           showsPurl(piece_.rib, ends_, Stitches(stitches_), Stitches(fromRight), rightSide);
   }
 
 private:
   [[nodiscard]] bool inBand(int row, int fromRight) const {
-    if (piece_.neckRow > 0 && row >= piece_.neckRow) return false;
-    return piece_.sides == RibSides::LeftFree ? fromRight >= stitches_ - piece_.band
-                                              : fromRight < piece_.band;
+    if (piece_.neckRow > Rows(0) && row >= piece_.neckRow.value()) return false;
+    const int band = piece_.band.value();
+    return piece_.sides == RibSides::LeftFree ? fromRight >= stitches_ - band : fromRight < band;
   }
   // From the cast-on: no edge that lies flat goes on into it.
   [[nodiscard]] bool bandIsGarter() const {
@@ -56,10 +58,11 @@ std::vector<ChartMark> purlMarks(const KnitPiece& piece, const ChartGrid& grid) 
   const int castOn = grid.castOn.size();
   const EdgeStitch edge(piece, castOn);
   for (const ChartLine& l : grid.lines) {
-    if (l.row > piece.hemRows && piece.band == 0) continue;
-    if (l.row <= piece.hemRows && l.section != SectionId::Body) continue;
+    const bool above = l.row > piece.hemRows.value();
+    if (above && piece.band == Stitches(0)) continue;
+    if (!above && l.section != SectionId::Undivided) continue;
     // A band keeps to the free edge, where the front neither grows nor narrows below the neck.
-    const bool fromLeft = piece.sides == RibSides::LeftFree && l.row > piece.hemRows;
+    const bool fromLeft = piece.sides == RibSides::LeftFree && above;
     const auto purls = [&](int column) {
       const int fromRight =
           fromLeft ? castOn - 1 - (column - l.cells.from) : l.cells.to - 1 - column;

@@ -14,16 +14,16 @@ struct Counts {
 // Of those sections that have cells in these columns.
 std::map<int, Counts> changedCounts(const ChartGrid& grid, const Span& columns) {
   std::map<int, Counts> counts;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int before = grid.castOn.size();
   for (const ChartLine& l : grid.lines) {
     const int n = l.kept.size();
     const bool here = common(l.cells, columns).size() > 0;
     if (here && n > 0 && (l.section != section || n != before)) {
       Counts& told = counts[l.row];
-      (l.section == SectionId::Body    ? told.body
-       : l.section == SectionId::Right ? told.right
-                                       : told.left) = n;
+      (l.section == SectionId::Undivided ? told.body
+       : l.section == SectionId::Right   ? told.right
+                                         : told.left) = n;
     }
     section = l.section, before = n;
   }

@@ -34,11 +34,11 @@ private:
 
   // Rib, or a facing up to its fold; beside the left end of its rows.
   void hem() {
-    const int fold = piece_.foldRow;
-    if (fold > f_.grid.rows || piece_.hemRows > f_.grid.rows) return;
+    const int fold = piece_.foldRow.value(), hem = piece_.hemRows.value();
+    if (fold > f_.grid.rows || hem > f_.grid.rows) return;
     if (f_.window.columns.from > f_.grid.castOn.from) return;
     if (fold <= 0)
-      bracket(piece_.hemRows, "chart.rib");
+      bracket(hem, "chart.rib");
     else
       bracket(fold - 1, "chart.facing"), foldLine(fold);
   }

@@ -52,16 +52,19 @@ private:
         k.piece(PieceId::RightFront) ? k.piece(PieceId::RightFront) : k.piece(PieceId::Front);
     if (const KnitPiece* body = back ? k.piece(PieceId::Back) : front;
         body && body->shoulderRow > body->underarmRow)
-      chords(seamEdge(*body, onBody, body->shoulderRow + (onBody == EdgeSide::Left ? 1 : 0)), k, 0);
+      chords(seamEdge(*body, onBody, body->shoulderRow + Rows(onBody == EdgeSide::Left ? 1 : 0)), k,
+             0);
     const KnitPiece* sleeve = k.piece(PieceId::Sleeve);
     if (!sleeve || !k.capKnitted) return;
     // To the shoulder mark, as the drafted cap.
-    const double half = (0.5 * k.lattice.sleeveWidth - k.lattice.selvedge) * k.lattice.size.width;
+    const StitchSize& size = k.lattice.size;
+    const double half =
+        (0.5 * k.lattice.sleeveWidth.value() - k.lattice.selvedge.value()) * size.width;
     const KnittedEdge cap =
         seamEdge(*sleeve, back ? EdgeSide::Left : EdgeSide::Right, sleeve->crownRow);
     double taken = 0;
     for (const EdgeEvent& e : cap.events)
-      taken += e.change.value() * k.lattice.size.width;
+      taken += size.across(e.change);
     const double mark =
         walk_.cap().path().end().x() - (back ? g_.cap.back : g_.cap.front).halfWidth;
     chords(cap, k, half + mark - taken);

@@ -18,7 +18,7 @@ public:
   // stands where it stood before, which for a side of a neck is the split.
   [[nodiscard]] std::vector<Vec2> edge(SectionId section, EdgeSide side) const {
     std::vector<Vec2> points;
-    int turned = 0; // stitches that wait over the bust
+    Stitches turned; // that wait over the bust
     bool topped =
         false; // a shoulder that was stepped by turns: only one row more lies on each step
     for (const RowLine& line : piece_.rows) {
@@ -26,11 +26,11 @@ public:
       for (const Act& a : line.acts) {
         if (a.side != side || (a.kind != ActKind::Wait && a.kind != ActKind::TakeUp)) continue;
         if (a.shapes == Shapes::Bust)
-          turned += a.kind == ActKind::Wait ? a.stitches.value() : -turned;
+          turned += a.kind == ActKind::Wait ? a.stitches : -turned;
         else
           topped = a.kind == ActKind::TakeUp;
       }
-      const double y = std::max(0, line.row - 1) * size_.height;
+      const double y = size_.up(std::max(Rows(0), line.row - Rows(1)));
       const bool gone =
           line.stitches() == Stitches(0); // its last row: the bind-off closes the edge
       const Seam seam = seamOf(line, side, turned);
@@ -41,24 +41,24 @@ public:
       if (gone) return points;
       if (points.empty() || points.back().x() != x) points.push_back({x, y});
     }
-    const int last = lastRow(section);
-    if (last > 0) points.push_back({points.back().x(), last * size_.height});
+    const Rows last = lastRow(section);
+    if (last > Rows(0)) points.push_back({points.back().x(), size_.up(last)});
     return points;
   }
 
 private:
-  [[nodiscard]] int lastRow(SectionId section) const {
-    int last = 0;
+  [[nodiscard]] Rows lastRow(SectionId section) const {
+    Rows last;
     for (const RowLine& line : piece_.rows)
       if (line.section == section) last = line.row;
     return last;
   }
 
   // `turned` stitches wait at `side`: what the fabric ends with there is no selvedge.
-  [[nodiscard]] Seam seamOf(const RowLine& line, EdgeSide side, int turned) const {
+  [[nodiscard]] Seam seamOf(const RowLine& line, EdgeSide side, Stitches turned) const {
     const double w = size_.width;
     const auto in = [&](EdgeSide s) {
-      return std::max(0, inset(line, s) - (s == side ? turned : 0));
+      return std::max(Stitches(0), inset(line, s) - (s == side ? turned : Stitches(0))).value();
     };
     const double left = (line.leftEdge + in(EdgeSide::Left)) * w,
                  right = (line.rightEdge - in(EdgeSide::Right)) * w;
@@ -66,13 +66,13 @@ private:
     return left <= right ? Seam{left, right} : Seam{middle, middle};
   }
 
-  [[nodiscard]] int inset(const RowLine& line, EdgeSide side) const {
+  [[nodiscard]] Stitches inset(const RowLine& line, EdgeSide side) const {
     const bool left = side == EdgeSide::Left;
     const bool isFront = piece_.id == (left ? PieceId::LeftFront : PieceId::RightFront);
     const bool isInner = line.section == (left ? SectionId::Right : SectionId::Left);
     if (!isFront && !isInner) return finish_.selvedge;
-    if (piece_.neckRow >= 0 && line.row >= piece_.neckRow - 1) return finish_.neck;
-    return isFront ? finish_.front : 0;
+    if (piece_.neckRow >= Rows(0) && line.row >= piece_.neckRow - Rows(1)) return finish_.neck;
+    return isFront ? finish_.front : Stitches(0);
   }
 
   const KnitPiece& piece_;
@@ -85,12 +85,12 @@ private:
 EdgeFinish edgeFinish(const GarmentDraft& draft, const KnitGarment& knitted) {
   const Lattice& l = knitted.lattice;
   const bool pickedUp = draft.sizes.style.bandPickedUp();
-  return {l.selvedge, l.pickUp, pickedUp ? l.pickUp : 0};
+  return {l.selvedge, l.pickUp, pickedUp ? l.pickUp : Stitches(0)};
 }
 
 Path knittedOutline(const KnitPiece& piece, const StitchSize& size, const EdgeFinish& finish) {
   const Stairs stairs(piece, size, finish);
-  std::vector<Vec2> points = stairs.edge(SectionId::Body, EdgeSide::Right);
+  std::vector<Vec2> points = stairs.edge(SectionId::Undivided, EdgeSide::Right);
   if (points.empty()) return {};
   const auto up = [&](SectionId section, EdgeSide side) {
     const std::vector<Vec2> e = stairs.edge(section, side);
@@ -104,7 +104,7 @@ Path knittedOutline(const KnitPiece& piece, const StitchSize& size, const EdgeFi
   down(SectionId::Right, EdgeSide::Left);
   up(SectionId::Left, EdgeSide::Right);
   down(SectionId::Left, EdgeSide::Left);
-  down(SectionId::Body, EdgeSide::Left);
+  down(SectionId::Undivided, EdgeSide::Left);
   points.push_back(points.front());
   return Path::polyline(points);
 }
@@ -119,28 +119,28 @@ Path workedOutline(const KnitPiece& piece, int lines, const StitchSize& size,
 Path knittedChords(const KnittedEdge& edge, const StitchSize& size, double flatTop) {
   Path path(Vec2(0, 0));
   Vec2 at(0, 0);
-  int row = edge.begin;
+  Rows row = edge.begin;
   double pending = 0;
-  const auto go = [&](int to) {
-    at += Vec2(pending, (to - row) * size.height);
+  const auto go = [&](Rows to) {
+    at += Vec2(pending, size.up(to - row));
     path.lineTo(at);
     row = to;
   };
   for (const EdgeEvent& e : edge.events) {
     if (e.kind == EventKind::Underarm) {
-      at.x() += e.change.value() * size.width;
+      at.x() += size.across(e.change);
       path.lineTo(at);
       continue;
     }
     go(e.row);
-    pending = e.change.value() * size.width;
+    pending = size.across(e.change);
   }
   go(edge.end);
   if (flatTop > 0) path.lineTo(at + Vec2(flatTop, 0));
   return path;
 }
 
-KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, int end) {
+KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, Rows end) {
   // A left edge begins a row later where stitches are bound off under the arm (runs.h:
   // knittedEdge).
   const auto isUnderarm = [&](const Act& a) {
@@ -149,12 +149,12 @@ KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, int end) {
   const bool underarm = std::any_of(piece.rows.begin(), piece.rows.end(), [&](const RowLine& line) {
     return std::any_of(line.acts.begin(), line.acts.end(), isUnderarm);
   });
-  const int begin = piece.underarmRow + (side == EdgeSide::Left && underarm ? 1 : 0);
+  const Rows begin = piece.underarmRow + Rows(side == EdgeSide::Left && underarm ? 1 : 0);
   std::vector<double> positions;
   for (const RowLine& line : piece.rows) {
     // A split piece goes on at its right in the right section, at its left in the left one.
     const SectionId inner = side == EdgeSide::Left ? SectionId::Right : SectionId::Left;
-    if (line.section == inner || line.row < begin - 1 || line.row >= end) continue;
+    if (line.section == inner || line.row < begin - Rows(1) || line.row >= end) continue;
     positions.push_back(side == EdgeSide::Left ? line.leftEdge : line.rightEdge);
   }
   return edgeFromColumn(positions, side, begin, end);

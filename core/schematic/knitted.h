@@ -20,9 +20,9 @@
 namespace scye {
 
 struct EdgeFinish {
-  int selvedge = 1; // stitches, of sewn edges
-  int neck = 1;     // of a neck edge
-  int front = 0;    // of a jacket's front edge below the neck
+  Stitches selvedge{1}; // of sewn edges
+  Stitches neck{1};     // of a neck edge
+  Stitches front{0};    // of a jacket's front edge below the neck
 };
 [[nodiscard]] EdgeFinish edgeFinish(const GarmentDraft& draft, const KnitGarment& knitted);
 
@@ -42,6 +42,6 @@ struct EdgeFinish {
 
 // The armhole's edge of a bodice piece, or the cap's of a sleeve, on one side, read from the row
 // table.
-[[nodiscard]] KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, int end);
+[[nodiscard]] KnittedEdge seamEdge(const KnitPiece& piece, EdgeSide side, Rows end);
 
 } // namespace scye

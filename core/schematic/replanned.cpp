@@ -6,7 +6,7 @@ namespace scye {
 namespace {
 
 Group groupOf(const Replanned& piece, double h) {
-  const EdgeFinish finish{piece.selvedge, piece.selvedge, 0};
+  const EdgeFinish finish{piece.selvedge, piece.selvedge, Stitches(0)};
   Group group;
   group.id = std::string(pieceKey(piece.after->id));
   group.title = piece.title;

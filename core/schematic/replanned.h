@@ -13,9 +13,9 @@ namespace scye {
 struct Replanned {
   std::string title;
   const KnitPiece *before = nullptr, *after = nullptr;
-  StitchSize size;  // of the fabric
-  int worked = 0;   // lines that both have, and that are knitted
-  int selvedge = 1; // stitches
+  StitchSize size; // of the fabric
+  int worked = 0;  // lines that both have, and that are knitted
+  Stitches selvedge{1};
 };
 
 // A group a piece, `perRow` of them in a row (0: all), and below them what the lines mean.

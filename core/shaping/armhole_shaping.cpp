@@ -307,11 +307,11 @@ ArmholeShaping shapeNeck(const NeckRequest& request) {
   return out;
 }
 
-KnittedEdge neckEdge(const Schedule& schedule, EdgeSide section, int firstRow) {
+KnittedEdge neckEdge(const Schedule& schedule, EdgeSide section, Rows firstRow) {
   const bool left = section == EdgeSide::Left;
   return {.begin = firstRow,
-          .end = firstRow + schedule.rows.value(),
-          .events = runEvents(schedule.runs, firstRow, left ? 0 : -1)};
+          .end = firstRow + schedule.rows,
+          .events = runEvents(schedule.runs, firstRow, Rows(left ? 0 : -1))};
 }
 
 } // namespace scye

@@ -69,6 +69,6 @@ struct NeckRequest {
 // The neck edge of one section of a split piece. The left section (whose right edge is the neck)
 // binds off on right-side rows; the right section (whose left edge is the neck) on the wrong-side
 // row before.
-[[nodiscard]] KnittedEdge neckEdge(const Schedule& schedule, EdgeSide section, int firstRow);
+[[nodiscard]] KnittedEdge neckEdge(const Schedule& schedule, EdgeSide section, Rows firstRow);
 
 } // namespace scye

@@ -41,8 +41,8 @@ void measure(const CapRequest& request, CapShaping& cap) {
   cap.frontRight = of(cap.front, EdgeSide::Right), cap.frontLeft = of(cap.front, EdgeSide::Left);
   cap.backRight = of(cap.back, EdgeSide::Right), cap.backLeft = of(cap.back, EdgeSide::Left);
   const auto off = [&](const Schedule& s, const CapShape& half) {
-    return edgeDeviation(knittedEdge(s, EdgeSide::Right, 0, request.selvedge), 0, s.rows,
-                         capReference(half, cap.referenceHeight), size);
+    return edgeDeviation(knittedEdge(s, EdgeSide::Right, Rows(0), request.selvedge), Rows(0),
+                         s.rows, capReference(half, cap.referenceHeight), size);
   };
   cap.deviation = off(cap.front, cap.referenceFront);
   if (!request.halvesAlike())

@@ -8,13 +8,13 @@
 namespace scye {
 
 EdgeLength edgeLength(const KnittedEdge& edge, const StitchSize& size) {
-  const double w = size.width, h = size.height;
+  const double w = size.width;
   EdgeLength sum;
   double flats = edge.flatTop;
-  int standing = edge.begin; // the last row an event was worked in
-  double before = 0;         // and its change
-  const auto piece = [&](double change, int row) {
-    const double up = (row - standing) * h;
+  Rows standing = edge.begin; // the last row an event was worked in
+  double before = 0;          // and its change
+  const auto piece = [&](double change, Rows row) {
+    const double up = size.up(row - standing);
     sum += {slant(before * w, up), slant(change * w, up), slant(0.5 * (before + change) * w, up)};
     standing = row, before = change;
   };
@@ -32,12 +32,12 @@ double crownHalfStitches(Stitches crown, Stitches selvedge) {
   return 0.5 * (crown - 2 * selvedge).value();
 }
 
-KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, int begin, int end,
+KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, Rows begin, Rows end,
                            double flatTop) {
   KnittedEdge edge{.begin = begin, .end = end, .events = {}, .flatTop = flatTop};
   const double inward = side == EdgeSide::Right ? -1 : 1;
   for (std::size_t i = 1; i < positions.size(); ++i) {
-    const int row = begin + int(i) - 1;
+    const Rows row = begin + Rows(int(i) - 1);
     if (row >= end) break;
     const int change = int(std::lround(inward * (positions[i] - positions[i - 1])));
     if (change == 0) continue;
@@ -50,7 +50,7 @@ KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side, int
   return edge;
 }
 
-double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows, const Path& reference,
+double edgeDeviation(const KnittedEdge& edge, Rows firstRow, Rows rows, const Path& reference,
                      const StitchSize& size) {
   const int steps = (rows.value() + 1) / 2;
   const std::vector<StepBand> bands = stepBands(reference, size, steps);
@@ -58,7 +58,7 @@ double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows, const Pat
   int taken = 0;
   auto next = edge.events.begin();
   for (int j = 0; j < steps; ++j) {
-    for (; next != edge.events.end() && next->row <= firstRow + 2 * j + 1; ++next)
+    for (; next != edge.events.end() && next->row <= firstRow + Rows(2 * j + 1); ++next)
       if (next->kind != EventKind::Underarm) taken += next->change.value();
     worst = std::max(worst, bands[j].outside(taken));
   }

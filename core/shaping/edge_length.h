@@ -31,7 +31,7 @@ enum class EdgeSide { Right, Left }; // as the piece is seen from its right side
 enum class EventKind { Underarm, BindOff, Decrease, Increase };
 
 struct EdgeEvent {
-  int row = 0;        // row of the piece in which it is worked; 0 is the cast-on
+  Rows row{0};        // of the piece, in which it is worked
   Stitches change{0}; // stitches taken away at this edge; negative where it grows
   EventKind kind = EventKind::Decrease;
   bool operator==(const EdgeEvent&) const = default;
@@ -39,8 +39,8 @@ struct EdgeEvent {
 
 // An edge of one piece from the underarm bind-off to its end. Rows are those of the piece.
 struct KnittedEdge {
-  int begin = 0; // the row of the underarm bind-off on this side
-  int end = 0;   // the row that ends the edge: first shoulder bind-off, or the crown
+  Rows begin{0}; // the row of the underarm bind-off on this side
+  Rows end{0};   // the row that ends the edge: first shoulder bind-off, or the crown
   std::vector<EdgeEvent> events{}; // by row; the underarm bind-off, if there is one, first
   double flatTop = 0;              // stitches: this edge's half of the crown without its selvedges
 };
@@ -78,7 +78,7 @@ struct EdgeLength {
 // `end` on are not looked at. The change in row `begin` is the underarm bind-off. Changes are whole
 // stitches.
 [[nodiscard]] KnittedEdge edgeFromColumn(std::span<const double> positions, EdgeSide side,
-                                         int begin, int end, double flatTop = 0);
+                                         Rows begin, Rows end, double flatTop = 0);
 
 // How far the edge leaves a reference curve, in stitches: over the steps of two rows that start
 // with the right-side row `firstRow` (the row of the right edge's underarm bind-off) and fill
@@ -87,7 +87,7 @@ struct EdgeLength {
 // `reference` starts where the edge stands after the underarm bind-off, at the height of
 // `firstRow`, with x toward the centre falling on both edges (a left edge is compared with its
 // mirror image), and never falls; above its end the curve is taken to go straight up.
-[[nodiscard]] double edgeDeviation(const KnittedEdge& edge, int firstRow, Rows rows,
+[[nodiscard]] double edgeDeviation(const KnittedEdge& edge, Rows firstRow, Rows rows,
                                    const Path& reference, const StitchSize& size);
 
 } // namespace scye

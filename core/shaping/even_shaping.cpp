@@ -7,11 +7,11 @@ namespace scye {
 EvenShaping shapeEvenly(const EvenRequest& request) {
   EvenShaping out;
   const int parity = request.oddRightSide ? 1 : 0;
-  const auto isRightSide = [&](int row) { return ((row % 2) + 2) % 2 == parity; };
-  const int first = isRightSide(request.firstRow) ? request.firstRow : request.firstRow + 1;
-  out.start = first - 2;
+  const auto isRightSide = [&](Rows row) { return ((row % 2) + 2) % 2 == parity; };
+  const Rows first = request.firstRow + Rows(isRightSide(request.firstRow) ? 0 : 1);
+  out.start = first - Rows(2);
   if (request.changes <= 0) return out;
-  const int slots = std::max(0, (request.lastRow - out.start) / 2);
+  const int slots = std::max(0, (request.lastRow - out.start).value() / 2);
   const int changes = std::min(request.changes, slots);
   if (changes == 0) {
     out.fits = false;
@@ -34,9 +34,9 @@ EvenShaping shapeEvenly(const EvenRequest& request) {
   return out;
 }
 
-std::vector<int> changeRows(const EvenShaping& shaping) {
-  std::vector<int> rows;
-  for (const EdgeEvent& event : runEvents(shaping.runs, shaping.start, 0))
+std::vector<Rows> changeRows(const EvenShaping& shaping) {
+  std::vector<Rows> rows;
+  for (const EdgeEvent& event : runEvents(shaping.runs, shaping.start, Rows(0)))
     rows.push_back(event.row);
   return rows;
 }
@@ -51,6 +51,18 @@ std::vector<Run> shoulderSteps(Stitches stitches, int steps, LargerSteps larger)
   std::vector<Run> runs{run(base + 1, more), run(base, count - more)};
   if (larger == LargerSteps::Last) std::swap(runs[0], runs[1]);
   return joined(runs);
+}
+
+std::vector<EvenIncrease> evenIncreases(Stitches before, Stitches more) {
+  const int gaps = more.value() + 1, after = std::max(1, before.value() / gaps);
+  const int wider = std::max(0, before.value() - gaps * after);
+  const int middle = more.value() - wider;
+  if (middle <= 0) return {{after + 1, more.value()}};
+  std::vector<EvenIncrease> runs;
+  for (const EvenIncrease& run :
+       {EvenIncrease{after + 1, (wider + 1) / 2}, {after, middle}, {after + 1, wider / 2}})
+    if (run.times > 0) runs.push_back(run);
+  return runs;
 }
 
 } // namespace scye

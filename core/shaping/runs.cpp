@@ -35,27 +35,27 @@ Rows Schedule::shapedRows() const {
   return sum;
 }
 
-std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, int start, int bindOffLater) {
+std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, Rows start, Rows bindOffLater) {
   std::vector<EdgeEvent> events;
-  int row = start;
+  Rows row = start;
   for (const Run& run : runs) {
-    row += run.rest.value();
-    const int later = run.kind == ShapingKind::BindOff ? bindOffLater : 0;
+    row += run.rest;
+    const Rows later = run.kind == ShapingKind::BindOff ? bindOffLater : Rows(0);
     const Stitches change = run.kind == ShapingKind::Increase ? -run.stitches : run.stitches;
     for (int i = 0; i < run.times; ++i) {
-      row += run.every.value();
+      row += run.every;
       events.push_back({row + later, change, eventKind(run.kind)});
     }
   }
   return events;
 }
 
-KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, int firstRow, Stitches selvedge) {
+KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, Rows firstRow, Stitches selvedge) {
   const bool left = side == EdgeSide::Left, cap = schedule.crown > Stitches(0);
   const bool underarm = schedule.underarm > Stitches(0);
-  KnittedEdge edge{.begin = firstRow + (left && underarm ? 1 : 0),
-                   .end = firstRow + schedule.rows.value() + (left && !cap ? 1 : 0),
-                   .events = runEvents(schedule.runs, firstRow, left ? 1 : 0),
+  KnittedEdge edge{.begin = firstRow + Rows(left && underarm ? 1 : 0),
+                   .end = firstRow + schedule.rows + Rows(left && !cap ? 1 : 0),
+                   .events = runEvents(schedule.runs, firstRow, Rows(left ? 1 : 0)),
                    .flatTop = cap ? crownHalfStitches(schedule.crown, selvedge) : 0};
   if (underarm)
     edge.events.insert(edge.events.begin(), {edge.begin, schedule.underarm, EventKind::Underarm});
@@ -64,7 +64,7 @@ KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, int firstRow, S
 
 EdgeLength edgeLength(const Schedule& schedule, EdgeSide side, const StitchSize& size,
                       Stitches selvedge) {
-  return edgeLength(knittedEdge(schedule, side, 0, selvedge), size);
+  return edgeLength(knittedEdge(schedule, side, Rows(0), selvedge), size);
 }
 
 std::vector<Run> joined(std::vector<Run> runs) {

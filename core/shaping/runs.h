@@ -47,14 +47,14 @@ struct Schedule {
 
 // The events of runs alone, from row `start` (right side); bind-offs come `bindOffLater` rows
 // later.
-[[nodiscard]] std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, int start,
-                                               int bindOffLater);
+[[nodiscard]] std::vector<EdgeEvent> runEvents(const std::vector<Run>& runs, Rows start,
+                                               Rows bindOffLater);
 
 // The events of one edge in rows of the piece, where the schedule's start is row `firstRow`.
 // An armhole's left edge ends a row later than its right edge (shoulders are bound off right on RS,
 // left on WS); a cap's edges both end at the crown bind-off. `selvedge` stitches at each end of the
 // crown do not count for length.
-[[nodiscard]] KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, int firstRow,
+[[nodiscard]] KnittedEdge knittedEdge(const Schedule& schedule, EdgeSide side, Rows firstRow,
                                       Stitches selvedge = Stitches(0));
 
 // Lengths in cm, flats included. Independent of `firstRow`.

@@ -32,7 +32,7 @@ void addPairs(const ScyeRequest& request, std::size_t option, std::vector<Pair>&
     const bool impossible =
         back.status == ShapingStatus::TooFewRows || front.status == ShapingStatus::TooFewRows;
     constexpr double kImpossible = 1000;
-    const double moved = ShapingPrices::kUnderarmMoved * std::abs(asked.moved);
+    const double moved = ShapingPrices::kUnderarmMoved * abs(asked.moved).value();
     all.push_back({option, back, front,
                    0.5 * (back.cost + front.cost) + moved + (impossible ? kImpossible : 0)});
   };

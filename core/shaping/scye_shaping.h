@@ -14,7 +14,7 @@ namespace scye {
 
 // One underarm bind-off, and the armholes that it leaves to be shaped.
 struct UnderarmOption {
-  int moved = 0;                  // stitches from the drafted one
+  Stitches moved{0};              // from the drafted one
   ArmholeRequest back{}, front{}; // `front` is not used where they share a schedule
 };
 

@@ -31,7 +31,7 @@ namespace {
 
 // One edge of a row table: where it stands after each row from `first` on, in stitches.
 struct Column {
-  int first = 0;
+  Rows first{0};
   std::vector<double> x;
 };
 
@@ -51,21 +51,23 @@ Column columnOf(const KnitPiece& piece, SectionId section, EdgeSide side) {
   return column;
 }
 
+constexpr Rows kNoFlat{-1}; // no row lies flat
+
 // The chords of a column between two rows: straight up to the first change, then a chord from
 // change to change. What changes in row `flat` lies flat. Heights are those of the rows' lower
 // edges.
-Line chords(const Column& column, int from, int to, int flat, const StitchSize& size) {
-  const auto at = [&](int row) {
-    const int i = std::clamp(row - column.first, 0, int(column.x.size()) - 1);
+Line chords(const Column& column, Rows from, Rows to, Rows flat, const StitchSize& size) {
+  const auto at = [&](Rows row) {
+    const int i = std::clamp((row - column.first).value(), 0, int(column.x.size()) - 1);
     return column.x[std::size_t(i)] * size.width;
   };
-  const auto y = [&](int row) { return (row - 1) * size.height; };
-  double x = at(from - 1);
+  const auto y = [&](Rows row) { return size.up(row - Rows(1)); };
+  double x = at(from - Rows(1));
   Line line{{x, y(from)}};
   const auto reach = [&](const Vec2& p) {
     if ((p - line.back()).norm() > 1e-9) line.push_back(p);
   };
-  for (int row = from; row < to; ++row) {
+  for (Rows row = from; row < to; ++row) {
     const double now = at(row);
     if (std::abs(now - x) < 1e-9) continue;
     reach({x, y(row)});
@@ -97,7 +99,7 @@ struct Reader {
   const Sizes& sizes = d.draft.sizes;
   double w = l.size.width, h = l.size.height;
 
-  [[nodiscard]] double rowY(int row) const { return (row - 1) * h; }
+  [[nodiscard]] double rowY(Rows row) const { return l.size.up(row - Rows(1)); }
   [[nodiscard]] bool pickedUp() const { return sizes.style.bandPickedUp(); }
   [[nodiscard]] BodicePattern bodice(const KnitPiece& piece, const BodiceLattice& counts) const;
   void hem(BodicePattern& p) const;
@@ -107,27 +109,28 @@ struct Reader {
 
 void Reader::hem(BodicePattern& p) const {
   const EdgeTraits& hem = sizes.style.hem();
-  const double fold = l.foldRow > 0 ? rowY(l.foldRow) : 0;
+  const double fold = l.foldRow > Rows(0) ? rowY(l.foldRow) : 0;
   p.hemFabric = hem.ribbed ? Fabric::Rib : hem.folded ? Fabric::Facing : Fabric::Plain;
-  p.hem = hem.folded ? fold : l.hemRows * h;
+  p.hem = hem.folded ? fold : l.size.up(l.hemRows);
 }
 
 void Reader::neckAndClosing(BodicePattern& p, const KnitPiece& piece, double top) const {
   const bool front = piece.id == PieceId::LeftFront;
-  const bool split = piece.splitRow >= 0;
-  const double foldY = l.foldRow > 0 ? rowY(l.foldRow) : 0;
+  const bool split = piece.splitRow >= Rows(0);
+  const double foldY = l.foldRow > Rows(0) ? rowY(l.foldRow) : 0;
   const double tipX = p.armhole.back().x();
-  const double point = tipX - (l.back.shoulder - l.selvedge - l.pickUp) * w;
+  const double point = tipX - l.size.across(l.back.shoulder - l.selvedge - l.pickUp);
   Line neck; // upward
   if (front || split) {
     const Column inner =
-        columnOf(piece, front ? SectionId::Body : SectionId::Right, EdgeSide::Left);
-    const int last = inner.first + int(inner.x.size()) - 1;
+        columnOf(piece, front ? SectionId::Undivided : SectionId::Right, EdgeSide::Left);
+    const Rows last = inner.first + Rows(int(inner.x.size()) - 1), one(1);
     // The right section's neck is bound off a row before the left one's.
-    const int begin = std::max(inner.first, piece.neckRow - 1);
-    neck = moved(chords(inner, begin, last, begin, l.size), Vec2(l.pickUp * w, 0));
+    const Rows begin = std::max(inner.first, piece.neckRow - one);
+    neck = moved(chords(inner, begin, last, begin, l.size), Vec2(l.size.across(l.pickUp), 0));
     if (!front && inner.first >= begin) { // the middle rests or is bound off as the neck begins
-      neck = moved(chords(inner, begin + 1, last, begin + 1, l.size), Vec2(l.pickUp * w, 0));
+      neck = moved(chords(inner, begin + one, last, begin + one, l.size),
+                   Vec2(l.size.across(l.pickUp), 0));
       neck.insert(neck.begin(), Vec2(0, neck.front().y()));
     } else if (!front) {
       neck.front().x() = 0; // from the slit
@@ -139,7 +142,7 @@ void Reader::neckAndClosing(BodicePattern& p, const KnitPiece& piece, double top
     neck.pop_back();
   neck.push_back(Vec2(point, top));
   if (front) {
-    const double edge = (l.front.left + (pickedUp() ? l.pickUp : 0)) * w;
+    const double edge = (l.front.left + (pickedUp() ? l.pickUp.value() : 0)) * w;
     neck.front().x() = edge;
     p.closing = {neck.front(), Vec2(edge, 0)};
   } else {
@@ -156,15 +159,15 @@ void Reader::neckAndClosing(BodicePattern& p, const KnitPiece& piece, double top
 BodicePattern Reader::bodice(const KnitPiece& piece, const BodiceLattice& counts) const {
   BodicePattern p;
   hem(p);
-  const double fold = l.foldRow > 0 ? rowY(l.foldRow) : 0;
-  const Vec2 seam(-l.selvedge * w, 0);
+  const double fold = l.foldRow > Rows(0) ? rowY(l.foldRow) : 0;
+  const Vec2 seam(-l.size.across(l.selvedge), 0);
   // Below a split the body section has the edge, above it the right one.
-  Column edge = columnOf(piece, SectionId::Body, EdgeSide::Right);
+  Column edge = columnOf(piece, SectionId::Undivided, EdgeSide::Right);
   const Column above = columnOf(piece, SectionId::Right, EdgeSide::Right);
   edge.x.insert(edge.x.end(), above.x.begin(), above.x.end());
-  const int first = std::max(1, l.foldRow);
-  const int bust = counts.longer;
-  p.side = moved(chords(edge, first, piece.underarmRow, -1, l.size), seam);
+  const Rows first = std::max(Rows(1), l.foldRow);
+  const Rows bust = counts.longer;
+  p.side = moved(chords(edge, first, piece.underarmRow, kNoFlat, l.size), seam);
   p.armhole =
       moved(chords(edge, piece.underarmRow, piece.shoulderRow, piece.underarmRow, l.size), seam);
   const double top = rowY(l.neckTop + bust);
@@ -173,10 +176,10 @@ BodicePattern Reader::bodice(const KnitPiece& piece, const BodiceLattice& counts
     for (Vec2& q : *line)
       q.y() -= fold;
   p.side.front().y() = 0;
-  if (bust > 0 && counts.bustRow > 0) {
-    p.wedge.low = rowY(counts.bustRow) - fold, p.wedge.depth = bust * h;
-    for (const int k : counts.bustTurns)
-      p.wedge.reach += k * w;
+  if (bust > Rows(0) && counts.bustRow > Rows(0)) {
+    p.wedge.low = rowY(counts.bustRow) - fold, p.wedge.depth = l.size.up(bust);
+    for (const Stitches k : counts.bustTurns)
+      p.wedge.reach += l.size.across(k);
     // The side seam has the back's rows: what the wedge adds is taken out of the line.
     Line side;
     for (const Vec2& q : p.side) {
@@ -194,29 +197,28 @@ BodicePattern Reader::bodice(const KnitPiece& piece, const BodiceLattice& counts
 
 SleevePattern Reader::sleeve(const KnitPiece& piece) const {
   SleevePattern s;
-  const Column right = columnOf(piece, SectionId::Body, EdgeSide::Right);
-  const Column left = columnOf(piece, SectionId::Body, EdgeSide::Left);
-  const Vec2 seam(-l.selvedge * w, 0);
-  s.cuff = l.cuffRows * h;
-  int first = 1;
+  const Column right = columnOf(piece, SectionId::Undivided, EdgeSide::Right);
+  const Column left = columnOf(piece, SectionId::Undivided, EdgeSide::Left);
+  const Vec2 seam(-l.size.across(l.selvedge), 0);
+  s.cuff = l.size.up(l.cuffRows);
+  Rows first(1);
   for (const RowLine& line : piece.rows)
     for (const Act& a : line.acts)
-      if (a.kind == ActKind::Spread && a.shapes == Shapes::Cuff) first = line.row + 1;
-  if (first > 1) { // a full sleeve: gathered to its cuff
-    s.cuffBand = std::max(l.cuffRows, 1) * h;
-    s.cuffGirth = (piece.castOn().value() - 2 * l.selvedge) * w;
+      if (a.kind == ActKind::IncreaseEvenly && a.shapes == Shapes::Cuff) first = line.row + Rows(1);
+  if (first > Rows(1)) { // a full sleeve: gathered to its cuff
+    s.cuffBand = l.size.up(std::max(l.cuffRows, Rows(1)));
+    s.cuffGirth = l.size.across(piece.castOn() - 2 * l.selvedge);
     s.cuff = 0;
   }
-  s.frontSeam = moved(chords(right, first, piece.underarmRow, -1, l.size), seam);
+  s.frontSeam = moved(chords(right, first, piece.underarmRow, kNoFlat, l.size), seam);
   const auto half = [&](const Column& column, double side) {
     Column c = column;
     for (double& x : c.x)
       x *= side;
     // A left edge is bound off a row later; both caps are laid on the same rows.
-    const int later = side < 0 ? 1 : 0;
-    c.first -= later;
+    c.first -= Rows(side < 0 ? 1 : 0);
     // The crown is closed from either side and belongs to neither.
-    const std::size_t below = std::size_t(piece.crownRow - column.first);
+    const std::size_t below = std::size_t((piece.crownRow - column.first).value());
     if (c.x.size() > below) c.x.resize(below);
     return moved(chords(c, piece.underarmRow, piece.crownRow, piece.underarmRow, l.size), seam);
   };
@@ -287,8 +289,9 @@ FrontPattern frontsOf(const Derived& d, const BodicePattern& front) {
     }
   } else {
     const Lattice& l = d.knit.lattice;
-    for (const int row : d.knit.buttonholes.rows)
-      out.buttons.push_back((row - 0.5 - std::max(0, l.foldRow - 1)) * l.size.height);
+    const Rows fold = std::max(Rows(0), l.foldRow - Rows(1));
+    for (const Rows row : d.knit.buttonholes.rows)
+      out.buttons.push_back((row.value() - 0.5 - fold.value()) * l.size.height);
   }
   return out;
 }
@@ -324,7 +327,7 @@ std::optional<WornPattern> wornPattern(const Derived& d) {
   const auto side = [&](ArmholeHalf which, const BodicePattern& piece,
                         const BodiceLattice& counts) {
     const double length = lengthOf(piece.armhole);
-    return sewnSide(d.draft, which, piece.armhole, counts.underarm * p.stitch.width,
+    return sewnSide(d.draft, which, piece.armhole, p.stitch.across(counts.underarm),
                     capEase * length / armholes, capEase);
   };
   p.backSeam = side(ArmholeHalf::Back, p.back, d.knit.lattice.back);

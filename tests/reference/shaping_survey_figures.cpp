@@ -12,16 +12,16 @@ struct Event {
 };
 
 // Rows of a column from the underarm bind-off's on, however many sections they lie in.
-Edge edgeOf(const KnitPiece& piece, EdgeSide side, int underarmRow, int endRow) {
+Edge edgeOf(const KnitPiece& piece, EdgeSide side, Rows underarmRow, Rows endRow) {
   const SectionId other = side == EdgeSide::Right ? SectionId::Left : SectionId::Right;
   std::map<int, double> position;
   for (const RowLine& line : piece.rows)
     if (line.section != other)
-      position[line.row] = side == EdgeSide::Right ? -line.rightEdge : line.leftEdge;
+      position[line.row.value()] = side == EdgeSide::Right ? -line.rightEdge : line.leftEdge;
   Edge edge;
   edge.firstRow = side == EdgeSide::Left ? 1 : 0;
-  const double start = position.at(underarmRow + edge.firstRow - 1);
-  for (int row = underarmRow + edge.firstRow; row < endRow; ++row)
+  const double start = position.at(underarmRow.value() + edge.firstRow - 1);
+  for (int row = underarmRow.value() + edge.firstRow; row < endRow.value(); ++row)
     edge.inward.push_back(position.at(row) - start);
   edge.underarm = edge.inward.empty() ? 0 : int(std::lround(edge.inward.front()));
   return edge;
@@ -185,7 +185,7 @@ public:
 private:
   Edge bodyEdge(const KnitPiece& piece, EdgeSide side) const {
     const int later = side == EdgeSide::Left ? 1 : 0;
-    return edgeOf(piece, side, piece.underarmRow, piece.shoulderRow + later);
+    return edgeOf(piece, side, piece.underarmRow, piece.shoulderRow + Rows(later));
   }
 
   void steps(const std::vector<Event>& all) {
@@ -216,19 +216,17 @@ private:
     f_.takenAway = std::max(f_.takenAway, taken * w_);
     double bustHalf = 0;
     for (const RowLine& line : piece.rows)
-      if (line.row == piece.underarmRow - 1) bustHalf = line.rightEdge;
-    const Points curve =
-        armholePoints(d_, back, (bustHalf - k_.lattice.selvedge) * w_, edge.underarm * w_);
-    f_.armholeOff =
-        std::max(f_.armholeOff, off(edge, piece.shoulderRow - piece.underarmRow, curve, w_, h_));
+      if (line.row == piece.underarmRow - Rows(1)) bustHalf = line.rightEdge;
+    const int rows = (piece.shoulderRow - piece.underarmRow).value();
+    const double seam = bustHalf - k_.lattice.selvedge.value();
+    const Points curve = armholePoints(d_, back, seam * w_, edge.underarm * w_);
+    f_.armholeOff = std::max(f_.armholeOff, off(edge, rows, curve, w_, h_));
     const ArmholeShape& shape = back ? d_.draft.bodice.back : d_.draft.bodice.front;
-    const double narrowest = bustHalf - k_.lattice.selvedge - taken;
-    const Points whole = armholePoints(d_, back, (bustHalf - k_.lattice.selvedge) * w_,
-                                       edge.underarm * w_, narrowest * w_ - shape.halfCross,
-                                       (bustHalf - k_.lattice.selvedge - edge.inward.back()) * w_ -
-                                           shape.halfShoulder);
-    f_.armholeOffWhole = std::max(f_.armholeOffWhole,
-                                  off(edge, piece.shoulderRow - piece.underarmRow, whole, w_, h_));
+    const double narrowest = seam - taken;
+    const Points whole =
+        armholePoints(d_, back, seam * w_, edge.underarm * w_, narrowest * w_ - shape.halfCross,
+                      (seam - edge.inward.back()) * w_ - shape.halfShoulder);
+    f_.armholeOffWhole = std::max(f_.armholeOffWhole, off(edge, rows, whole, w_, h_));
     const double drafted = d_.draft.sizes[back ? Field::UnderarmBack : Field::UnderarmFront] / w_;
     f_.underarm = edge.underarm;
     f_.underarmMoved = edge.underarm - int(std::lround(drafted));
@@ -243,12 +241,12 @@ private:
     const Edge front = edge(right, EdgeSide::Right), back = edge(left, EdgeSide::Right);
     double width = 0;
     for (const RowLine& line : right.rows) {
-      if (line.row == right.underarmRow - 1) width = line.rightEdge - line.leftEdge;
-      if (line.row == right.crownRow - 1)
+      if (line.row == right.underarmRow - Rows(1)) width = line.rightEdge - line.leftEdge;
+      if (line.row == right.crownRow - Rows(1))
         f_.crown = int(std::lround(line.rightEdge - line.leftEdge));
     }
-    f_.capRows = right.crownRow - right.underarmRow;
-    const int selvedges = 2 * k_.lattice.selvedge;
+    f_.capRows = (right.crownRow - right.underarmRow).value();
+    const int selvedges = 2 * k_.lattice.selvedge.value();
     const double wanted = d_.draft.sizes[Field::CrownWidth];
     f_.crownOffCm = (f_.crown - selvedges) * w_ - wanted;
     f_.crownOff = f_.crownOffCm / w_;

@@ -113,10 +113,10 @@ TEST(Styles, startingValuesKeepToThePractice) {
       EXPECT_LE(fullness, 2.5);
       EXPECT_LE(1 + (g.cap.easeWanted - 1) / g.sizes[Field::GatherWidth], 2.5);
       const KnitGarment k = knitGarment(g);
-      const std::vector<int>& holes = k.buttonholes.rows;
+      const std::vector<Rows>& holes = k.buttonholes.rows;
       ASSERT_GE(holes.size(), 2u);
       // Each lies within a row of its place.
-      const double h = k.lattice.size.height, apart = (holes[1] - holes[0]) * h;
+      const double h = k.lattice.size.height, apart = (holes[1] - holes[0]).value() * h;
       EXPECT_GE(apart, 5 - 2 * h);
       EXPECT_LE(apart, 10 + 2 * h);
     }

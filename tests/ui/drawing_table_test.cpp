@@ -236,8 +236,8 @@ TEST_F(Handles, aClickGoesToTheBoxAndToTheRow) {
   const auto& lines = window_->workbench().pages().directions->lines();
   ASSERT_NE(lines.current(), nullptr);
   const KnitPiece& back = *document().derived().knit.piece(PieceId::Back);
-  EXPECT_LE(lines.current()->first, back.underarmRow + 1);
-  EXPECT_GE(lines.current()->last, back.underarmRow - 2);
+  EXPECT_LE(lines.current()->first, back.underarmRow.value() + 1);
+  EXPECT_GE(lines.current()->last, back.underarmRow.value() - 2);
 }
 
 TEST_F(Handles, theStateBeforeLiesUnderTheDrawingWhenAskedFor) {

@@ -314,7 +314,7 @@ TEST_F(ChartTest, theRowUnderThePointerIsNamed) {
   QTest::keyClick(&chart(), Qt::Key_Home);
   const KnitPiece* back = document().derived().knit.piece(PieceId::Back);
   int named = 0;
-  for (int row = 1; row < back->underarmRow; ++row) {
+  for (int row = 1; row < back->underarmRow.value(); ++row) {
     const QPoint at = middleOf(row);
     if (!chart().rect().contains(at) || chart().chart().rows.cutAt(row - 1)) continue;
     ++named;

@@ -113,7 +113,7 @@ TEST_F(Needles, TheRowIsShownOnChartAndDrawing) {
   EXPECT_EQ(filled(Role::Fabric), 0);
   EXPECT_TRUE(page()->chart().isVisible());
   EXPECT_EQ(page()->chart().chart().grid.rows,
-            document().work().find(PieceId::Back)->plan.lastRow());
+            document().work().find(PieceId::Back)->plan.lastRow().value());
   page()->choosePiece(PieceId::LeftSleeve); // drawn on the right one's outline
   page()->step(10);
   settle();

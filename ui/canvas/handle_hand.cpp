@@ -149,9 +149,9 @@ void HandleHand::goTo(const Spot& spot) {
   if (const KnitPiece* piece = derived.knit.piece(spot.piece); piece && !piece->rows.empty()) {
     const int row =
         std::clamp(int(std::lround(spot.handle.at.y() / derived.knit.lattice.size.height)), 1,
-                   std::max(1, piece->rows.back().row));
+                   std::max(1, piece->rows.back().row.value()));
     for (const RowLine& line : piece->rows)
-      if (line.row == row) {
+      if (line.row.value() == row) {
         attention_.goToRows({spot.piece, line.section, row, row});
         break;
       }

@@ -31,14 +31,14 @@ void paintPointer(QPainter& painter, double tip, double y, double length) {
 Box rowBand(const KnitPiece& piece, const StitchSize& size, const PieceRows& rows) {
   Box band;
   const RowLine* before = nullptr;
-  const auto across = [&](const RowLine& line, int row) {
-    const double low = std::max(0, row - 1) * size.height, high = row * size.height;
+  const auto across = [&](const RowLine& line, Rows row) {
+    const double low = size.up(std::max(Rows(0), row - Rows(1))), high = size.up(row);
     band.add(Vec2(line.leftEdge * size.width, low));
     band.add(Vec2(line.rightEdge * size.width, high));
   };
   for (const RowLine& line : piece.rows) {
     if (line.section != rows.section) continue;
-    if (line.row >= rows.first && line.row <= rows.last) {
+    if (line.row >= Rows(rows.first) && line.row <= Rows(rows.last)) {
       across(line, line.row);
       if (before) across(*before, line.row); // with the stitches that are bound off in it
     }

@@ -13,7 +13,7 @@ namespace scye {
 // Rows of a section, first and last included.
 struct PieceRows {
   PieceId piece = PieceId::Back;
-  SectionId section = SectionId::Body;
+  SectionId section = SectionId::Undivided;
   int first = 0, last = 0;
   bool operator==(const PieceRows&) const = default;
 };

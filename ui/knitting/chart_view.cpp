@@ -222,7 +222,7 @@ void ChartView::step(int rows) {
   if (count == 0) return;
   int row = 1;
   if (place_) row = std::clamp(rows > 0 ? place_->lastRow + rows : place_->row + rows, 1, count);
-  place(placeOf(row, place_ ? place_->section : SectionId::Body), true);
+  place(placeOf(row, place_ ? place_->section : SectionId::Undivided), true);
   showRow(row);
 }
 

@@ -71,7 +71,7 @@ void ConflictBox::settle(const WorkedConflict& conflict, Settle how) {
 void ConflictBox::keep(const WorkedConflict& conflict, Settle how, Work next) {
   const PieceWork* before = document_.work().find(conflict.piece);
   const auto rowAfter = [&](int lines) {
-    return before && lines > 0 ? before->plan.rows[std::size_t(lines) - 1].row : 0;
+    return before && lines > 0 ? before->plan.rows[std::size_t(lines) - 1].row.value() : 0;
   };
   const bool rip = how == Settle::Rip;
   writeDown(next, {.on = today(),

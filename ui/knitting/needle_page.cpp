@@ -189,18 +189,18 @@ void NeedlePage::keepNote() {
   auto [work, p] = begun();
   const RowLine& line = p->plan.rows[std::size_t(p->worked)];
   const auto same = [&](const RowNote& n) {
-    return n.section == line.section && n.row == line.row;
+    return n.section == line.section && n.row == line.row.value();
   };
   const std::string text = note_->text().trimmed().toStdString();
   std::erase_if(p->notes, same);
-  if (!text.empty()) p->notes.push_back({line.section, line.row, text});
+  if (!text.empty()) p->notes.push_back({line.section, line.row.value(), text});
   if (document_.work() != work) document_.setWork(work);
 }
 
 void NeedlePage::ripBack() {
   auto [work, p] = begun();
   if (!p || p->worked == 0) return;
-  const int from = p->plan.rows[std::size_t(p->worked) - 1].row;
+  const int from = p->plan.rows[std::size_t(p->worked) - 1].row.value();
   const auto line = lineOf(p->plan, ripTo_->value());
   if (!line || *line + 1 >= p->worked) return;
   work = ripped(work, p->piece, *line + 1);
@@ -216,9 +216,9 @@ void NeedlePage::stray() {
   const Here at = here();
   if (!at.plan || at.worked == 0 || more_->value() == 0) return;
   const Derived& derived = document_.derived();
-  const int after = at.plan->rows[std::size_t(at.worked) - 1].row;
+  const Rows after = at.plan->rows[std::size_t(at.worked) - 1].row;
   auto work = withStrayedRows(derived.knit, designedIn(derived), document_.work(), *piece(), after,
-                              more_->value());
+                              Rows(more_->value()));
   if (!work) {
     rest_->setText(tr("That cannot be: rows more or fewer come in pairs, so that the right side "
                       "stays the right side, and rows in which something is shaped are not left "
@@ -229,7 +229,7 @@ void NeedlePage::stray() {
   writeDown(*work, {.on = today(),
                     .kind = DiaryEntry::Kind::Strayed,
                     .piece = *piece(),
-                    .row = after,
+                    .row = after.value(),
                     .to = more_->value()});
   more_->setValue(0);
   document_.setWork(*work);
@@ -346,7 +346,7 @@ void NeedlePage::showChart(const Here& at, const Place& place) {
                      charted_.id != at.plan->id);
     charted_ = *at.plan;
   }
-  const int row = place.now->row, last = at.plan->lastRow();
+  const int row = place.now->row, last = at.plan->lastRow().value();
   chart_->setLit(row > 0 ? std::optional(Span{row, row + 1}) : std::nullopt);
   for (const int near : {row + 3, row - 2, row})
     chart_->showRow(std::clamp(near, 1, last));

@@ -67,7 +67,7 @@ TEST(DirectionLines, KnowTheirRowsAndHeights) {
       if (line.kind != LineKind::Step) continue;
       EXPECT_DOUBLE_EQ(line.fromCastOn, line.last * m.knit.lattice.size.height);
       for (int r = line.first; r <= line.last; ++r, ++row)
-        ASSERT_EQ(piece.rows[row].row, r) << line.text;
+        ASSERT_EQ(piece.rows[row].row, Rows(r)) << line.text;
       EXPECT_EQ(piece.rows[row - 1].section, line.section);
       EXPECT_EQ(piece.rows[row - 1].stitches(), line.stitches);
     }

@@ -209,8 +209,8 @@ TEST(PieceNotes, tellTheButtonholesThatAreInTheLines) {
   ASSERT_FALSE(holes.rows.empty());
   const auto right = m.notes(PieceId::RightFront);
   EXPECT_THAT(right, Contains(StartsWith(count(int(holes.rows.size())) + " buttonholes over " +
-                                         count(holes.stitches))));
-  EXPECT_THAT(right, Contains(StartsWith("A buttonhole over " + count(holes.stitches) +
+                                         count(holes.stitches.value()))));
+  EXPECT_THAT(right, Contains(StartsWith("A buttonhole over " + count(holes.stitches.value()) +
                                          " sts in one row")));
   ASSERT_GT(holes.bustHole, 0);
   EXPECT_THAT(right, Contains("Counted from below, number " + count(holes.bustHole) +

@@ -16,7 +16,7 @@ void expectKnitsBack(const KnitPiece& piece, const StitchSize& size) {
   for (std::size_t i = 0; i < piece.rows.size(); ++i)
     ASSERT_EQ(knitted.rows[i], piece.rows[i])
         << pieceKey(piece.id) << " " << sectionKey(piece.rows[i].section) << " row "
-        << piece.rows[i].row << ": " << actionText(knitted.rows[i]) << " instead of "
+        << piece.rows[i].row.value() << ": " << actionText(knitted.rows[i]) << " instead of "
         << actionText(piece.rows[i]);
 }
 
@@ -50,11 +50,11 @@ TEST(KnitBack, StepsFollowTheRowsWithoutGaps) {
         EXPECT_DOUBLE_EQ(step.fromCastOn, 0.33 * step.last);
         for (int r = step.first; r <= step.last; ++r, ++row) {
           ASSERT_LT(row, piece.rows.size());
-          ASSERT_EQ(piece.rows[row].row, r);
+          ASSERT_EQ(piece.rows[row].row, Rows(r));
           ASSERT_EQ(piece.rows[row].section, step.section);
         }
         ASSERT_EQ(piece.rows[row - 1].stitches(), step.stitches);
-        ASSERT_EQ(piece.rows[row - 1].waiting, step.waiting.value());
+        ASSERT_EQ(piece.rows[row - 1].waiting, step.waiting);
       }
     ASSERT_EQ(row, piece.rows.size());
   }

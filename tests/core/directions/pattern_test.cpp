@@ -134,9 +134,9 @@ TEST(Pattern, AFacingIsAsWideAsWhatItLiesUnder) {
   for (int i = 0; i < 60; ++i) {
     const Derived d = derive(designs.plausible().choose(Choice::Hem, HemMade::Faced));
     const KnitPiece* back = d.knit.piece(PieceId::Back);
-    if (!back || back->foldRow < 0) continue;
+    if (!back || back->foldRow < Rows(0)) continue;
     ++faced;
-    EXPECT_EQ(back->addedAfter(0), 0) << "design " << i;
+    EXPECT_EQ(back->addedAfter(Rows(0)), Stitches(0)) << "design " << i;
     const std::string text = textOf(d);
     const auto facing = text.find("work the facing"), castOn = text.rfind("Cast on", facing);
     ASSERT_NE(facing, text.npos);
@@ -151,19 +151,19 @@ TEST(Pattern, SizesAreThoseThatAreKnitted) {
   for (int i = 0; i < 200; ++i) {
     const Derived d = derive(designs.plausible());
     const KnitPiece* back = d.knit.piece(PieceId::Back);
-    if (!back || (back->splitRow >= 0 && back->splitRow < back->underarmRow)) continue;
+    if (!back || (back->splitRow >= Rows(0) && back->splitRow < back->underarmRow)) continue;
     const StitchSize& size = d.knit.lattice.size;
-    const int seams = 2 * d.knit.lattice.selvedge;
+    const Stitches seams = 2 * d.knit.lattice.selvedge;
     for (const FinishedSize& told : d.directions.finished) {
       if (told.key == "backWidth") {
-        EXPECT_NEAR(told.cm,
-                    (back->rows[std::size_t(back->underarmRow) - 1].stitches().value() - seams) *
-                        size.width,
-                    1e-9);
+        EXPECT_NEAR(
+            told.cm,
+            size.across(back->rows[std::size_t(back->underarmRow.value()) - 1].stitches() - seams),
+            1e-9);
       }
       if (told.key == "length") {
-        const int below = std::max(back->foldRow - 1, 0);
-        EXPECT_NEAR(told.cm, (back->lastRow() - below) * size.height, 2.1 * size.height);
+        const Rows below = std::max(back->foldRow - Rows(1), Rows(0));
+        EXPECT_NEAR(told.cm, size.up(back->lastRow() - below), 2.1 * size.height);
       }
       EXPECT_GE(told.cm, 0) << told.key;
     }

@@ -17,15 +17,16 @@ EdgeSide startOf(int row) {
 
 // Rib, or a facing with its fold.
 void RandomPieces::hem(KnitPiece& piece) {
-  piece.hemRows = random_.index(12);
+  piece.hemRows = Rows(random_.index(12));
   if (!random_.chance(0.3)) return;
-  piece.foldRow = 2 * (1 + random_.index(5)) + 1;
-  piece.hemRows = piece.foldRow + random_.index(4);
+  piece.foldRow = Rows(2 * (1 + random_.index(5)) + 1);
+  piece.hemRows = piece.foldRow + Rows(random_.index(4));
 }
 
 void RandomPieces::spread(Section& body, int row) {
   const int more = 2 * (1 + random_.index((count_ - 1) / 2));
-  body.acts.push_back({row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff});
+  body.acts.push_back(
+      {Rows(row), ActKind::IncreaseEvenly, EdgeSide::Right, Stitches(more), Shapes::Cuff});
   count_ += more;
 }
 
@@ -50,7 +51,7 @@ void RandomPieces::shape(Section& section, int from, int last, Shapes right, Sha
         if (!wanted || (off && side != startOf(row))) continue;
         const ActKind kind = off ? ActKind::BindOff : grow ? ActKind::Increase : ActKind::Decrease;
         section.acts.push_back(
-            {row, kind, side, Stitches(k), side == EdgeSide::Right ? right : left});
+            {Rows(row), kind, side, Stitches(k), side == EdgeSide::Right ? right : left});
         count_ += kind == ActKind::Increase ? k : -k;
       }
     }
@@ -70,18 +71,18 @@ int RandomPieces::shortRows(Section& section, int row, int last, Shapes right, S
     const bool room = count_ - waiting[0] - waiting[1] - k >= kKept &&
                       (waiting[i] > 0 || row + 2 * (turns[0] + turns[1]) + 4 <= last);
     if (turns[i] > 0 && room) {
-      section.acts.push_back(
-          {row, ActKind::Wait, side, Stitches(k), i == 0 ? right : left, waiting[i]});
+      section.acts.push_back({Rows(row), ActKind::Wait, side, Stitches(k), i == 0 ? right : left,
+                              Stitches(waiting[i])});
       waiting[i] += k, turns[i] -= 1;
     } else {
       if (waiting[i] > 0)
         section.acts.push_back(
-            {row, ActKind::TakeUp, side, Stitches(waiting[i]), i == 0 ? right : left});
+            {Rows(row), ActKind::TakeUp, side, Stitches(waiting[i]), i == 0 ? right : left});
       waiting[i] = 0, turns[i] = -1;
     }
     if (shaped && waiting[1 - i] == 0 && row < last && random_.chance(0.4)) {
       section.acts.push_back(
-          {row, ActKind::Increase, startOf(row), Stitches(1), i == 0 ? left : right});
+          {Rows(row), ActKind::Increase, startOf(row), Stitches(1), i == 0 ? left : right});
       count_ += 1;
     }
   }
@@ -94,68 +95,70 @@ void RandomPieces::buttonholes(Section& section, int above) {
   const EdgeSide side = random_.chance(0.5) ? EdgeSide::Right : EdgeSide::Left;
   const int k = 1 + random_.index(4), from = 1 + random_.index(3), every = 1 + random_.index(20);
   const SectionId outer = side == EdgeSide::Right ? SectionId::Right : SectionId::Left;
-  int waiting = section.id == outer ? section.waiting : 0;
+  Stitches waiting = section.id == outer ? section.waiting : Stitches(0);
   Acts holes;
   for (const RowLine& line : workedRows({section})) {
-    const bool waited = waiting > 0;
-    bool free = line.row > above && line.stitches().value() >= kKept && line.row % every == 0;
+    const bool waited = waiting > Stitches(0);
+    bool free =
+        line.row.value() > above && line.stitches().value() >= kKept && line.row % every == 0;
     for (const Act& act : line.acts) {
       free = free && act.side != side && act.kind != ActKind::Rest && act.kind != ActKind::Rejoin &&
-             act.kind != ActKind::Spread;
+             act.kind != ActKind::IncreaseEvenly;
       if (act.side != side) continue;
-      if (act.kind == ActKind::Wait) waiting += act.stitches.value();
-      if (act.kind == ActKind::TakeUp) waiting = 0;
+      if (act.kind == ActKind::Wait) waiting += act.stitches;
+      if (act.kind == ActKind::TakeUp) waiting = Stitches(0);
     }
     if (free && !waited)
-      holes.push_back({line.row, ActKind::Buttonhole, side, Stitches(k), Shapes::Opening, from});
+      holes.push_back(
+          {line.row, ActKind::Buttonhole, side, Stitches(k), Shapes::Opening, Stitches(from)});
   }
   append(section.acts, holes);
 }
 
 void RandomPieces::bindOffAll(Section& section) {
   const ActKind kind = random_.chance(0.5) ? ActKind::Close : ActKind::BindOff;
-  section.acts.push_back({section.last, kind, startOf(section.last), Stitches(count_),
+  section.acts.push_back({section.last, kind, startOf(section.last.value()), Stitches(count_),
                           kind == ActKind::Close ? Shapes::Crown : Shapes::Shoulder});
 }
 
 // In the row after the body's last one; what waits at its edges then goes with its half.
 void RandomPieces::divide(KnitPiece& piece, Section body) {
-  const bool room = body.acts.back().row < body.last - 1 && count_ > 2 * kKept + 16,
+  const bool room = body.acts.back().row < body.last - Rows(1) && count_ > 2 * kKept + 16,
              turned = room && random_.chance(0.4);
   const int waitsRight = turned ? random_.index(6) : 0, waitsLeft = turned ? random_.index(6) : 0;
   if (waitsLeft > 0)
-    body.acts.push_back(
-        {body.last - 1, ActKind::Wait, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder, 0});
+    body.acts.push_back({body.last - Rows(1), ActKind::Wait, EdgeSide::Left, Stitches(waitsLeft),
+                         Shapes::Shoulder});
   if (waitsRight > 0)
     body.acts.push_back(
-        {body.last, ActKind::Wait, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder, 0});
+        {body.last, ActKind::Wait, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder});
   piece.sections = {body};
   const RowLine at = workedRows(piece.sections).back();
-  const int both = count_ - waitsRight - waitsLeft, split = body.last + 1;
+  const int both = count_ - waitsRight - waitsLeft, split = body.last.value() + 1;
   const int held = kKept + 2 + random_.index(both - 2 * kKept - 4);
   // Rows toward the right edge are wrong-side rows.
-  Section right{SectionId::Right,   split,        split + 2 + random_.index(30),
-                at.leftEdge + held, at.rightEdge, {},
-                waitsRight};
-  right.acts.push_back(
-      {split, ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck, waitsLeft});
+  Section right{SectionId::Right,    Rows(split),  Rows(split + 2 + random_.index(30)),
+                at.leftEdge + held,  at.rightEdge, {},
+                Stitches(waitsRight)};
+  right.acts.push_back({Rows(split), ActKind::Rest, EdgeSide::Left, Stitches(held), Shapes::Neck,
+                        Stitches(waitsLeft)});
   if (waitsRight > 0)
-    right.acts.push_back(
-        {split + 1, ActKind::TakeUp, EdgeSide::Right, Stitches(waitsRight), Shapes::Shoulder});
+    right.acts.push_back({Rows(split + 1), ActKind::TakeUp, EdgeSide::Right, Stitches(waitsRight),
+                          Shapes::Shoulder});
   count_ = both - held + waitsRight;
-  shape(right, split + 2, right.last - 1, random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder,
-        Shapes::Neck);
+  shape(right, split + 2, right.last.value() - 1,
+        random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder, Shapes::Neck);
   bindOffAll(right);
-  Section left{
-      SectionId::Left, split, split + 1 + random_.index(30), at.leftEdge, at.leftEdge + held, {},
-      waitsLeft};
-  left.acts.push_back(
-      {split, ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck, waitsLeft});
+  Section left{SectionId::Left,    Rows(split),        Rows(split + 1 + random_.index(30)),
+               at.leftEdge,        at.leftEdge + held, {},
+               Stitches(waitsLeft)};
+  left.acts.push_back({Rows(split), ActKind::Rejoin, EdgeSide::Right, Stitches(held), Shapes::Neck,
+                       Stitches(waitsLeft)});
   if (waitsLeft > 0)
     left.acts.push_back(
-        {split, ActKind::TakeUp, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder});
+        {Rows(split), ActKind::TakeUp, EdgeSide::Left, Stitches(waitsLeft), Shapes::Shoulder});
   count_ = held + waitsLeft;
-  shape(left, split + 1, left.last - 1, Shapes::Neck,
+  shape(left, split + 1, left.last.value() - 1, Shapes::Neck,
         random_.chance(0.5) ? Shapes::Armhole : Shapes::Shoulder);
   bindOffAll(left);
   piece.sections.push_back(right);
@@ -167,26 +170,28 @@ KnitPiece RandomPieces::next() {
   piece.id = random_.chance(0.5) ? PieceId::Back : PieceId::Sleeve;
   hem(piece);
   count_ = 40 + random_.index(100);
-  const int middle = piece.hemRows + random_.index(60), top = middle + 3 + random_.index(60);
+  const int middle = piece.hemRows.value() + random_.index(60),
+            top = middle + 3 + random_.index(60);
   Section body;
   body.rightEdge = 0.5 * count_, body.leftEdge = -0.5 * count_;
-  body.acts.push_back({0, ActKind::CastOn, EdgeSide::Right, Stitches(count_), Shapes::Hem});
-  if (random_.chance(0.2)) spread(body, piece.hemRows + 1);
-  const auto next = [&](int least) { return std::max(least, body.acts.back().row + 1); };
-  shape(body, next(piece.foldRow + 1), middle, Shapes::Side, Shapes::Side);
-  shape(body, next(piece.foldRow + 1), top - 2, Shapes::Armhole,
+  body.acts.push_back({Rows(0), ActKind::CastOn, EdgeSide::Right, Stitches(count_), Shapes::Hem});
+  if (random_.chance(0.2)) spread(body, piece.hemRows.value() + 1);
+  const auto next = [&](int least) { return std::max(least, body.acts.back().row.value() + 1); };
+  const int fold = piece.foldRow.value();
+  shape(body, next(fold + 1), middle, Shapes::Side, Shapes::Side);
+  shape(body, next(fold + 1), top - 2, Shapes::Armhole,
         random_.chance(0.5) ? Shapes::Armhole : Shapes::Neck);
-  body.last = top;
+  body.last = Rows(top);
   if (count_ < 2 * kKept + 6 || random_.chance(0.4)) {
     bindOffAll(body);
     piece.sections = {body};
   } else {
-    body.last = top - top % 2; // the piece is divided in a right-side row
+    body.last = Rows(top - top % 2); // the piece is divided in a right-side row
     divide(piece, std::move(body));
   }
   for (Section& section : piece.sections) {
     sortActs(section.acts);
-    buttonholes(section, std::max(0, piece.foldRow));
+    buttonholes(section, std::max(0, fold));
     sortActs(section.acts);
   }
   piece.rows = workedRows(piece.sections);

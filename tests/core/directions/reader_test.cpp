@@ -48,8 +48,8 @@ bool sameHoles(const RowLine& row, const RowRead& is, double from) {
   for (const Act& act : row.acts) {
     if (act.kind != ActKind::Buttonhole) continue;
     const int k = act.stitches.value();
-    const double left =
-        act.side == EdgeSide::Left ? row.leftEdge + act.from : row.rightEdge - act.from - k;
+    const double left = act.side == EdgeSide::Left ? row.leftEdge + act.from.value()
+                                                   : row.rightEdge - act.from.value() - k;
     if (found == is.holes.size() || from + is.holes[found].left != left ||
         from + is.holes[found].right != left + k)
       return false;
@@ -67,14 +67,15 @@ std::string differsFrom(const RowTable& rows, const PieceRead& piece) {
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const RowRead& is = piece.rows[i];
     const RowLine& row = rows[i];
-    if (is.section != sectionKey(row.section) || is.row != row.row ||
+    if (is.section != sectionKey(row.section) || is.row != row.row.value() ||
         from + is.left != row.leftEdge || from + is.right != row.rightEdge ||
-        is.stitches != row.stitches().value() || is.waiting != row.waiting)
+        is.stitches != row.stitches().value() || is.waiting != row.waiting.value())
       return rowText(is.section, is.row, from + is.left, from + is.right, is.stitches) +
              " instead of " +
-             rowText(sectionKey(row.section), row.row, row.leftEdge, row.rightEdge,
+             rowText(sectionKey(row.section), row.row.value(), row.leftEdge, row.rightEdge,
                      row.stitches().value());
-    if (!sameHoles(row, is, from)) return "other buttonholes in row " + std::to_string(row.row);
+    if (!sameHoles(row, is, from))
+      return "other buttonholes in row " + std::to_string(row.row.value());
   }
   return {};
 }

@@ -13,9 +13,9 @@ constexpr StitchSize kSize{0.5, 0.25};
 struct PieceMaker {
   KnitPiece piece;
   explicit PieceMaker(int last, Acts acts, int hemRows = 4) {
-    piece.hemRows = hemRows;
-    Section body{SectionId::Body, 0, last, -20, 20, std::move(acts)};
-    body.acts.push_back({0, ActKind::CastOn, EdgeSide::Right, Stitches(40), Shapes::Hem});
+    piece.hemRows = Rows(hemRows);
+    Section body{SectionId::Undivided, Rows(0), Rows(last), -20, 20, std::move(acts)};
+    body.acts.push_back({Rows(0), ActKind::CastOn, EdgeSide::Right, Stitches(40), Shapes::Hem});
     sortActs(body.acts);
     piece.sections = {body};
     piece.rows = workedRows(piece.sections);
@@ -24,7 +24,7 @@ struct PieceMaker {
 };
 
 Act at(int row, ActKind kind, EdgeSide side, int k = 1, Shapes shapes = Shapes::Side) {
-  return {row, kind, side, Stitches(k), shapes};
+  return {Rows(row), kind, side, Stitches(k), shapes};
 }
 Acts each(std::initializer_list<int> rows, ActKind kind, EdgeSide side, int k, Shapes shapes) {
   Acts acts;
@@ -143,7 +143,7 @@ TEST(Steps, EdgesShapedForDifferentEndsAreMergedByRow) {
 
 TEST(Steps, AFacingEndsWithItsFold) {
   PieceMaker maker(10, {}, 8);
-  maker.piece.foldRow = 7;
+  maker.piece.foldRow = Rows(7);
   const PieceSteps told = maker.told();
   EXPECT_EQ(stepsIn(told.parts[0]), (Steps{{StepKind::CastOn, 0, 0, 0, 1, 40},
                                            {StepKind::Facing, 1, 6, 0, 1, 40},
@@ -156,8 +156,8 @@ TEST(Steps, AFacingEndsWithItsFold) {
 
 // Every turn is a line of its own, with the row that leads away from it; what waits is counted.
 TEST(Steps, EveryTurnIsTold) {
-  const Acts acts{{7, ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust, 0},
-                  {9, ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust, 4},
+  const Acts acts{{Rows(7), ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust},
+                  {Rows(9), ActKind::Wait, EdgeSide::Left, Stitches(4), Shapes::Bust, Stitches(4)},
                   at(11, ActKind::TakeUp, EdgeSide::Left, 8, Shapes::Bust)};
   const PieceSteps told = PieceMaker(14, acts, 6).told();
   EXPECT_EQ(stepsIn(told.parts[1]), (Steps{{StepKind::Row, 7, 8, 0, 1, 36},
@@ -168,12 +168,13 @@ TEST(Steps, EveryTurnIsTold) {
   for (const Step& step : told.parts[1].steps)
     waiting.push_back(step.waiting.value());
   EXPECT_EQ(waiting, (std::vector{4, 8, 0, 0}));
-  EXPECT_EQ(told.parts[1].steps[1].actions.front().from, 4);
+  EXPECT_EQ(told.parts[1].steps[1].actions.front().from, Stitches(4));
 }
 
 TEST(Steps, ASpreadRowAndButtonholesAreTold) {
-  const Acts acts{at(7, ActKind::Spread, EdgeSide::Right, 20, Shapes::Cuff),
-                  {11, ActKind::Buttonhole, EdgeSide::Left, Stitches(3), Shapes::Opening, 2}};
+  const Acts acts{
+      at(7, ActKind::IncreaseEvenly, EdgeSide::Right, 20, Shapes::Cuff),
+      {Rows(11), ActKind::Buttonhole, EdgeSide::Left, Stitches(3), Shapes::Opening, Stitches(2)}};
   const PieceSteps told = PieceMaker(12, acts, 6).told();
   EXPECT_EQ(stepsIn(told.parts[1]), (Steps{{StepKind::Row, 7, 7, 0, 1, 60},
                                            {StepKind::Even, 8, 10, 0, 1, 60},

@@ -85,7 +85,7 @@ TEST(VirtualKnitter, KnitsTheRightSideFirstAndTakesTheOtherUp) {
 }
 
 Action turn(EdgeSide side, int k, int from) {
-  return {ActKind::Wait, side, Stitches(k), Shapes::Bust, from};
+  return {ActKind::Wait, side, Stitches(k), Shapes::Bust, Stitches(from)};
 }
 Step waiting(int k, Step s) {
   s.waiting = Stitches(k);
@@ -105,15 +105,15 @@ TEST(VirtualKnitter, TurnsBeforeTheEdgeAndTakesUpWhatWaits) {
   EXPECT_THAT(counts(knitted), ElementsAre(20, 16, 13, 11, 14, 20));
   EXPECT_EQ(knitted.rows[3].leftEdge, -4);
   EXPECT_EQ(knitted.rows[3].rightEdge, 7);
-  EXPECT_EQ(knitted.rows[3].waiting, 9);
+  EXPECT_EQ(knitted.rows[3].waiting, Stitches(9));
   EXPECT_EQ(knitted.rows[5].leftEdge, -10);
   EXPECT_EQ(knitted.rows[5].rightEdge, 10);
-  EXPECT_EQ(knitted.rows[5].waiting, 0);
+  EXPECT_EQ(knitted.rows[5].waiting, Stitches(0));
 }
 
 TEST(VirtualKnitter, HoldsWhatWaitsWithItsHalf) {
   Action rest = act(ActKind::Rest, L, 8), rejoin = act(ActKind::Rejoin, R, 8);
-  rest.from = rejoin.from = 3;
+  rest.from = rejoin.from = Stitches(3);
   const Knitted knitted =
       knit({castOn(20), waiting(3, step(StepKind::Row, 1, 1, 17, {turn(L, 3, 0)})),
             waiting(3, step(StepKind::Even, 2, 2, 17)),
@@ -123,13 +123,13 @@ TEST(VirtualKnitter, HoldsWhatWaitsWithItsHalf) {
            0);
   // At the end of row 3 of the left side stitches wait to which the row should have gone.
   EXPECT_THAT(snags(knitted), ElementsAre(Snag::OverWaiting, Snag::CountDiffers));
-  EXPECT_EQ(knitted.rows[3].waiting, 0);
-  EXPECT_EQ(knitted.rows[4].waiting, 3);
+  EXPECT_EQ(knitted.rows[3].waiting, Stitches(0));
+  EXPECT_EQ(knitted.rows[4].waiting, Stitches(3));
 }
 
 TEST(VirtualKnitter, SpreadsHalfToEachEdge) {
   const Knitted knitted =
-      knit({castOn(9), step(StepKind::Row, 1, 1, 15, {act(ActKind::Spread, R, 6)})}, 0);
+      knit({castOn(9), step(StepKind::Row, 1, 1, 15, {act(ActKind::IncreaseEvenly, R, 6)})}, 0);
   EXPECT_THAT(snags(knitted), IsEmpty());
   EXPECT_EQ(knitted.rows[1].leftEdge, -3);
   EXPECT_EQ(knitted.rows[1].rightEdge, 12);
@@ -137,10 +137,10 @@ TEST(VirtualKnitter, SpreadsHalfToEachEdge) {
 
 TEST(VirtualKnitter, AButtonholeLeavesTheCount) {
   Action hole = act(ActKind::Buttonhole, R, 3);
-  hole.from = 2;
+  hole.from = Stitches(2);
   const Knitted knitted = knit({castOn(9), step(StepKind::Row, 1, 1, 9, {hole})}, 0);
   EXPECT_THAT(snags(knitted), IsEmpty());
-  EXPECT_EQ(knitted.rows[1].acts.front().from, 2);
+  EXPECT_EQ(knitted.rows[1].acts.front().from, Stitches(2));
 }
 
 TEST(VirtualKnitter, SaysWhereAShortRowCannotBeFollowed) {
@@ -177,12 +177,12 @@ TEST(VirtualKnitter, SaysWhereThereAreTooFewStitches) {
   const auto row = [](int stitches, Action action) {
     return snags(knit({castOn(10), step(StepKind::Row, 1, 1, stitches, {action})}, 0));
   };
-  EXPECT_THAT(row(18, act(ActKind::Spread, R, 8)), IsEmpty());
-  EXPECT_THAT(row(20, act(ActKind::Spread, R, 10)), ElementsAre(Snag::TooFew));
-  EXPECT_THAT(row(13, act(ActKind::Spread, R, 3)), IsEmpty());
+  EXPECT_THAT(row(18, act(ActKind::IncreaseEvenly, R, 8)), IsEmpty());
+  EXPECT_THAT(row(20, act(ActKind::IncreaseEvenly, R, 10)), ElementsAre(Snag::TooFew));
+  EXPECT_THAT(row(13, act(ActKind::IncreaseEvenly, R, 3)), IsEmpty());
   for (const auto& [from, room] : {std::pair(0, false), {1, true}, {6, true}, {7, false}}) {
     Action hole = act(ActKind::Buttonhole, L, 3);
-    hole.from = from;
+    hole.from = Stitches(from);
     EXPECT_EQ(row(10, hole).empty(), room) << from;
   }
 }

@@ -75,7 +75,7 @@ PieceSteps of(PieceId id) {
 }
 
 Action from(int from, Action action) {
-  action.from = from;
+  action.from = Stitches(from);
   return action;
 }
 
@@ -104,7 +104,7 @@ TEST(Wording, AStepTellsWhatWaits) {
 
 TEST(Wording, ASpreadRowCountsItsPlaces) {
   const auto spread = [](int before, int more) {
-    return row({act(ActKind::Spread, R, more)}, 7, before + more);
+    return row({act(ActKind::IncreaseEvenly, R, more)}, 7, before + more);
   };
   // Gaps between the new stitches and the edges, one more than new stitches: 9 = 3 + 3 + 3.
   EXPECT_EQ(spread(9, 2), "M1 after every 3 sts, 2 times, work to end");
@@ -132,8 +132,8 @@ TEST(Wording, ARibIsWrittenOutOnBothSides) {
   const Words words{Wording{builtinPhrases()}};
   const auto row = [&](RibKind kind, RibSides sides, int selvedge, int stitches, bool rightSide) {
     const RibStitch rib = ribStitch(kind);
-    const RibEnds ends = fittedEnds(rib, sides, selvedge, stitches);
-    EXPECT_TRUE(canWriteOut(rib, ends, stitches));
+    const RibEnds ends = fittedEnds(rib, sides, Stitches(selvedge), Stitches(stitches));
+    EXPECT_TRUE(canWriteOut(rib, ends, Stitches(stitches)));
     return ribRowText(words, rib, ends, Stitches(stitches), rightSide);
   };
   using enum RibKind;

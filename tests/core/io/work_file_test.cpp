@@ -21,7 +21,7 @@ Work someWork() {
   back->measured.set(Reading::StitchCount, 21.5);
   back->measured.set(Reading::Armhole, 24.75);
   back->measured.as = MeasuredAs::Unwashed;
-  back->notes.push_back({SectionId::Body, 12, "a \"loose\" stitch\nmended"});
+  back->notes.push_back({SectionId::Undivided, 12, "a \"loose\" stitch\nmended"});
   back->pace = {30, 4210.5};
   PieceWork* sleeve = workOn(work, knit, knit, PieceId::LeftSleeve);
   sleeve->ownPlan = true;
@@ -50,7 +50,7 @@ TEST(WorkFile, KeepsTheBandThatAFrontIsKnittedWith) {
   const KnitGarment knit = knitGarment(draftGarment(jacket));
   Work work;
   workOn(work, knit, knit, PieceId::LeftFront)->worked = 12;
-  ASSERT_GT(work.find(PieceId::LeftFront)->plan.band, 0);
+  ASSERT_GT(work.find(PieceId::LeftFront)->plan.band, Stitches(0));
   const DesignRead again = read(designToJson(jacket, work));
   ASSERT_TRUE(again.design) << again.problem.reason;
   EXPECT_EQ(again.work, work);

@@ -38,7 +38,7 @@ int rowsAtSide(const KnitPiece& piece, EdgeSide side) {
   int rows = 0, waiting = 0;
   for (const RowLine& line : piece.rows) {
     // A deep neck divides the piece below the underarm; the other half has the other side.
-    if (line.row == 0 ||
+    if (line.row == Rows(0) ||
         line.section == (side == EdgeSide::Right ? SectionId::Left : SectionId::Right))
       continue;
     for (const Act& a : line.acts) {
@@ -67,10 +67,10 @@ TEST(GarmentRows, sideSeamsHaveEqualRowsWithShortRowsToo) {
     const Design d = random.plausible();
     const KnitGarment k = knitted(d);
     const KnitPiece* back = k.piece(PieceId::Back);
-    if (!back || !k.impossible.empty() || k.lattice.back.underarm == 0 ||
-        k.lattice.front.underarm == 0)
+    if (!back || !k.impossible.empty() || k.lattice.back.underarm == Stitches(0) ||
+        k.lattice.front.underarm == Stitches(0))
       continue;
-    withShortRows += k.lattice.front.longer > 0;
+    withShortRows += k.lattice.front.longer > Rows(0);
     for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
       ASSERT_EQ(rowsAtSide(*back, side), rowsAtSide(front(k, side), side)) << "design " << i;
   }
@@ -91,7 +91,7 @@ TEST(GarmentRows, shouldersOfBackAndFrontAreAlikeStepByStep) {
         for (const RowLine& line : piece.rows)
           for (const Act& a : line.acts)
             if (a.side == side && a.shapes == Shapes::Shoulder && a.kind != ActKind::TakeUp)
-              out[line.row - piece.shoulderRow] +=
+              out[(line.row - piece.shoulderRow).value()] +=
                   a.kind == ActKind::Wait || !k.lattice.shoulderShortRows ? a.stitches.value() : 0;
         return out;
       };
@@ -120,7 +120,7 @@ TEST(GarmentRows, shortRowsMakeTheSlopeOfStepsAndOneEdge) {
   ASSERT_EQ(waits.size(), 6u) << "the last group is worked over with all";
   ASSERT_EQ(closed.size(), 2u);
   EXPECT_EQ(closed[0].stitches, closed[1].stitches);
-  EXPECT_EQ(closed[0].stitches.value(), steps.lattice.front.shoulder);
+  EXPECT_EQ(closed[0].stitches, steps.lattice.front.shoulder);
   for (std::size_t i = 0; i < waits.size(); ++i)
     EXPECT_EQ(waits[i].stitches, off[i < 3 ? i : i + 1].stitches);
   EXPECT_EQ(a.lastRow(), b.lastRow());
@@ -137,7 +137,7 @@ TEST(GarmentRows, armholesMatchTheirCapsWithEitherShoulder) {
     // Length by the row table alone.
     std::vector<double> right;
     for (const RowLine& line : back.rows)
-      if (line.section != SectionId::Left && line.row >= back.underarmRow - 1)
+      if (line.section != SectionId::Left && line.row >= back.underarmRow - Rows(1))
         right.push_back(line.rightEdge);
     const KnittedEdge edge =
         edgeFromColumn(right, EdgeSide::Right, back.underarmRow, back.shoulderRow);
@@ -154,8 +154,8 @@ TEST(GarmentRows, aStraightBackNeckIsBoundOffInOneRow) {
     EXPECT_EQ(back.rows.back().stitches(), Stitches(0));
     const auto close = acts(back, ActKind::Close, Shapes::Neck);
     ASSERT_EQ(close.size(), 1u);
-    const int shoulders = work == ShoulderWork::ShortRows ? 2 * k.lattice.back.shoulder : 0;
-    EXPECT_EQ(close[0].stitches.value(), k.lattice.back.neck(true) + shoulders);
+    const Stitches shoulders = (work == ShoulderWork::ShortRows ? 2 : 0) * k.lattice.back.shoulder;
+    EXPECT_EQ(close[0].stitches, k.lattice.back.neck(true) + shoulders);
   }
   // A slit below it still divides the piece.
   const KnitGarment slit =
@@ -177,11 +177,11 @@ TEST(GarmentRows, aFacingIsKnittedBelowTheFold) {
   const KnitGarment plain = knitted(sound().choose(Choice::Hem, HemMade::Plain));
   const KnitGarment faced =
       knitted(sound().choose(Choice::Hem, HemMade::Faced).set(Field::HemDepth, 3));
-  const int facing = faced.lattice.foldRow - 1;
-  EXPECT_NEAR(facing * faced.lattice.size.height, 3, faced.lattice.size.height);
+  const Rows facing = faced.lattice.foldRow - Rows(1);
+  EXPECT_NEAR(facing.value() * faced.lattice.size.height, 3, faced.lattice.size.height);
   EXPECT_EQ(faced.lattice.foldRow % 2, 1);
   EXPECT_EQ(faced.lattice.underarmRow - facing, plain.lattice.underarmRow);
-  EXPECT_EQ(plain.lattice.hemRows, 0);
+  EXPECT_EQ(plain.lattice.hemRows, Rows(0));
 }
 
 // Common practice: the short rows over the bust are as many as the front is longer, and end before
@@ -193,14 +193,14 @@ TEST(GarmentRows, shortRowsOverTheBustLengthenTheMiddle) {
         .set(Field::BustDepth, 2.6)
         .set(Field::BustReach, 11);
     const KnitGarment k = knitted(d);
-    EXPECT_EQ(k.lattice.front.longer, 8) << "2.6 cm at 3 rows to the cm, in pairs";
-    EXPECT_EQ(k.lattice.front.bustTurns, (std::vector<int>{6, 6, 6, 6}))
+    EXPECT_EQ(k.lattice.front.longer, Rows(8)) << "2.6 cm at 3 rows to the cm, in pairs";
+    EXPECT_EQ(k.lattice.front.bustTurns, std::vector(4, Stitches(6)))
         << "11 cm at 2.2 stitches to the cm";
     const KnitPiece& piece = front(k, EdgeSide::Right);
-    EXPECT_EQ(piece.underarmRow, k.piece(PieceId::Back)->underarmRow + 8);
+    EXPECT_EQ(piece.underarmRow, k.piece(PieceId::Back)->underarmRow + Rows(8));
     int waited = 0;
     for (const RowLine& line : piece.rows)
-      waited += line.waiting > 0;
+      waited += line.waiting > Stitches(0);
     EXPECT_EQ(waited, d.as<Garment>() == Garment::Jacket ? 8 : 9)
         << "the right edge follows a row later";
   }
@@ -214,10 +214,10 @@ TEST(GarmentRows, shortRowsOfAHalfFrontReachAsFarAsDrafted) {
     const GarmentDraft draft = draftGarment(d.choose(Choice::BandMade, band));
     ASSERT_DOUBLE_EQ(draft.bodice.bust.reach, 17);
     const KnitGarment k = knitGarment(draft);
-    int reach = 0;
-    for (const int turn : k.lattice.front.bustTurns)
+    Stitches reach;
+    for (const Stitches turn : k.lattice.front.bustTurns)
       reach += turn;
-    EXPECT_NEAR(reach * k.lattice.size.width, 17, 0.5 * k.lattice.size.width);
+    EXPECT_NEAR(reach.value() * k.lattice.size.width, 17, 0.5 * k.lattice.size.width);
     EXPECT_TRUE(k.impossible.empty());
   }
 }
@@ -227,12 +227,12 @@ TEST(GarmentRows, aFullSleeveIsGatheredIntoItsCuff) {
   d.set(Field::CuffGirth, 20).set(Field::FullGirth, 44).set(Field::CuffDepth, 5);
   const KnitGarment k = knitted(d);
   const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
-  const auto spread = acts(sleeve, ActKind::Spread, Shapes::Cuff);
+  const auto spread = acts(sleeve, ActKind::IncreaseEvenly, Shapes::Cuff);
   int more = 0;
   for (const Act& a : spread)
     more += a.stitches.value();
   ASSERT_EQ(spread.size(), 2u) << "more than twice the stitches take two rows";
-  EXPECT_EQ(spread[0].row, k.lattice.cuffRows + 1);
+  EXPECT_EQ(spread[0].row, k.lattice.cuffRows + Rows(1));
   EXPECT_NEAR(sleeve.castOn().value() - 2, 20 * 2.2, 1);
   EXPECT_NEAR(sleeve.castOn().value() + more - 2, 44 * 2.2, 1);
 }
@@ -245,7 +245,7 @@ TEST(GarmentRows, aShortFullSleeveIsWidenedBelowItsCap) {
   for (const double length : {0.5, 1.0, 2.0, 3.0, 5.0}) {
     const KnitGarment k = knitted(d.set(Field::SleeveLength, length));
     const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
-    for (const Act& a : acts(sleeve, ActKind::Spread, Shapes::Cuff))
+    for (const Act& a : acts(sleeve, ActKind::IncreaseEvenly, Shapes::Cuff))
       EXPECT_LT(a.row, sleeve.underarmRow) << length;
     const bool wide = sleeve.castOn().value() * k.lattice.size.width > 12;
     EXPECT_EQ(wide, length < 3);
@@ -260,12 +260,20 @@ struct Holes {
   int neckRow = 0, first = 0; // rows: the neck's first, the last of the hem
 };
 
+std::vector<int> numbersOf(const std::vector<Rows>& rows) {
+  std::vector<int> numbers;
+  for (const Rows row : rows)
+    numbers.push_back(row.value());
+  return numbers;
+}
+
 Holes holesOf(const KnitGarment& k, PieceId id) {
   const KnitPiece& piece = *k.piece(id);
-  Holes out{{}, piece.neckRow, piece.foldRow > 0 ? piece.foldRow : piece.hemRows};
+  const Rows hem = piece.foldRow > Rows(0) ? piece.foldRow : piece.hemRows;
+  Holes out{{}, piece.neckRow.value(), hem.value()};
   for (const RowLine& line : piece.rows)
     for (const Act& a : line.acts)
-      if (a.kind == ActKind::Buttonhole) out.rows.push_back(line.row);
+      if (a.kind == ActKind::Buttonhole) out.rows.push_back(line.row.value());
   return out;
 }
 
@@ -285,7 +293,7 @@ TEST(Buttonholes, areSpacedEvenlyOnWholeRows) {
         k.buttonholes.piece == PieceId::LeftFront ? PieceId::RightFront : PieceId::LeftFront;
     ASSERT_TRUE(holesOf(k, other).rows.empty());
     const Holes holes = holesOf(k, k.buttonholes.piece);
-    ASSERT_EQ(holes.rows, k.buttonholes.rows);
+    ASSERT_EQ(holes.rows, numbersOf(k.buttonholes.rows));
     const double apart =
         double(holes.rows.back() - holes.rows.front()) / double(holes.rows.size() - 1);
     for (std::size_t n = 0; n < holes.rows.size(); ++n) {
@@ -312,7 +320,7 @@ TEST(Buttonholes, areEvenWhereTheyFallBetweenRows) {
   Design d =
       jacket().choose(Choice::Hem, HemMade::Faced).choose(Choice::BodyLength, BodyLength::Waist);
   d.clear(Field::Bust);
-  const std::vector<int> rows = knitted(d).buttonholes.rows;
+  const std::vector<int> rows = numbersOf(knitted(d).buttonholes.rows);
   ASSERT_GT(rows.size(), 5u);
   for (std::size_t n = 2; n < rows.size(); ++n)
     EXPECT_LE(std::abs((rows[n] - rows[n - 1]) - (rows[1] - rows[0])), 2) << n;
@@ -336,9 +344,8 @@ TEST(Buttonholes, oneLiesAtTheBust) {
       const KnitGarment k = knitted(d);
       const Buttonholes& holes = k.buttonholes;
       ASSERT_GT(holes.bustHole, 0);
-      const int underarm = k.piece(PieceId::RightFront)->underarmRow;
-      const double off =
-          (holes.rows[std::size_t(holes.bustHole - 1)] - underarm) * k.lattice.size.height;
+      const Rows underarm = k.piece(PieceId::RightFront)->underarmRow;
+      const double off = k.lattice.size.up(holes.rows[std::size_t(holes.bustHole - 1)] - underarm);
       EXPECT_LT(std::abs(off), 2) << "cm from the bust line, bust " << bust << ", longer by "
                                   << longer;
     }

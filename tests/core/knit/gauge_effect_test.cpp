@@ -11,13 +11,13 @@ namespace scye::gauge_effect {
 namespace {
 
 // An edge of a piece as the row table has it, by the mean of its three measures.
-double edgeOf(const KnitPiece& piece, EdgeSide side, int end, double flatTop,
+double edgeOf(const KnitPiece& piece, EdgeSide side, Rows end, double flatTop,
               const StitchSize& size) {
-  const int begin = piece.underarmRow + (side == EdgeSide::Left ? 1 : 0);
+  const Rows begin = piece.underarmRow + Rows(side == EdgeSide::Left ? 1 : 0);
   std::vector<double> positions;
   for (const RowLine& line : piece.rows) {
     if (line.section == (side == EdgeSide::Right ? SectionId::Left : SectionId::Right)) continue;
-    if (line.row >= begin - 1)
+    if (line.row >= begin - Rows(1))
       positions.push_back(side == EdgeSide::Right ? line.rightEdge : line.leftEdge);
   }
   return edgeLength(edgeFromColumn(positions, side, begin, end, flatTop), size).mean();
@@ -27,11 +27,11 @@ double capMinusArmhole(const KnitGarment& k, const StitchSize& size) {
   const KnitPiece &back = *k.piece(PieceId::Back), &sleeve = *k.piece(PieceId::Sleeve);
   const KnitPiece* half = k.piece(PieceId::RightFront);
   const KnitPiece& front = half ? *half : *k.piece(PieceId::Front);
-  const double crown = crownHalfStitches(k.cap.front.crown, Stitches(k.lattice.selvedge));
+  const double crown = crownHalfStitches(k.cap.front.crown, k.lattice.selvedge);
   return edgeOf(sleeve, EdgeSide::Right, sleeve.crownRow, crown, size) +
          edgeOf(sleeve, EdgeSide::Left, sleeve.crownRow, crown, size) -
          edgeOf(back, EdgeSide::Right, back.shoulderRow, 0, size) -
-         edgeOf(front, EdgeSide::Left, front.shoulderRow + 1, 0, size);
+         edgeOf(front, EdgeSide::Left, front.shoulderRow + Rows(1), 0, size);
 }
 
 TEST(GaugeEffect, isWhatAnotherSizeOfStitchDoesToTheSameCounts) {

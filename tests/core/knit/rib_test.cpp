@@ -13,7 +13,7 @@ using enum RibSides;
 
 int castOn(RibKind kind, RibSides sides, int selvedge, int stitches, int own = 1) {
   const RibStitch rib = ribStitch(kind, own);
-  return ribCastOn(rib, ribEnds(rib, sides, selvedge), stitches);
+  return ribCastOn(rib, ribEnds(rib, sides, Stitches(selvedge)), Stitches(stitches)).value();
 }
 
 // "2x2 rib: a multiple of 4 plus 2" with one stitch in each seam (common practice).
@@ -52,11 +52,12 @@ TEST(Rib, ChangesNothingAboveIt) {
       if (sleeve && with.draft.sizes.style.sleeve().gathered)
         continue; // its cuff is cast on to fit
       ASSERT_EQ(a.rows.size(), b.rows.size());
-      int above = 0; // the row in which the change is made
+      Rows above; // the row in which the change is made
       for (const Act& act : a.sections.front().acts)
-        if (act.kind == ActKind::Spread && act.shapes == Shapes::Hem) above = act.row, ++changed;
+        if (act.kind == ActKind::IncreaseEvenly && act.shapes == Shapes::Hem)
+          above = act.row, ++changed;
       for (std::size_t r = 0; r < a.rows.size(); ++r) {
-        if (a.rows[r].row < above && a.rows[r].section == SectionId::Body) continue;
+        if (a.rows[r].row < above && a.rows[r].section == SectionId::Undivided) continue;
         ASSERT_EQ(a.rows[r].leftEdge, b.rows[r].leftEdge) << r;
         ASSERT_EQ(a.rows[r].rightEdge, b.rows[r].rightEdge) << r;
       }

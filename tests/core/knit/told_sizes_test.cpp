@@ -25,10 +25,10 @@ Added addedAbove(const KnitPiece& piece, int row) {
   Added added;
   for (const RowLine& line : piece.rows)
     for (const Act& a : line.acts)
-      if (a.kind == ActKind::Spread && a.shapes == Shapes::Hem && line.row > row) {
+      if (a.kind == ActKind::IncreaseEvenly && a.shapes == Shapes::Hem && line.row.value() > row) {
         const int k = a.stitches.value();
         added.all += k;
-        added.right += a.from == 0 ? k / 2 : a.side == EdgeSide::Right ? k : 0;
+        added.right += a.from == Stitches(0) ? k / 2 : a.side == EdgeSide::Right ? k : 0;
       }
   return added;
 }
@@ -38,11 +38,11 @@ Added addedAbove(const KnitPiece& piece, int row) {
 std::vector<double> widthsAbout(const KnitPiece& piece, double height, const Lattice& l) {
   std::vector<double> widths;
   for (const RowLine& line : piece.rows)
-    if (line.section == SectionId::Body &&
-        std::abs(line.row * l.size.height - height) <= 2 * l.size.height)
-      widths.push_back(
-          (line.rightEdge - line.leftEdge + addedAbove(piece, line.row).all - 2 * l.selvedge) *
-          l.size.width);
+    if (line.section == SectionId::Undivided &&
+        std::abs(l.size.up(line.row) - height) <= 2 * l.size.height)
+      widths.push_back((line.rightEdge - line.leftEdge + addedAbove(piece, line.row.value()).all -
+                        2 * l.selvedge.value()) *
+                       l.size.width);
   return widths;
 }
 
@@ -86,25 +86,25 @@ TEST(PatternRepeats, liePlainlyBetweenBandAndSelvedge) {
     const Derived derived = derive(d);
     const KnitGarment& k = derived.knit;
     const Lattice& l = k.lattice;
-    const int atFront = made == BandMade::PickedUp ? l.pickUp : l.band;
+    const Stitches atFront = made == BandMade::PickedUp ? l.pickUp : l.band;
     for (std::size_t p = 0; p < k.pieces.size(); ++p) {
       const KnitPiece& piece = k.pieces[p];
       const bool right = piece.id == PieceId::RightFront, left = piece.id == PieceId::LeftFront;
       if (piece.id != PieceId::Back && !right && !left) continue;
-      const auto begun = [&](int row) { return row >= 0 && row < piece.underarmRow; };
+      const auto begun = [&](Rows row) { return row >= Rows(0) && row < piece.underarmRow; };
       if (begun(piece.neckRow) || begun(piece.splitRow)) continue; // narrower by then
       const auto below = std::find_if(piece.rows.begin(), piece.rows.end(), [&](const RowLine& r) {
-        return r.row == piece.underarmRow - 1;
+        return r.row == piece.underarmRow - Rows(1);
       });
       ASSERT_NE(below, piece.rows.end());
       const int stitches = int(std::lround(below->rightEdge - below->leftEdge));
-      const int beside = right || left ? l.selvedge + atFront : 2 * l.selvedge;
-      EXPECT_EQ((stitches - beside) % kMultiple, kExtra) << i;
+      const Stitches beside = right || left ? l.selvedge + atFront : 2 * l.selvedge;
+      EXPECT_EQ((stitches - beside.value()) % kMultiple, kExtra) << i;
       // A right-side row is worked from the right edge. Repeats begin beside what finishes it,
       // counted from where that edge is at the bust.
       const double start = piece.rows.front().rightEdge + addedAbove(piece, 0).right,
                    bust = below->rightEdge;
-      const int before = int(std::lround(start - bust)) + (right ? atFront : l.selvedge);
+      const int before = int(std::lround(start - bust)) + (right ? atFront : l.selvedge).value();
       const int said = derived.directions.patternAfter.at(p).value();
       EXPECT_EQ(((before - said) % kMultiple + kMultiple) % kMultiple, 0) << i;
       EXPECT_LT(said, kMultiple);

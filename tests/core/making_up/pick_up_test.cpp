@@ -47,7 +47,7 @@ TEST(PickUpRatio, isTheGaugesInSmallNumbers) {
 TEST(PickUps, countsAlongAFrontEdgeFollowTheRatio) {
   const Made m = made(jacket(BandMade::PickedUp));
   const KnitPiece& front = *m.knit.piece(PieceId::RightFront);
-  EXPECT_EQ(m.pick.band.rows, front.neckRow - 1);
+  EXPECT_EQ(m.pick.band.rows, front.neckRow.value() - 1);
   EXPECT_NEAR(m.pick.band.stitches, m.pick.band.rows * 5.0 / 7, 2.5);
   EXPECT_EQ(m.pick.band.stitches % 4, 2) << "2x2 rib begins and ends alike";
   EXPECT_FALSE(m.pick.band.withNeck);
@@ -58,8 +58,8 @@ TEST(PickUps, countsAlongAFrontEdgeFollowTheRatio) {
 TEST(PickUps, aFacingIsNotPartOfTheEdge) {
   const Made m = made(jacket(BandMade::PickedUp).choose(Choice::Hem, HemMade::Faced));
   const KnitPiece& front = *m.knit.piece(PieceId::RightFront);
-  ASSERT_GT(front.foldRow, 0);
-  EXPECT_EQ(m.pick.band.rows, front.neckRow - 1 - front.foldRow);
+  ASSERT_GT(front.foldRow, Rows(0));
+  EXPECT_EQ(m.pick.band.rows, (front.neckRow - Rows(1) - front.foldRow).value());
 }
 
 TEST(PickUps, aBandThatIsKnittedOnIsNotPickedUp) {
@@ -78,13 +78,13 @@ TEST(PickUps, boundOffStitchesAreTakenOneByOne) {
                           .choose(Choice::Neckline, Neckline::Square)
                           .choose(Choice::BackNeck, BackNeck::Straight));
   const Lattice& l = m.knit.lattice;
-  const int across = l.back.neck(true);
+  const int across = l.back.neck(true).value();
   EXPECT_DOUBLE_EQ(m.pick.neck.backLength, across * l.size.width);
   EXPECT_EQ(m.pick.neck.back, across);
   const KnitPiece& front = *m.knit.piece(PieceId::Front);
-  const int rows = front.lastRow() - front.neckRow; // either side
-  EXPECT_NEAR(m.pick.neck.frontLength, l.front.neck(true) * l.size.width + 2 * rows * l.size.height,
-              1e-9);
+  const int rows = (front.lastRow() - front.neckRow).value(); // either side
+  EXPECT_NEAR(m.pick.neck.frontLength,
+              l.front.neck(true).value() * l.size.width + 2 * rows * l.size.height, 1e-9);
 }
 
 // As long as the neck is drawn: the chords along the steps follow the curve.

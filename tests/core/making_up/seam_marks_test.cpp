@@ -62,16 +62,16 @@ TEST(SeamMarks, rowsAreThoseOfThePieceItself) {
                               .set(Field::BustDepth, 4)
                               .choose(Choice::BustShaping, bust)
                               .choose(Choice::ShoulderWork, shoulders));
-      ASSERT_EQ(m.knit.lattice.front.longer > 0, bust == BustShaping::ShortRows);
+      ASSERT_EQ(m.knit.lattice.front.longer > Rows(0), bust == BustShaping::ShortRows);
       ASSERT_EQ(m.sides.size(), 4u);
       for (const SeamMarks& side : m.sides) {
         const bool back = side.half == ArmholeHalf::Back;
         const KnitPiece& piece = *m.knit.piece(back ? PieceId::Back : PieceId::Front);
         const int later = back == side.wearersLeft ? 1 : 0; // at a left edge
-        EXPECT_EQ(side.marks.front().armhole.row, piece.underarmRow + later);
+        EXPECT_EQ(side.marks.front().armhole.row, piece.underarmRow.value() + later);
         EXPECT_EQ(side.marks.front().armhole.up, 0);
-        EXPECT_EQ(side.marks.back().armhole.row, piece.shoulderRow + later);
-        EXPECT_EQ(side.marks.back().armhole.up, m.knit.lattice.armholeRows());
+        EXPECT_EQ(side.marks.back().armhole.row, piece.shoulderRow.value() + later);
+        EXPECT_EQ(side.marks.back().armhole.up, m.knit.lattice.armholeRows().value());
         for (std::size_t i = 1; i < side.marks.size(); ++i) {
           EXPECT_GE(side.marks[i].armhole.row, side.marks[i - 1].armhole.row);
           EXPECT_GE(side.marks[i].cap.along, side.marks[i - 1].cap.along);
@@ -84,8 +84,8 @@ TEST(SeamMarks, aMarkOnABindOffIsToldInItsStitches) {
   const Made m = made(Design().set(Field::Bust, 92));
   for (const SeamMarks& side : m.sides) {
     const SeamMark& underarm = side.marks.front();
-    const int bound =
-        (side.half == ArmholeHalf::Back ? m.knit.lattice.back : m.knit.lattice.front).underarm;
+    const int bound = (side.half == ArmholeHalf::Back ? m.knit.lattice.back : m.knit.lattice.front)
+                          .underarm.value();
     EXPECT_EQ(underarm.armhole.flat, Flat::Underarm);
     EXPECT_EQ(underarm.cap.flat, Flat::Underarm);
     EXPECT_EQ(underarm.armhole.stitches, bound);

@@ -49,12 +49,12 @@ TEST(SeamRows, leaveOutShortRowsThatTurnBeforeTheEdge) {
                                           .set(Field::BustDepth, 4)
                                           .choose(Choice::BustShaping, BustShaping::ShortRows));
   const KnitGarment k = knitGarment(g);
-  ASSERT_GT(k.lattice.front.longer, 0);
+  ASSERT_GT(k.lattice.front.longer, Rows(0));
   const KnitPiece &back = *k.piece(PieceId::Back), &front = *k.piece(PieceId::Front);
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left})
     EXPECT_EQ(seamRows(front.rows, side, front.underarmRow),
               seamRows(back.rows, side, back.underarmRow));
-  EXPECT_EQ(seamRows(back.rows, EdgeSide::Right, back.underarmRow), back.underarmRow - 1);
+  EXPECT_EQ(seamRows(back.rows, EdgeSide::Right, back.underarmRow), back.underarmRow.value() - 1);
 }
 
 TEST(SeamRows, ofBackAndFrontAreTheSame) {

@@ -36,11 +36,12 @@ TEST(Yarn, isTheAreaTimesTheSwatch) {
     const StitchSize& size = m.knit.lattice.size;
     double area = 0;
     for (const KnitPiece& piece : m.knit.pieces) {
-      const double widest = piece.rows[std::size_t(piece.underarmRow) - 1].stitches().value();
-      const double below = (piece.castOn().value() + widest) / 2 * piece.underarmRow;
+      const double widest =
+          piece.rows[std::size_t(piece.underarmRow.value()) - 1].stitches().value();
+      const double below = (piece.castOn().value() + widest) / 2 * piece.underarmRow.value();
       const double end =
           piece.id == PieceId::Sleeve ? m.knit.cap.front.crown.value() : 0.8 * widest;
-      const double above = (widest + end) / 2 * (piece.lastRow() - piece.underarmRow);
+      const double above = (widest + end) / 2 * (piece.lastRow() - piece.underarmRow).value();
       area += (below + above) * size.width * size.height * (piece.id == PieceId::Sleeve ? 2 : 1);
     }
     EXPECT_NEAR(need.grams.low, area / 100 * 6, 0.12 * need.grams.low) << stitches;

@@ -47,7 +47,7 @@ TEST(Diary, IsBegunWithTheSwatchesAndEndsWithTheNotes) {
   further.stitches = 33, further.width = 15;
   design.swatches.push_back(further);
   Work work = begun();
-  work.pieces[0].notes.push_back({SectionId::Body, 12, "loose\nstitch"});
+  work.pieces[0].notes.push_back({SectionId::Undivided, 12, "loose\nstitch"});
   writeDown(work, {.on = "2026-11-26", .kind = Kind::Decision, .text = "longer"});
   const auto lines = diaryLines(design, work, phrases(), LengthUnit::Centimetre);
   ASSERT_EQ(lines.size(), 4U);

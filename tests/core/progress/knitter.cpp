@@ -20,29 +20,31 @@ bool isSleeve(PieceId id) {
 }
 
 // An edge by the column of its row table alone.
-double columnLength(const KnitPiece& piece, EdgeSide side, const StitchSize& size, int selvedge) {
+double columnLength(const KnitPiece& piece, EdgeSide side, const StitchSize& size,
+                    Stitches selvedge) {
   const bool sleeve = isSleeve(piece.id);
-  const int begin = piece.underarmRow + (side == EdgeSide::Left ? 1 : 0);
-  const int end = sleeve ? piece.crownRow : piece.shoulderRow + (side == EdgeSide::Left ? 1 : 0);
+  const Rows later(side == EdgeSide::Left ? 1 : 0), begin = piece.underarmRow + later;
+  const Rows end = sleeve ? piece.crownRow : piece.shoulderRow + later;
   std::vector<double> column;
-  for (int row = begin - 1; row < end; ++row)
+  for (Rows row = begin - Rows(1); row < end; ++row)
     for (const RowLine& line : piece.rows) {
       const SectionId own = side == EdgeSide::Left ? SectionId::Left : SectionId::Right;
-      if (line.row == row && (line.section == SectionId::Body || line.section == own))
+      if (line.row == row && (line.section == SectionId::Undivided || line.section == own))
         column.push_back(side == EdgeSide::Left ? line.leftEdge : line.rightEdge);
     }
   double flat = 0;
   if (sleeve)
     for (const RowLine& line : piece.rows)
-      if (line.row == piece.crownRow - 1) flat = 0.5 * line.stitches().value() - selvedge;
+      if (line.row == piece.crownRow - Rows(1))
+        flat = 0.5 * line.stitches().value() - selvedge.value();
   return edgeLength(edgeFromColumn(column, side, begin, end, flat), size).mean();
 }
 
 // Rows over the bust that end before the edge.
-int shortRows(const KnitPiece& piece) {
-  return int(std::count_if(piece.rows.begin(), piece.rows.end(), [&](const RowLine& line) {
-    return line.row < piece.underarmRow && line.waiting > 0;
-  }));
+Rows shortRows(const KnitPiece& piece) {
+  return Rows(int(std::count_if(piece.rows.begin(), piece.rows.end(), [&](const RowLine& line) {
+    return line.row < piece.underarmRow && line.waiting > Stitches(0);
+  })));
 }
 
 } // namespace
@@ -72,7 +74,7 @@ Knitter::Knitter(const Design& design, unsigned seed)
 
 double Knitter::armholeOf(PieceId piece, EdgeSide edge) const {
   const PieceWork* p = work_.find(piece);
-  return columnLength(p->plan, edge, real_, 0) * (1 + armholeOff_);
+  return columnLength(p->plan, edge, real_, Stitches(0)) * (1 + armholeOff_);
 }
 
 void Knitter::works(PieceId piece, int lines) {
@@ -189,13 +191,14 @@ bool Knitter::seamsMeet() const {
     if (isSleeve(p.piece)) continue;
     // Short rows over the bust make a front longer than its side seam.
     const KnitPiece& own = *plannedPiece(design_, p.piece);
-    const int longer = own.underarmRow - designed.underarmRow + shortRows(p.plan) - shortRows(own);
+    const Rows longer = own.underarmRow - designed.underarmRow + shortRows(p.plan) - shortRows(own);
     meet &= p.plan.underarmRow - back->plan.underarmRow == longer &&
             p.plan.shoulderRow - back->plan.shoulderRow == longer;
     if (!meet)
       std::printf("%s: underarm %d, shoulder %d; back %d, %d, longer %d\n",
-                  std::string(pieceKey(p.piece)).c_str(), p.plan.underarmRow, p.plan.shoulderRow,
-                  back->plan.underarmRow, back->plan.shoulderRow, longer);
+                  std::string(pieceKey(p.piece)).c_str(), p.plan.underarmRow.value(),
+                  p.plan.shoulderRow.value(), back->plan.underarmRow.value(),
+                  back->plan.shoulderRow.value(), longer.value());
   }
   return meet;
 }
@@ -203,7 +206,7 @@ bool Knitter::seamsMeet() const {
 double Knitter::worstSeam() const {
   double worst = 0;
   const bool pullover = work_.find(PieceId::Front) != nullptr;
-  const int selvedge = design_.lattice.selvedge;
+  const Stitches selvedge = design_.lattice.selvedge;
   for (const bool left : {false, true}) {
     const PieceId front = pullover ? PieceId::Front
                           : left   ? PieceId::LeftFront

@@ -16,7 +16,7 @@ TEST(Place, GoesThroughEveryRowOfTheTable) {
     for (int line = 0; line < int(piece.rows.size()); ++line) {
       const Place place = placeOf(piece, line);
       ASSERT_TRUE(place.now);
-      EXPECT_EQ(place.now->row, piece.rows[std::size_t(line)].row);
+      EXPECT_EQ(place.now->row, piece.rows[std::size_t(line)].row.value());
       EXPECT_EQ(place.now->after, piece.rows[std::size_t(line)].stitches());
       EXPECT_EQ(place.rowsLeft(), int(piece.rows.size()) - line);
       EXPECT_EQ(lineOf(piece, place.now->row, place.now->section), line);
@@ -41,7 +41,7 @@ TEST(Place, CountsTheRowsToTheNextEvent) {
     for (int i = line; i < line + *place.toEvent; ++i)
       EXPECT_TRUE(sleeve.rows[std::size_t(i)].acts.empty());
     const bool shaped = !sleeve.rows[std::size_t(line + *place.toEvent)].acts.empty();
-    const bool pastCuff = line + *place.toEvent == sleeve.hemRows + 1;
+    const bool pastCuff = line + *place.toEvent == sleeve.hemRows.value() + 1;
     EXPECT_TRUE(shaped || pastCuff) << line;
   }
 }
@@ -66,10 +66,11 @@ TEST(Place, FollowsARepeat) {
 TEST(Place, TellsWhatIsDoneAndAtWhichEdge) {
   const Words words(Wording{builtinPhrases()});
   const KnitPiece& back = *pullover().piece(PieceId::Back);
-  const Place underarm = placeOf(back, back.underarmRow);
+  const Place underarm = placeOf(back, back.underarmRow.value());
   EXPECT_THAT(doText(words, *underarm.now), ::testing::HasSubstr("bind off"));
   EXPECT_EQ(edgeText(words, *underarm.now), "the edge at the beginning of the row");
-  EXPECT_EQ(rowName(words, *underarm.now), "Row " + std::to_string(back.underarmRow) + " (RS)");
+  EXPECT_EQ(rowName(words, *underarm.now),
+            "Row " + std::to_string(back.underarmRow.value()) + " (RS)");
   // A row of rib is written out, as it is in the directions.
   EXPECT_EQ(doText(words, *placeOf(back, 1).now), "k2, *p2, k2; repeat from * to end");
   EXPECT_EQ(doText(words, *placeOf(back, 2).now), "p2, *k2, p2; repeat from * to end");

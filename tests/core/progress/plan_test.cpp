@@ -29,8 +29,8 @@ void expectSound(const KnitPiece& piece) {
   EXPECT_TRUE(worksOut(piece));
   const Knitted knitted = knit(stepsOf(piece, {0.5, 0.35}));
   EXPECT_TRUE(knitted.snags.empty())
-      << pieceKey(piece.id) << " row " << knitted.snags.front().row << " of " << piece.lastRow()
-      << ", snag " << int(knitted.snags.front().snag);
+      << pieceKey(piece.id) << " row " << knitted.snags.front().row << " of "
+      << piece.lastRow().value() << ", snag " << int(knitted.snags.front().snag);
   ASSERT_EQ(knitted.rows.size(), piece.rows.size());
   for (std::size_t i = 0; i < piece.rows.size(); ++i)
     EXPECT_EQ(knitted.rows[i].stitches(), piece.rows[i].stitches());
@@ -94,9 +94,9 @@ TEST(Plan, AChangeThatAltersWorkedRowsIsNamedAndSettled) {
       expectSound(p.plan);
       EXPECT_TRUE(conflicts(draft, knit, keeps).empty());
       // Below the underarm it still comes to the new width.
-      if (lines < was.underarmRow - 12) {
+      if (lines < was.underarmRow.value() - 12) {
         const auto width = [](const KnitPiece& piece) {
-          return piece.rows[std::size_t(piece.underarmRow - 1)].stitches().value();
+          return piece.rows[std::size_t(piece.underarmRow.value() - 1)].stitches().value();
         };
         EXPECT_EQ(width(p.plan), width(*knit.piece(PieceId::Back)));
       }
@@ -158,7 +158,7 @@ TEST(Plan, RandomDesignsAreLedOnSoundly) {
     for (const PieceId id : piecesToKnit(b.knit)) {
       if (id == PieceId::Sleeve || id == PieceId::LeftSleeve || !plannedPiece(knit, id)) continue;
       const KnitPiece& was = *plannedPiece(b.knit, id);
-      const int lines = fixedLines(was, random.index(std::max(1, was.shoulderRow - 4)));
+      const int lines = fixedLines(was, random.index(std::max(1, was.shoulderRow.value() - 4)));
       ++asked;
       const auto plan = continued(was, lines, *plannedPiece(knit, id));
       if (!plan) continue;
@@ -175,15 +175,16 @@ TEST(Plan, RowsTooManyAreTakenIntoWhatIsSewnToIt) {
   Begun b(demoDesign("pullover"));
   b.works(PieceId::Back, 60);
   const auto work = withStrayedRows(presentGarment(b.draft, b.knit, b.work), b.knit, b.work,
-                                    PieceId::Back, 58, 4);
+                                    PieceId::Back, Rows(58), Rows(4));
   ASSERT_TRUE(work);
   const KnitPiece& back = work->find(PieceId::Back)->plan;
-  EXPECT_EQ(back.underarmRow, b.knit.piece(PieceId::Back)->underarmRow + 4);
+  EXPECT_EQ(back.underarmRow, b.knit.piece(PieceId::Back)->underarmRow + Rows(4));
   EXPECT_EQ(work->find(PieceId::Back)->worked, 64);
   EXPECT_EQ(work->find(PieceId::Front)->plan.underarmRow, back.underarmRow);
   expectSound(back);
   expectSound(work->find(PieceId::Front)->plan);
-  EXPECT_FALSE(withStrayedRows(b.knit, b.knit, b.work, PieceId::Back, 58, 3)); // sides would turn
+  EXPECT_FALSE(withStrayedRows(b.knit, b.knit, b.work, PieceId::Back, Rows(58),
+                               Rows(3))); // sides would turn
 }
 
 TEST(Plan, AForeignGaugeIsToldAfterTenCentimetres) {
@@ -216,7 +217,8 @@ TEST(Plan, OtherCountsFromHereComeToTheWantedWidth) {
   for (const PieceId id : {PieceId::Back, PieceId::Front}) {
     const KnitPiece& plan = work->find(id)->plan;
     expectSound(plan);
-    const double across = plan.rows[std::size_t(plan.underarmRow - 1)].stitches().value() * width;
+    const double across =
+        plan.rows[std::size_t(plan.underarmRow.value() - 1)].stitches().value() * width;
     EXPECT_NEAR(across, 0.5 * b.draft.sizes.finished(Field::Bust) + 2 * width, 2 * width);
   }
   EXPECT_EQ(work->find(PieceId::Back)->plan.underarmRow,
@@ -224,8 +226,9 @@ TEST(Plan, OtherCountsFromHereComeToTheWantedWidth) {
 }
 
 // cm from the underarm along an edge up to a row, by chords from one change to the next.
-double alongTo(const KnitPiece& piece, EdgeSide side, double row, int end, const StitchSize& size) {
-  const int begin = piece.underarmRow + (side == EdgeSide::Left ? 1 : 0);
+double alongTo(const KnitPiece& piece, EdgeSide side, double row, Rows end,
+               const StitchSize& size) {
+  const int begin = piece.underarmRow.value() + (side == EdgeSide::Left ? 1 : 0);
   double length = 0, pending = 0;
   int at = begin;
   const auto chord = [&](int next) {
@@ -235,13 +238,13 @@ double alongTo(const KnitPiece& piece, EdgeSide side, double row, int end, const
   };
   for (const RowLine& line : piece.rows)
     for (const Act& a : line.acts) {
-      if (line.section != SectionId::Body || a.side != side) continue;
+      if (line.section != SectionId::Undivided || a.side != side) continue;
       if (a.shapes == Shapes::Underarm) length += a.stitches.value() * size.width;
       if ((a.shapes != Shapes::Armhole && a.shapes != Shapes::Cap) || line.row > end) continue;
-      if (at <= row) chord(line.row);
-      pending = a.stitches.value() * size.width, at = line.row;
+      if (at <= row) chord(line.row.value());
+      pending = a.stitches.value() * size.width, at = line.row.value();
     }
-  if (at <= row) chord(end);
+  if (at <= row) chord(end.value());
   return length;
 }
 
@@ -272,7 +275,7 @@ TEST(Refit, PinsGoByTheFabricOfEachPiece) {
     const EdgeSide other = edge == EdgeSide::Left ? EdgeSide::Right : EdgeSide::Left;
     // A row is told to the nearest; the middle of an edge's measures parts from its chords by some
     // millimetres.
-    const auto expectAt = [&](const PinPlace& pin, const KnitPiece& on, EdgeSide at, int end,
+    const auto expectAt = [&](const PinPlace& pin, const KnitPiece& on, EdgeSide at, Rows end,
                               const StitchSize& size) {
       constexpr double kMeasures = 0.4; // cm
       EXPECT_GE(pin.along, alongTo(on, at, pin.row - 0.5, end, size) - kMeasures) << pin.row;
@@ -281,8 +284,8 @@ TEST(Refit, PinsGoByTheFabricOfEachPiece) {
     };
     for (const SeamMark& mark : side.marks) {
       if (mark.armhole.flat == Flat::None)
-        expectAt(mark.armhole, piece, edge, piece.shoulderRow + (edge == EdgeSide::Left ? 1 : 0),
-                 body);
+        expectAt(mark.armhole, piece, edge,
+                 piece.shoulderRow + Rows(edge == EdgeSide::Left ? 1 : 0), body);
       if (mark.cap.flat == Flat::None) expectAt(mark.cap, cap, other, cap.crownRow, sleeve);
     }
   }
@@ -298,7 +301,7 @@ TEST(Refit, TheOtherSleeveIsTheMirrorImageWhereBothArmholesAreAlike) {
       for (const PieceId id : piecesToKnit(b.knit))
         if (id != PieceId::Sleeve && id != PieceId::LeftSleeve) b.works(id, 1 << 20);
       const KnitPiece& planned = *plannedPiece(b.knit, first);
-      PieceWork& p = b.works(first, planned.underarmRow / 2);
+      PieceWork& p = b.works(first, planned.underarmRow.value() / 2);
       p.measured.set(Reading::StitchCount, 20 / (1.04 * b.draft.sizes.stitch.width));
       p.measured.set(Reading::Across, 20);
       const Refit again = refit(b.draft, b.knit, b.work);

@@ -40,7 +40,7 @@ TEST(ChartGrid, HasACellForEveryStitchOfEveryRow) {
       for (const ChartLine& l : grid.lines)
         cells[{l.section, l.row}] += l.cells.size();
       for (const RowLine& l : piece.rows) {
-        if (l.row == 0) {
+        if (l.row == Rows(0)) {
           EXPECT_EQ(grid.castOn.size(), l.stitches().value());
           continue;
         }
@@ -48,7 +48,8 @@ TEST(ChartGrid, HasACellForEveryStitchOfEveryRow) {
         for (const Act& a : l.acts)
           if (a.kind == ActKind::BindOff || a.kind == ActKind::Close)
             boundOff += a.stitches.value();
-        EXPECT_EQ((cells[{l.section, l.row}]), l.stitches().value() + boundOff) << "row " << l.row;
+        EXPECT_EQ((cells[{l.section, l.row.value()}]), l.stitches().value() + boundOff)
+            << "row " << l.row.value();
       }
     }
 }
@@ -64,7 +65,7 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
           if (a.kind == ActKind::Rest || a.kind == ActKind::Rejoin || a.kind == ActKind::TakeUp ||
               a.kind == ActKind::Hold)
             continue;
-          if (a.kind == ActKind::Spread) {
+          if (a.kind == ActKind::IncreaseEvenly) {
             next += std::size_t(a.stitches.value());
             continue;
           }
@@ -81,7 +82,7 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
             EXPECT_EQ(in, 0); // the last stitch that is worked
             EXPECT_EQ(m.symbol, right ? ChartSymbol::TurnRight : ChartSymbol::TurnLeft);
           } else if (a.kind == ActKind::Buttonhole) {
-            EXPECT_EQ(in, a.from);
+            EXPECT_EQ(in, a.from.value());
           } else if (l.kept.size() > m.columns.size()) {
             EXPECT_EQ(in, 1);
           }
@@ -98,14 +99,15 @@ TEST(ChartGrid, MarksWhatIsWorkedOneStitchInFromTheEdge) {
 
 // A strip of 12 stitches with these acts.
 RowTable strip(std::vector<Act> acts, int last) {
-  return workedRows({{SectionId::Body, 0, last, 0, 12, std::move(acts)}});
+  return workedRows({{SectionId::Undivided, Rows(0), Rows(last), 0, 12, std::move(acts)}});
 }
 
 TEST(ChartGrid, WhatWaitsHasNoCellsUntilItIsTakenUp) {
-  const RowTable rows = strip({{1, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Bust, 0},
-                               {3, ActKind::Wait, EdgeSide::Left, Stitches(2), Shapes::Bust, 3},
-                               {5, ActKind::TakeUp, EdgeSide::Left, Stitches(5), Shapes::Bust}},
-                              6);
+  const RowTable rows =
+      strip({{Rows(1), ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Bust},
+             {Rows(3), ActKind::Wait, EdgeSide::Left, Stitches(2), Shapes::Bust, Stitches(3)},
+             {Rows(5), ActKind::TakeUp, EdgeSide::Left, Stitches(5), Shapes::Bust}},
+            6);
   const ChartGrid grid = chartGrid(rows);
   EXPECT_EQ(grid.columns, 12);
   std::vector<int> from;
@@ -126,13 +128,13 @@ TEST(ChartGrid, WhatWaitsHasNoCellsUntilItIsTakenUp) {
 TEST(ChartGrid, ASpreadRowHasItsNewStitchesWhereTheyAreWorked) {
   const auto columns = [](int before, int more, int row) {
     std::vector<int> out;
-    const RowTable rows =
-        workedRows({{SectionId::Body,
-                     0,
-                     row,
-                     0,
-                     double(before),
-                     {{row, ActKind::Spread, EdgeSide::Right, Stitches(more), Shapes::Cuff}}}});
+    const RowTable rows = workedRows(
+        {{SectionId::Undivided,
+          Rows(0),
+          Rows(row),
+          0,
+          double(before),
+          {{Rows(row), ActKind::IncreaseEvenly, EdgeSide::Right, Stitches(more), Shapes::Cuff}}}});
     for (const ChartMark& m : chartGrid(rows).marks) {
       EXPECT_EQ(m.symbol, ChartSymbol::MakeOne);
       EXPECT_EQ(m.columns.size(), 1);
@@ -148,7 +150,7 @@ TEST(ChartGrid, ASpreadRowHasItsNewStitchesWhereTheyAreWorked) {
 TEST(ChartGrid, AButtonholeLiesInItsBand) {
   for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
     const RowTable rows =
-        strip({{1, ActKind::Buttonhole, side, Stitches(3), Shapes::Opening, 2}}, 2);
+        strip({{Rows(1), ActKind::Buttonhole, side, Stitches(3), Shapes::Opening, Stitches(2)}}, 2);
     const Span columns = side == EdgeSide::Right ? Span{7, 10} : Span{2, 5};
     EXPECT_EQ(chartGrid(rows).marks,
               (std::vector<ChartMark>{{ChartSymbol::Buttonhole, 1, columns}}));
@@ -175,13 +177,14 @@ TEST(ChartGrid, FoldsOnlyRowsInWhichNothingHappens) {
   for (const KnitGarment& k : someGarments(34, 25))
     for (const KnitPiece& piece : k.pieces) {
       const ChartGrid grid = chartGrid(piece.rows);
-      for (const Span& run : evenRows(grid, {piece.hemRows, piece.foldRow - 1, piece.foldRow}, 4)) {
+      const int hem = piece.hemRows.value(), fold = piece.foldRow.value();
+      for (const Span& run : evenRows(grid, {hem, fold - 1, fold}, 4)) {
         ++folded;
-        EXPECT_FALSE(run.from < piece.hemRows && run.to > piece.hemRows); // the rib's end is shown
-        EXPECT_FALSE(run.has(piece.foldRow - 1));                         // so is a fold
+        EXPECT_FALSE(run.from < hem && run.to > hem); // the rib's end is shown
+        EXPECT_FALSE(run.has(fold - 1));              // so is a fold
         for (const RowLine& l : piece.rows)
-          if (l.row - 1 >= run.from && l.row - 1 < run.to) {
-            EXPECT_TRUE(l.acts.empty()) << "row " << l.row;
+          if (l.row.value() - 1 >= run.from && l.row.value() - 1 < run.to) {
+            EXPECT_TRUE(l.acts.empty()) << "row " << l.row.value();
           }
       }
     }

@@ -70,7 +70,7 @@ std::map<int, std::string> changedCounts(const KnitPiece& piece) {
   for (const RowLine& l : piece.rows) {
     if (before && (before->section != l.section || before->stitches() != l.stitches()) &&
         l.stitches() > Stitches(0))
-      changed[l.row][l.section] = l.stitches().value();
+      changed[l.row.value()][l.section] = l.stitches().value();
     before = &l;
   }
   std::map<int, std::string> told;
@@ -112,7 +112,7 @@ TEST(Chart, NumbersEveryRowOnTheSideWhereItStartsWithTheStitchesWhereTheyChange)
   const KnitGarment k = pullover();
   for (const KnitPiece& piece : k.pieces) {
     const Chart chart = pieceChart(piece, k.lattice.size, builtinPhrases(), fold(ChartFold::Never));
-    EXPECT_EQ(int(rowLabels(chart).size()), piece.lastRow());
+    EXPECT_EQ(int(rowLabels(chart).size()), piece.lastRow().value());
     expectBesideTheirRows(chart, piece);
   }
 }
@@ -172,13 +172,13 @@ TEST(Chart, RibIsShownByItsPurlCells) {
     const KnitGarment k = knitGarment(draftGarment(design));
     const KnitPiece& back = *k.piece(PieceId::Back);
     const Chart chart = pieceChart(back, k.lattice.size, builtinPhrases());
-    ASSERT_GT(back.hemRows, 4);
+    const int hem = back.hemRows.value();
+    ASSERT_GT(hem, 4);
     bool any = false;
-    for (int row = 1; row <= back.hemRows + 4; ++row)
+    for (int row = 1; row <= hem + 4; ++row)
       for (int s = rib.start; s < chart.grid.castOn.size() - 2; ++s) {
         const std::string& over = row % 2 == 1 ? rib.first : rib.second;
-        const bool purl =
-            row <= back.hemRows && over[std::size_t(s - rib.start) % over.size()] == 'p';
+        const bool purl = row <= hem && over[std::size_t(s - rib.start) % over.size()] == 'p';
         ASSERT_EQ(isPurled(chart, row, s), purl) << int(rib.kind) << " row " << row << " st " << s;
         any |= purl;
       }
@@ -199,8 +199,10 @@ TEST(Chart, ABandThatIsKnittedOnIsShownByItsPurlCells) {
     const KnitGarment k = knitGarment(draftGarment(design));
     for (const PieceId id : {PieceId::LeftFront, PieceId::RightFront}) {
       const KnitPiece& front = *k.piece(id);
-      ASSERT_GT(front.band, 3);
-      ASSERT_GT(front.neckRow, front.hemRows + 10);
+      const int band = front.band.value(), hem = front.hemRows.value();
+      const int neck = front.neckRow.value();
+      ASSERT_GT(band, 3);
+      ASSERT_GT(neck, hem + 10);
       const Chart chart = pieceChart(front, k.lattice.size, builtinPhrases());
       const ChartGrid& grid = chart.grid;
       std::map<int, std::string> seen; // the band's cells by row, from its free edge
@@ -208,7 +210,7 @@ TEST(Chart, ABandThatIsKnittedOnIsShownByItsPurlCells) {
         const auto lines = grid.in(row);
         const bool left = id == PieceId::LeftFront;
         const Span cells = left ? lines.front()->cells : lines.back()->cells;
-        for (int s = 0; s < std::min(front.band, cells.size()); ++s) {
+        for (int s = 0; s < std::min(band, cells.size()); ++s) {
           const int column = left ? cells.from + s : cells.to - 1 - s;
           const auto has = [&](ChartSymbol symbol) {
             return std::any_of(grid.marks.begin(), grid.marks.end(), [&](const ChartMark& m) {
@@ -219,22 +221,22 @@ TEST(Chart, ABandThatIsKnittedOnIsShownByItsPurlCells) {
         }
         // Nothing is purled beyond it.
         for (const ChartMark& m : grid.marks)
-          if (m.symbol == ChartSymbol::Purl && m.row == row && row > front.hemRows) {
-            EXPECT_TRUE(left ? m.columns.to <= cells.from + front.band
-                             : m.columns.from >= cells.to - front.band)
+          if (m.symbol == ChartSymbol::Purl && m.row == row && row > hem) {
+            EXPECT_TRUE(left ? m.columns.to <= cells.from + band
+                             : m.columns.from >= cells.to - band)
                 << "row " << row;
           }
       }
-      for (int row = front.hemRows + 1; row < front.neckRow; ++row) {
+      for (int row = hem + 1; row < neck; ++row) {
         std::string wanted = kind == RibKind::Plain
-                                 ? std::string(std::size_t(front.band), row % 2 == 1 ? 'k' : 'p')
+                                 ? std::string(std::size_t(band), row % 2 == 1 ? 'k' : 'p')
                                  : seen[row % 2 == 1 ? 1 : 2];
         for (std::size_t s = 0; s < wanted.size(); ++s)
           if (seen[row][s] == '?') wanted[s] = '?';
         ASSERT_EQ(seen[row], wanted) << "row " << row << " of " << pieceKey(id);
       }
       EXPECT_NE(seen[2].find('p'), std::string::npos);
-      EXPECT_EQ(seen[front.neckRow + 2].find('p'), std::string::npos);
+      EXPECT_EQ(seen[neck + 2].find('p'), std::string::npos);
     }
   }
 }
@@ -311,19 +313,22 @@ TEST(Chart, NamesTheRowsOfACut) {
 }
 
 TEST(Chart, SaysARowInWords) {
-  const Act right{45, ActKind::Decrease, EdgeSide::Right, Stitches(1), Shapes::Side};
+  const Act right{Rows(45), ActKind::Decrease, EdgeSide::Right, Stitches(1), Shapes::Side};
   Act left = right;
   left.side = EdgeSide::Left;
   const Phrases& p = builtinPhrases();
-  ChartPlace place{SectionId::Body, 45, 45, Stitches(91), 0, {right, left}};
+  ChartPlace place{SectionId::Undivided, 45, 45, Stitches(91), 0, {right, left}};
   EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at each end");
   place.acts = {right};
   EXPECT_EQ(placeText(place, p), "row 45, RS, 91 stitches: decrease 1 at the right edge");
-  place = {
-      SectionId::Left, 46, 46,
-      Stitches(1),     0,  {{46, ActKind::BindOff, EdgeSide::Left, Stitches(6), Shapes::Shoulder}}};
+  place = {SectionId::Left,
+           46,
+           46,
+           Stitches(1),
+           0,
+           {{Rows(46), ActKind::BindOff, EdgeSide::Left, Stitches(6), Shapes::Shoulder}}};
   EXPECT_EQ(placeText(place, p), "Left side: row 46, WS, 1 stitch: bind off 6 at the beginning");
-  place = {SectionId::Body, 33, 78, Stitches(101), 0, {}};
+  place = {SectionId::Undivided, 33, 78, Stitches(101), 0, {}};
   EXPECT_EQ(placeText(place, p), "rows 33-78, 101 stitches: work even");
 }
 
@@ -373,7 +378,8 @@ TEST(Chart, LegendNamesTurnsAndButtonholesWhereTheyOccur) {
 TEST(Chart, ShowsTheFacingAndItsFold) {
   const KnitGarment k = withEverything();
   const KnitPiece& back = *k.piece(PieceId::Back);
-  ASSERT_GT(back.foldRow, 0);
+  const int foldRow = back.foldRow.value();
+  ASSERT_GT(foldRow, 0);
   for (const ChartFold how : {ChartFold::Never, ChartFold::Always}) {
     const Chart chart = pieceChart(back, k.lattice.size, builtinPhrases(), fold(how));
     const Group& group = chart.picture.groups.front();
@@ -381,11 +387,11 @@ TEST(Chart, ShowsTheFacingAndItsFold) {
       return std::any_of(group.labels.begin(), group.labels.end(),
                          [&](const Label& l) { return l.text == text; });
     };
-    EXPECT_TRUE(says("facing, " + std::to_string(back.foldRow - 1) + " rows"));
-    EXPECT_FALSE(says("rib, " + std::to_string(back.hemRows) + " rows"));
+    EXPECT_TRUE(says("facing, " + std::to_string(foldRow - 1) + " rows"));
+    EXPECT_FALSE(says("rib, " + std::to_string(back.hemRows.value()) + " rows"));
     EXPECT_TRUE(says("fold"));
     // The line lies in the row of the fold, across all of its cells.
-    const double y = chart.rows.middle(back.foldRow - 1);
+    const double y = chart.rows.middle(foldRow - 1);
     EXPECT_TRUE(std::any_of(group.strokes.begin(), group.strokes.end(), [&](const Stroke& s) {
       return s.role == Role::Measure && s.path.start().y() == y && s.path.end().y() == y &&
              s.path.start().x() < 0 && s.path.end().x() == chart.columns.end();

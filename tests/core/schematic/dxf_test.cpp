@@ -108,7 +108,8 @@ TEST(Dxf, everyPieceIsReadBackAtItsTrueSize) {
       // As wide as the stitches of its widest row.
       int widest = 0;
       for (const RowLine& line : piece.rows)
-        if (line.section == SectionId::Body) widest = std::max(widest, line.stitches().value());
+        if (line.section == SectionId::Undivided)
+          widest = std::max(widest, line.stitches().value());
       Box fabric;
       for (const Vec2& p : byLayer["OUTLINE"].front().points)
         fabric.add(p);

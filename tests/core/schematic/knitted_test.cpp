@@ -27,7 +27,7 @@ bool shapedAllItCan(const KnitPiece& piece) {
     for (const RowLine& line : piece.rows)
       for (const Act& a : line.acts)
         if (a.shapes == Shapes::Sleeve && a.kind == kind && a.side == EdgeSide::Right)
-          rows.push_back(line.row);
+          rows.push_back(line.row.value());
     const auto far =
         std::adjacent_find(rows.begin(), rows.end(), [](int x, int y) { return y - x > 2; });
     if (rows.size() > 2 && far == rows.end()) return true;
@@ -84,10 +84,10 @@ TEST(KnittedOutline, LeavesOutTheSelvedges) {
 Path outlineOf(std::vector<Act> acts, int last, int neckRow = -1) {
   KnitPiece piece;
   piece.id = PieceId::Front;
-  piece.neckRow = neckRow;
-  piece.sections = {{SectionId::Body, 0, last, -10, 10, std::move(acts), 0}};
+  piece.neckRow = Rows(neckRow);
+  piece.sections = {{SectionId::Undivided, Rows(0), Rows(last), -10, 10, std::move(acts)}};
   piece.rows = workedRows(piece.sections);
-  return knittedOutline(piece, {1, 1}, {1, 1, 0});
+  return knittedOutline(piece, {1, 1}, {Stitches(1), Stitches(1), Stitches(0)});
 }
 std::vector<Vec2> corners(const Path& path) {
   std::vector<Vec2> points{path.start()};
@@ -99,10 +99,11 @@ std::vector<Vec2> corners(const Path& path) {
 // Turned 4 and 8 stitches before the right edge, whose seam line is x = 9: the notch is as deep as
 // the turns.
 TEST(KnittedOutline, HasANotchWhereShortRowsAreTurnedOverTheBust) {
-  const Path outline = outlineOf({{4, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 0},
-                                  {6, ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, 4},
-                                  {8, ActKind::TakeUp, EdgeSide::Right, Stitches(8), Shapes::Bust}},
-                                 10);
+  const Path outline =
+      outlineOf({{Rows(4), ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust},
+                 {Rows(6), ActKind::Wait, EdgeSide::Right, Stitches(4), Shapes::Bust, Stitches(4)},
+                 {Rows(8), ActKind::TakeUp, EdgeSide::Right, Stitches(8), Shapes::Bust}},
+                10);
   EXPECT_EQ(corners(outline), (std::vector<Vec2>{{9, 0},
                                                  {9, 3},
                                                  {6, 3},
@@ -118,11 +119,11 @@ TEST(KnittedOutline, HasANotchWhereShortRowsAreTurnedOverTheBust) {
 
 TEST(KnittedOutline, AShoulderByShortRowsHasTheStepsOfItsTurns) {
   const Path outline =
-      outlineOf({{3, ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Shoulder, 0},
-                 {4, ActKind::Wait, EdgeSide::Right, Stitches(3), Shapes::Shoulder, 0},
-                 {5, ActKind::TakeUp, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
-                 {6, ActKind::TakeUp, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
-                 {7, ActKind::Close, EdgeSide::Right, Stitches(20), Shapes::Neck}},
+      outlineOf({{Rows(3), ActKind::Wait, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
+                 {Rows(4), ActKind::Wait, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
+                 {Rows(5), ActKind::TakeUp, EdgeSide::Left, Stitches(3), Shapes::Shoulder},
+                 {Rows(6), ActKind::TakeUp, EdgeSide::Right, Stitches(3), Shapes::Shoulder},
+                 {Rows(7), ActKind::Close, EdgeSide::Right, Stitches(20), Shapes::Neck}},
                 7, 7);
   EXPECT_EQ(corners(outline),
             (std::vector<Vec2>{
@@ -132,9 +133,9 @@ TEST(KnittedOutline, AShoulderByShortRowsHasTheStepsOfItsTurns) {
 // A straight neck is the end of an undivided piece; both of its edges are sewn up to there.
 TEST(KnittedOutline, AnUndividedPieceEndsStraightAcross) {
   const Path outline =
-      outlineOf({{5, ActKind::BindOff, EdgeSide::Right, Stitches(4), Shapes::Shoulder},
-                 {6, ActKind::BindOff, EdgeSide::Left, Stitches(4), Shapes::Shoulder},
-                 {7, ActKind::Close, EdgeSide::Right, Stitches(12), Shapes::Neck}},
+      outlineOf({{Rows(5), ActKind::BindOff, EdgeSide::Right, Stitches(4), Shapes::Shoulder},
+                 {Rows(6), ActKind::BindOff, EdgeSide::Left, Stitches(4), Shapes::Shoulder},
+                 {Rows(7), ActKind::Close, EdgeSide::Right, Stitches(12), Shapes::Neck}},
                 7, 7);
   EXPECT_EQ(corners(outline),
             (std::vector<Vec2>{
@@ -142,8 +143,8 @@ TEST(KnittedOutline, AnUndividedPieceEndsStraightAcross) {
 }
 
 TEST(KnittedOutline, ASpreadRowWidensBothSides) {
-  const Path outline =
-      outlineOf({{3, ActKind::Spread, EdgeSide::Right, Stitches(10), Shapes::Cuff}}, 6);
+  const Path outline = outlineOf(
+      {{Rows(3), ActKind::IncreaseEvenly, EdgeSide::Right, Stitches(10), Shapes::Cuff}}, 6);
   EXPECT_EQ(corners(outline),
             (std::vector<Vec2>{
                 {9, 0}, {9, 2}, {14, 2}, {14, 6}, {-14, 6}, {-14, 2}, {-9, 2}, {-9, 0}, {9, 0}}));
@@ -157,7 +158,7 @@ double chordsOf(const KnittedEdge& edge, const StitchSize& size, double flat) {
 TEST(KnittedChords, AreAsLongAsTheEdgeOfTheRowTable) {
   for (const test::Made& m : test::some(52, 80))
     for (const KnitPiece& piece : m.knit.pieces) {
-      const bool sleeve = piece.crownRow >= 0;
+      const bool sleeve = piece.crownRow >= Rows(0);
       for (const EdgeSide side : {EdgeSide::Right, EdgeSide::Left}) {
         KnittedEdge edge = seamEdge(piece, side, sleeve ? piece.crownRow : piece.shoulderRow);
         edge.flatTop = sleeve ? 3.5 : 0;
@@ -179,13 +180,12 @@ TEST(KnittedChords, AreAsLongAsTheSearchSays) {
     const KnitPiece& back = *k.piece(PieceId::Back);
     EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Right, back.shoulderRow), size, 0),
                 k.backArmhole.right.chord, 1e-9);
-    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + 1), size, 0),
+    EXPECT_NEAR(chordsOf(seamEdge(back, EdgeSide::Left, back.shoulderRow + Rows(1)), size, 0),
                 k.backArmhole.left.chord, 1e-9);
     if (!k.capKnitted) continue;
     const KnitPiece& sleeve = *k.piece(PieceId::Sleeve);
-    const int crown = sleeve.rows.back().acts.back().stitches.value();
-    const double half =
-        crownHalfStitches(Stitches(crown), Stitches(k.lattice.selvedge)) * size.width;
+    const Stitches crown = sleeve.rows.back().acts.back().stitches;
+    const double half = crownHalfStitches(crown, k.lattice.selvedge) * size.width;
     EXPECT_NEAR(chordsOf(seamEdge(sleeve, EdgeSide::Right, sleeve.crownRow), size, half) +
                     chordsOf(seamEdge(sleeve, EdgeSide::Left, sleeve.crownRow), size, half),
                 k.right.cap.chord, 1e-9);

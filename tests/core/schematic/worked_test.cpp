@@ -17,6 +17,8 @@ double areaOf(const Path& path) {
 }
 
 // A row is a rectangle of its stitches: the area grows by one with every line of the table.
+constexpr EdgeFinish kNoFinish{Stitches(0), Stitches(0), Stitches(0)};
+
 TEST(Worked, GrowsByItsRows) {
   const test::Made m = test::made(Design());
   const StitchSize& size = m.knit.lattice.size;
@@ -24,17 +26,18 @@ TEST(Worked, GrowsByItsRows) {
     double before = 0;
     for (int lines = 2; lines <= int(piece.rows.size()); ++lines) {
       const RowLine& row = piece.rows[std::size_t(lines) - 1];
-      const double now = areaOf(workedOutline(piece, lines, size, {0, 0, 0}));
-      if (row.waiting == 0 && row.section == SectionId::Body && row.row < piece.underarmRow) {
+      const double now = areaOf(workedOutline(piece, lines, size, kNoFinish));
+      if (row.waiting == Stitches(0) && row.section == SectionId::Undivided &&
+          row.row < piece.underarmRow) {
         EXPECT_NEAR(now - before, row.stitches().value() * size.width * size.height,
                     lines == 2 ? 1 : 1e-6)
-            << pieceKey(piece.id) << " row " << row.row;
+            << pieceKey(piece.id) << " row " << row.row.value();
       }
-      EXPECT_GE(now, before - 1e-6) << pieceKey(piece.id) << " row " << row.row;
+      EXPECT_GE(now, before - 1e-6) << pieceKey(piece.id) << " row " << row.row.value();
       before = now;
     }
-    EXPECT_NEAR(before, areaOf(knittedOutline(piece, size, {0, 0, 0})), 1e-9);
-    EXPECT_TRUE(workedOutline(piece, 0, size, {0, 0, 0}).empty());
+    EXPECT_NEAR(before, areaOf(knittedOutline(piece, size, kNoFinish)), 1e-9);
+    EXPECT_TRUE(workedOutline(piece, 0, size, kNoFinish).empty());
   }
 }
 
@@ -60,8 +63,8 @@ TEST(Replanned, LaysTheNewPlanOverTheOldOne) {
   const KnitPiece &before = *was.knit.piece(PieceId::Sleeve),
                   &after = *is.knit.piece(PieceId::Sleeve);
   const StitchSize size{0.5, 0.35};
-  const std::vector<Replanned> two{{"Right sleeve", &before, &after, size, 30, 1},
-                                   {"Left sleeve", &before, &after, size, 0, 1}};
+  const std::vector<Replanned> two{{"Right sleeve", &before, &after, size, 30, Stitches(1)},
+                                   {"Left sleeve", &before, &after, size, 0, Stitches(1)}};
   for (const int perRow : {0, 1}) {
     const Picture picture = replannedPicture(two, 1.2, perRow, builtinPhrases());
     ASSERT_EQ(picture.groups.size(), 3U);
@@ -75,8 +78,8 @@ TEST(Replanned, LaysTheNewPlanOverTheOldOne) {
         worked += stroke.role == Role::Worked;
       }
       EXPECT_NEAR(old.low.y(), planned.low.y(), 1e-9);
-      EXPECT_NEAR(old.size().y(), (before.crownRow - 1) * size.height, 2 * size.height);
-      EXPECT_NEAR(planned.size().y(), (after.crownRow - 1) * size.height, 2 * size.height);
+      EXPECT_NEAR(old.size().y(), size.up(before.crownRow - Rows(1)), 2 * size.height);
+      EXPECT_NEAR(planned.size().y(), size.up(after.crownRow - Rows(1)), 2 * size.height);
       EXPECT_GT(planned.size().x(), old.size().x());
       EXPECT_EQ(worked, i == 0 ? 1 : 0);
       EXPECT_EQ(group.labels[0].text, two[std::size_t(i)].title);

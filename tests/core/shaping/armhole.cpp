@@ -179,11 +179,12 @@ TEST(ArmholeShaping, slopesOutAgainToTheTip) {
   const ArmholeShaping out = cheapest(request);
   ASSERT_NE(out.status, ShapingStatus::TooFewRows);
   EXPECT_EQ(out.schedule.taken(), Stitches(8));
-  int last = -100, grown = 0;
-  for (const EdgeEvent& e : knittedEdge(out.schedule, EdgeSide::Right, 1).events) {
+  Rows last{-100};
+  int grown = 0;
+  for (const EdgeEvent& e : knittedEdge(out.schedule, EdgeSide::Right, Rows(1)).events) {
     if (e.change.value() > 0) continue;
     EXPECT_EQ(e.row % 2, 1); // right-side rows
-    EXPECT_GE(e.row - last, 4);
+    EXPECT_GE(e.row - last, Rows(4));
     last = e.row, ++grown;
   }
   EXPECT_EQ(grown, 4);
@@ -205,14 +206,14 @@ TEST(NeckShaping, roundNeckFollowsItsCurveFromTheCentre) {
     before = checks::rate(run);
   }
   // The right section binds off on the wrong-side rows before, and both end with the same stitches.
-  const KnittedEdge left = neckEdge(out.schedule, EdgeSide::Left, 101);
-  const KnittedEdge right = neckEdge(out.schedule, EdgeSide::Right, 101);
+  const KnittedEdge left = neckEdge(out.schedule, EdgeSide::Left, Rows(101));
+  const KnittedEdge right = neckEdge(out.schedule, EdgeSide::Right, Rows(101));
   ASSERT_EQ(left.events.size(), right.events.size());
   for (std::size_t i = 0; i < left.events.size(); ++i) {
     EXPECT_EQ(left.events[i].change, right.events[i].change);
     EXPECT_EQ(left.events[i].row % 2, 1);
     const bool bindOff = left.events[i].kind == EventKind::BindOff;
-    EXPECT_EQ(right.events[i].row, left.events[i].row - (bindOff ? 1 : 0));
+    EXPECT_EQ(right.events[i].row, left.events[i].row - Rows(bindOff ? 1 : 0));
   }
 }
 

@@ -34,12 +34,12 @@ TEST(EdgeLength, printedSweaterOf1918Fits) {
 
 TEST(EdgeLength, ruleByHand) {
   const StitchSize size{0.5, 0.4};
-  const KnittedEdge edge{.begin = 10,
-                         .end = 30,
-                         .events = {{10, Stitches(5), EventKind::Underarm},
-                                    {12, Stitches(3), EventKind::BindOff},
-                                    {14, Stitches(1), EventKind::Decrease},
-                                    {20, Stitches(-1), EventKind::Increase}},
+  const KnittedEdge edge{.begin = Rows(10),
+                         .end = Rows(30),
+                         .events = {{Rows(10), Stitches(5), EventKind::Underarm},
+                                    {Rows(12), Stitches(3), EventKind::BindOff},
+                                    {Rows(14), Stitches(1), EventKind::Decrease},
+                                    {Rows(20), Stitches(-1), EventKind::Increase}},
                          .flatTop = 4.5};
   const double flats = (5 + 4.5) * 0.5;
   const EdgeLength length = edgeLength(edge, size);
@@ -74,7 +74,7 @@ TEST(EdgeLength, withinARunTheMeasuresAreOne) {
 }
 
 TEST(EdgeLength, edgeWithoutEventsIsStraight) {
-  const EdgeLength length = edgeLength(KnittedEdge{.begin = 4, .end = 14}, {0.5, 0.4});
+  const EdgeLength length = edgeLength(KnittedEdge{.begin = Rows(4), .end = Rows(14)}, {0.5, 0.4});
   EXPECT_DOUBLE_EQ(length.chord, 4.0);
   EXPECT_DOUBLE_EQ(length.spread(), 0);
 }
@@ -124,9 +124,9 @@ TEST(EdgeLength, columnsAreReadBackAsTheSameEdge) {
   for (int i = 0; i < 300; ++i) {
     const Schedule s = randomSchedule(rng);
     const checks::Columns c = checks::knit(s, 60.5);
-    const KnittedEdge right = edgeFromColumn(c.right, EdgeSide::Right, 0, c.rightEnd);
+    const KnittedEdge right = edgeFromColumn(c.right, EdgeSide::Right, Rows(0), Rows(c.rightEnd));
     const KnittedEdge left =
-        edgeFromColumn(std::span(c.left).subspan(1), EdgeSide::Left, 1, c.leftEnd);
+        edgeFromColumn(std::span(c.left).subspan(1), EdgeSide::Left, Rows(1), Rows(c.leftEnd));
     const StitchSize size{0.45, 0.33};
     EXPECT_NEAR(edgeLength(right, size).mean(), checks::rightLengths(s, 0.45, 0.33).mean(), 1e-9);
     EXPECT_NEAR(edgeLength(left, size).mean(), checks::leftLengths(s, 0.45, 0.33).mean(), 1e-9);
@@ -139,18 +139,18 @@ TEST(EdgeLength, bindOffsComeARowLaterOnTheLeft) {
                    .runs = {{ShapingKind::BindOff, Stitches(3), Rows(2), 1},
                             {ShapingKind::Decrease, Stitches(1), Rows(2), 2}},
                    .rows = Rows(40)};
-  const KnittedEdge right = knittedEdge(s, EdgeSide::Right, 101);
-  const KnittedEdge left = knittedEdge(s, EdgeSide::Left, 101);
+  const KnittedEdge right = knittedEdge(s, EdgeSide::Right, Rows(101));
+  const KnittedEdge left = knittedEdge(s, EdgeSide::Left, Rows(101));
   const auto rows = [](const KnittedEdge& edge) {
     std::vector<int> all;
     for (const EdgeEvent& e : edge.events)
-      all.push_back(e.row);
+      all.push_back(e.row.value());
     return all;
   };
   EXPECT_EQ(rows(right), (std::vector{101, 103, 105, 107}));
   EXPECT_EQ(rows(left), (std::vector{102, 104, 105, 107}));
-  EXPECT_EQ(right.end, 141);
-  EXPECT_EQ(left.end, 142);
+  EXPECT_EQ(right.end, Rows(141));
+  EXPECT_EQ(left.end, Rows(142));
 }
 
 TEST(EdgeLength, deviationIsThatOfTheRowTable) {
@@ -161,10 +161,10 @@ TEST(EdgeLength, deviationIsThatOfTheRowTable) {
     Path curve(Vec2(20, 0));
     curve.cubicTo({17, 0}, {15, 4}, {15, 9}).lineTo({15, 19});
     const double slow = checks::rightDeviation(s, curve.segments(), w, h);
-    const KnittedEdge right = knittedEdge(s, EdgeSide::Right, 33);
-    const KnittedEdge left = knittedEdge(s, EdgeSide::Left, 33);
-    EXPECT_NEAR(edgeDeviation(right, 33, s.rows, curve, {w, h}), slow, 1e-6);
-    EXPECT_NEAR(edgeDeviation(left, 33, s.rows, curve, {w, h}), slow, 1e-6);
+    const KnittedEdge right = knittedEdge(s, EdgeSide::Right, Rows(33));
+    const KnittedEdge left = knittedEdge(s, EdgeSide::Left, Rows(33));
+    EXPECT_NEAR(edgeDeviation(right, Rows(33), s.rows, curve, {w, h}), slow, 1e-6);
+    EXPECT_NEAR(edgeDeviation(left, Rows(33), s.rows, curve, {w, h}), slow, 1e-6);
   }
 }
 

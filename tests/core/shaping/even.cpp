@@ -10,13 +10,13 @@ namespace {
 
 TEST(EvenShaping, saysWhatAKnitterWouldSay) {
   // 8 increases in rows 1 to 54: every 6th row, and 7 rows even at the end.
-  const EvenShaping one = shapeEvenly({.changes = 8, .firstRow = 1, .lastRow = 53});
+  const EvenShaping one = shapeEvenly({.changes = 8, .firstRow = Rows(1), .lastRow = Rows(53)});
   ASSERT_EQ(one.runs.size(), 1);
   EXPECT_EQ(one.runs[0].every, Rows(6));
   EXPECT_EQ(one.runs[0].times, 8);
-  EXPECT_EQ(one.start, -1);
+  EXPECT_EQ(one.start, Rows(-1));
   // 15 in rows 17 to 75: every 4th row, what remains on every 2nd at the end, none at the front.
-  const EvenShaping two = shapeEvenly({.changes = 16, .firstRow = 17, .lastRow = 75});
+  const EvenShaping two = shapeEvenly({.changes = 16, .firstRow = Rows(17), .lastRow = Rows(75)});
   ASSERT_EQ(two.runs.size(), 2);
   EXPECT_EQ(two.runs[0].every, Rows(4));
   EXPECT_EQ(two.runs[0].times, 14);
@@ -31,14 +31,14 @@ TEST(EvenShaping, isWithinAStitchOfEvenInOneLineOrFillsTheRangeInTwo) {
     const auto upTo = [&](int low, int high) {
       return std::uniform_int_distribution(low, high)(rng);
     };
-    EvenRequest request{.changes = upTo(1, 30), .firstRow = upTo(1, 40)};
-    request.lastRow = request.firstRow + upTo(0, 120);
+    EvenRequest request{.changes = upTo(1, 30), .firstRow = Rows(upTo(1, 40))};
+    request.lastRow = request.firstRow + Rows(upTo(0, 120));
     request.oddRightSide = upTo(0, 1) == 1;
     const EvenShaping out = shapeEvenly(request);
-    const std::vector<int> rows = changeRows(out);
+    const std::vector<Rows> rows = changeRows(out);
     EXPECT_LE(out.runs.size(), 2);
     int rightSideRows = 0;
-    for (int row = request.firstRow; row <= request.lastRow; ++row)
+    for (Rows row = request.firstRow; row <= request.lastRow; ++row)
       rightSideRows += row % 2 == (request.oddRightSide ? 1 : 0);
     EXPECT_EQ(out.fits, rightSideRows >= request.changes);
     EXPECT_EQ(rows.size(), std::min(rightSideRows, request.changes));
@@ -49,27 +49,31 @@ TEST(EvenShaping, isWithinAStitchOfEvenInOneLineOrFillsTheRangeInTwo) {
       EXPECT_GE(rows[k], request.firstRow);
       EXPECT_LE(rows[k], request.lastRow);
       EXPECT_EQ(rows[k] % 2, request.oddRightSide ? 1 : 0);
-      gaps.push_back(rows[k] - (k ? rows[k - 1] : out.start));
+      gaps.push_back((rows[k] - (k ? rows[k - 1] : out.start)).value());
       // So many stitches an even spread would have by then.
       if (out.fits && out.runs.size() == 1) {
-        EXPECT_LE(double(k + 1) - (rows[k] - out.start) / even, 1 + 1e-9);
+        EXPECT_LE(double(k + 1) - (rows[k] - out.start).value() / even, 1 + 1e-9);
       }
     }
     const auto [least, most] = std::minmax_element(gaps.begin(), gaps.end());
     EXPECT_LE(*most - *least, 2);
     oneLine += out.runs.size() == 1;
     if (out.runs.size() == 2) {
-      EXPECT_GE(out.runs[0].times, out.runs[1].times); // remainders at the far end
-      EXPECT_GE(rows.back() + 2, request.lastRow);     // it fills the range
+      EXPECT_GE(out.runs[0].times, out.runs[1].times);   // remainders at the far end
+      EXPECT_GE(rows.back() + Rows(2), request.lastRow); // it fills the range
     }
   }
   EXPECT_GT(oneLine, 300);
 }
 
 TEST(EvenShaping, tooCloseIsSaid) {
-  EXPECT_TRUE(shapeEvenly({.changes = 10, .firstRow = 1, .lastRow = 40, .atLeast = Rows(4)}).fits);
-  EXPECT_FALSE(shapeEvenly({.changes = 11, .firstRow = 1, .lastRow = 40, .atLeast = Rows(4)}).fits);
-  EXPECT_TRUE(shapeEvenly({.changes = 0, .firstRow = 1, .lastRow = 0}).fits);
+  EXPECT_TRUE(
+      shapeEvenly({.changes = 10, .firstRow = Rows(1), .lastRow = Rows(40), .atLeast = Rows(4)})
+          .fits);
+  EXPECT_FALSE(
+      shapeEvenly({.changes = 11, .firstRow = Rows(1), .lastRow = Rows(40), .atLeast = Rows(4)})
+          .fits);
+  EXPECT_TRUE(shapeEvenly({.changes = 0, .firstRow = Rows(1), .lastRow = Rows(0)}).fits);
 }
 
 // Printed shoulders (common practice in handbooks of the time): 19 stitches a side as 7, 6, 6 in "A

@@ -1,6 +1,6 @@
 // Increases spread over a row. What "evenly" means is taken from its definition, not from the code:
 // the gaps between the new stitches, and from them to the edges, differ by one stitch at most.
-#include "shaping/spread.h"
+#include "shaping/even_shaping.h"
 
 #include <gtest/gtest.h>
 
@@ -9,12 +9,12 @@
 namespace scye {
 namespace {
 
-TEST(SpreadRuns, GapsAreAsEqualAsWholeStitchesCanBe) {
+TEST(EvenIncreases, GapsAreAsEqualAsWholeStitchesCanBe) {
   for (int before = 2; before <= 80; ++before)
     for (int more = 1; more < before; ++more) {
       std::vector<int> gaps;
       int worked = 0;
-      for (const SpreadRun& run : spreadRuns(Stitches(before), Stitches(more)))
+      for (const EvenIncrease& run : evenIncreases(Stitches(before), Stitches(more)))
         for (int i = 0; i < run.times; ++i)
           gaps.push_back(run.after), worked += run.after;
       ASSERT_EQ(int(gaps.size()), more) << before;
@@ -25,10 +25,10 @@ TEST(SpreadRuns, GapsAreAsEqualAsWholeStitchesCanBe) {
     }
 }
 
-TEST(SpreadRuns, HasThreeRunsAtMostAndNoTwoAlike) {
+TEST(EvenIncreases, HasThreeRunsAtMostAndNoTwoAlike) {
   for (int before = 2; before <= 80; ++before)
     for (int more = 1; more < before; ++more) {
-      const std::vector<SpreadRun> runs = spreadRuns(Stitches(before), Stitches(more));
+      const std::vector<EvenIncrease> runs = evenIncreases(Stitches(before), Stitches(more));
       EXPECT_LE(runs.size(), 3u);
       for (std::size_t i = 1; i < runs.size(); ++i)
         EXPECT_NE(runs[i].after, runs[i - 1].after);
