@@ -3,7 +3,6 @@
 #include "canvas/picture_widget.h"
 #include "io/outputs.h"
 #include "knitting/said.h"
-#include "look/scrolled.h"
 #include "progress/diary.h"
 #include "schematic/replanned.h"
 #include "values/value_text.h"
@@ -40,10 +39,7 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
       drawn_(new PictureWidget(
           [this](double textHeight, int perRow) { return oldOverNew(textHeight, perRow); },
           {0, 1})) {
-  const int gap = fontMetrics().averageCharWidth();
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
+  QVBoxLayout* column = scrolledColumn();
   auto* head = new QHBoxLayout;
   head->addWidget(pieces_);
   head->addWidget(as_);
@@ -83,7 +79,6 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
   drawn_->hide();
   column->addWidget(drawn_, 1);
   column->addStretch(1);
-  fillScrolled(*this, inside);
   setFocusProxy(pieces_);
   QFont bold = warning_->font();
   bold.setBold(true);
@@ -95,9 +90,7 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
   });
   connect(plan_, &QPushButton::clicked, this, [this] { settle(false); });
   connect(recount_, &QPushButton::clicked, this, [this] { settle(true); });
-  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.work) refreshSoon();
-  });
+  refreshWithWork();
 }
 
 QString CameOutPage::answer() const {

@@ -2,7 +2,6 @@
 
 #include "io/outputs.h"
 #include "knitting/said.h"
-#include "look/scrolled.h"
 #include "progress/diary.h"
 
 #include <QComboBox>
@@ -28,10 +27,7 @@ DiaryPage::DiaryPage(Document& document, Settings& settings, QWidget* parent)
       piece_(new QComboBox), day_(new QDateEdit(QDate::currentDate())), text_(new QLineEdit),
       write_(new QPushButton(tr("&Write it down"))),
       strike_(new QPushButton(tr("Take the chosen line &out"))) {
-  const int gap = fontMetrics().averageCharWidth();
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
+  QVBoxLayout* column = scrolledColumn();
   auto* about = new QLabel(tr("What is begun, measured, planned anew and ripped is written down by "
                               "itself. Whatever else you want to remember goes in here."));
   about->setWordWrap(true);
@@ -62,7 +58,6 @@ DiaryPage::DiaryPage(Document& document, Settings& settings, QWidget* parent)
   grid->addWidget(text_, 1, 0, 1, 4);
   column->addLayout(grid);
   column->addWidget(write_, 0, Qt::AlignLeft);
-  fillScrolled(*this, inside);
   setFocusProxy(text_);
 
   const auto enable = [this] { write_->setEnabled(!text_->text().trimmed().isEmpty()); };
@@ -76,9 +71,7 @@ DiaryPage::DiaryPage(Document& document, Settings& settings, QWidget* parent)
     const QListWidgetItem* item = list_->currentItem();
     strike_->setEnabled(item && item->data(Qt::UserRole).toInt() >= 0);
   });
-  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.work) refreshSoon();
-  });
+  refreshWithWork();
 }
 
 void DiaryPage::add() {

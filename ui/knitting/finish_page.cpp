@@ -5,7 +5,6 @@
 #include "knitting/directions_page.h"
 #include "knitting/figure_table.h"
 #include "knitting/said.h"
-#include "look/scrolled.h"
 #include "progress/blocking.h"
 #include "progress/diary.h"
 #include "values/value_text.h"
@@ -25,10 +24,7 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
           tr("Sizes to block to"),
           {tr("Piece"), tr("Wanted"), tr("Knitted"), tr("Measured"), tr("Pin out to")}, nullptr)),
       list_(new QListWidget), seam_(new QDoubleSpinBox) {
-  const int gap = fontMetrics().averageCharWidth();
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
+  QVBoxLayout* column = scrolledColumn();
   auto* note = new QLabel(tr("Wool can be blocked by about 3 % either way (common practice). * is "
                              "farther off than that: it will not stay."));
   note->setWordWrap(true);
@@ -53,7 +49,6 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
   column->addWidget(sizes_);
   column->addWidget(note);
   column->addLayout(seamRow);
-  fillScrolled(*this, inside);
   setFocusProxy(list_);
 
   connect(list_, &QListWidget::currentRowChanged, this, &FinishPage::tellChosen);
@@ -70,9 +65,7 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
                       today(), settings_.phrases(), settings_.unit());
     document_.setWork(work);
   });
-  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.work) refreshSoon();
-  });
+  refreshWithWork();
 }
 
 void FinishPage::refresh() {

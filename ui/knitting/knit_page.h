@@ -8,6 +8,8 @@
 
 #include <QWidget>
 
+class QVBoxLayout;
+
 namespace scye {
 
 class KnitPage : public QWidget {
@@ -17,6 +19,10 @@ public:
 
 protected:
   virtual void refresh() = 0;
+  // The column that fills the page, which scrolls where it is higher than its room.
+  [[nodiscard]] QVBoxLayout* scrolledColumn();
+  // Of a page that shows what has been knitted too.
+  void refreshWithWork();
   // Now if it is seen, else when it comes to be.
   void refreshSoon();
   void showEvent(QShowEvent* event) override;

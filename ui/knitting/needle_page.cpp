@@ -7,7 +7,6 @@
 #include "knitting/directions_page.h"
 #include "knitting/piece_list.h"
 #include "knitting/said.h"
-#include "look/scrolled.h"
 #include "progress/diary.h"
 
 #include <QCheckBox>
@@ -58,10 +57,7 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
       conflicts_(new ConflictBox(document, settings)),
       chart_(new ChartView(settings.phrases(), nullptr)) {
   setFocusPolicy(Qt::StrongFocus);
-  const int gap = fontMetrics().averageCharWidth();
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
+  QVBoxLayout* column = scrolledColumn();
   auto* head = new QHBoxLayout;
   head->addWidget(pieces_);
   head->addWidget(share_, 1);
@@ -94,8 +90,6 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   column->addLayout(odd);
   column->addWidget(reminder_);
 
-  fillScrolled(*this, inside);
-
   enlarge(row_, 2.2, true);
   enlarge(count_, 1.8);
   enlarge(event_, 1.3);
@@ -125,9 +119,7 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   connect(strayed_, &QPushButton::clicked, this, &NeedlePage::stray);
   reminder_->setChecked(settings.restReminder());
   connect(reminder_, &QCheckBox::toggled, &settings, &Settings::setRestReminder);
-  connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
-    if (event.work) refreshSoon();
-  });
+  refreshWithWork();
 }
 
 std::optional<PieceId> NeedlePage::piece() const {
