@@ -7,6 +7,7 @@
 #include "document/document.h"
 #include "settings/settings.h"
 #include "worn/worn_beside.h"
+#include "worn/worn_picture.h"
 #include "worn/worn_view.h"
 
 class QCheckBox;
