@@ -193,10 +193,11 @@ private:
     fill(Field::UnderarmFront, design_.has(Field::UnderarmBack)
                                    ? at(Field::UnderarmBack)
                                    : startingUnderarm(away, underarmShare(), most));
-    fill(Field::ScoopBack, 0.55 - 0.13 * beyond);
+    const double scoop = adult ? startingScoop(beyond) : kSmallScoop;
+    fill(Field::ScoopBack, scoop);
     const double frontCurve = awayFront - at(Field::UnderarmFront);
     fill(Field::ScoopFront,
-         0.55 - 0.13 * beyond + (figure() == Figure::Woman ? startingFrontScoop(frontCurve) : 0));
+         scoop + (figure() == Figure::Woman ? startingFrontScoop(frontCurve) : 0));
     const auto rise = [&](double depth) {
       return startingRise(away, at(Field::UnderarmBack), depth, beyond);
     };

@@ -35,8 +35,12 @@ double startingRise(double away, double underarm, double depth, double beyond) {
   return std::clamp((1.4 + 0.6 * beyond) * (away - underarm) / depth, 0.35, 0.65);
 }
 
+double startingScoop(double beyond) {
+  return kScoop + (kScoopBeyond - kScoop) * beyond;
+}
+
 double startingFrontScoop(double curve) {
-  return std::clamp(0.02 * (curve - 4), 0.0, 0.1);
+  return std::clamp(0.01 * (curve - 4), 0.0, 0.05);
 }
 
 DepthEase startingDepthEase(Figure figure, Garment garment) {

@@ -22,9 +22,17 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 // long curve is drawn out, which keeps the edge shorter.
 [[nodiscard]] double startingRise(double away, double underarm, double depth, double beyond);
 
+// How deep an armhole is scooped, `beyond` = 1 - reach. A little less than the quarter ellipse's
+// 0.55, which begins so flat that where much is taken away its first steps are over 1.5 cm wide, or
+// the curve is left; with it 78 to 90 % of caps and armholes keep such steps from 22 stitches up,
+// with this over 90 (tests/bench/shaping). A small armhole keeps the ellipse, and files up to
+// version 4 do.
+inline constexpr double kScoop = 0.48, kScoopBeyond = 0.42, kSmallScoop = 0.55;
+[[nodiscard]] double startingScoop(double beyond);
+
 // How much deeper a woman's front is scooped than her back, where `curve`, the width that the front
-// still takes away after its underarm bind-off, is more than 4 cm: a fiftieth for each further one,
-// a tenth at most. The larger the bust over the shoulders, the further out the curve begins and the
+// still takes away after its underarm bind-off, is more than 4 cm: a hundredth for each further
+// one, a twentieth at most. The larger the bust over the shoulders, the further out the curve begins and the
 // more fabric it leaves before the fold of the arm, where it creases; behind it is wanted for
 // reaching. Judgement: nobody's table prints it, and below 4 cm it would come to no stitch.
 [[nodiscard]] double startingFrontScoop(double curve);

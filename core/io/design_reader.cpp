@@ -129,6 +129,7 @@ DesignRead DesignReader::result() {
   }
   Design design = version_ == 1 ? fromVersion1(design_, fillFromSaid_) : std::move(design_);
   if (version_ <= 3) design = withCapOfVersion3(std::move(design));
+  if (version_ <= 4) design = withArmholeOfVersion4(std::move(design));
   return {std::move(design), std::move(work), {}};
 }
 

@@ -148,4 +148,19 @@ Design withCapOfVersion3(Design design) {
   return design;
 }
 
+Design withArmholeOfVersion4(Design design) {
+  const auto figure = design.as<Figure>();
+  if (!anyMeasured(design) || figure == Figure::Child || figure == Figure::Baby) return design;
+  Design today = design;
+  today.clear(Field::ScoopBack).clear(Field::ScoopFront);
+  const Sizes s = complete(today);
+  const double beyond = (kScoop - s[Field::ScoopBack]) / (kScoop - kScoopBeyond);
+  const double back = 0.55 - 0.13 * beyond;
+  // The front's share grew twice as fast, and to twice as much.
+  const double more = 2 * (s[Field::ScoopFront] - s[Field::ScoopBack]);
+  if (!design.has(Field::ScoopBack)) design.set(Field::ScoopBack, back);
+  if (!design.has(Field::ScoopFront)) design.set(Field::ScoopFront, back + more);
+  return design;
+}
+
 } // namespace scye

@@ -15,4 +15,7 @@ namespace scye {
 // stays that cap.
 [[nodiscard]] Design withCapOfVersion3(Design design);
 
+// Up to version 4 an armhole that nobody had scooped was scooped deeper. That is set likewise.
+[[nodiscard]] Design withArmholeOfVersion4(Design design);
+
 } // namespace scye

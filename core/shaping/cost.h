@@ -43,7 +43,8 @@ struct ShapingPrices {
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,     60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
   static constexpr Steps kSeam       {0.1,  2,    16,   8,    4,     60};  // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     26};  // mm between the measures
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     34};  // mm between the measures
+  static constexpr Steps kCoarseSpread{0,   4,    0,    1,    5,     56};  // of stitches over kCoarse
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 14;        // a cm of each bind-off in a run over the style's plainStep()
   static constexpr double kCoarseStep = 11;      // over its maxStep
@@ -70,6 +71,11 @@ struct ShapingPrices {
   [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }
   [[nodiscard]] double armholeOff(double stitches) const {
     return off * stitches + kArmholeOff(stitches);
+  }
+  // In coarse stitches each run's end parts the measures further, and the curve is easily kept.
+  [[nodiscard]] static double spread(double mm, const StitchSize& size) {
+    constexpr double kCoarse = 0.7; // cm
+    return size.width > kCoarse ? kCoarseSpread(mm) : kSpread(mm);
   }
   // What a run costs to say, without what a single decrease costs more.
   [[nodiscard]] double told(const Run& run, const ShapingStyle& style,

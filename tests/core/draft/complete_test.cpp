@@ -154,9 +154,9 @@ TEST(Complete, frontsAreScoopedDeeperWhereTheBustAsksForIt) {
     const Sizes s = complete(Design().set(Field::Bust, bust));
     const double deeper = s[Field::ScoopFront] - s[Field::ScoopBack];
     EXPECT_GE(deeper, before - 1e-12) << bust;
-    EXPECT_LE(deeper, 0.1 + 1e-12) << bust;
+    EXPECT_LE(deeper, 0.05 + 1e-12) << bust;
     EXPECT_EQ(deeper > 1e-12, bust > 110) << bust;
-    EXPECT_EQ(deeper > 0.04, bust > 130) << bust;
+    EXPECT_EQ(deeper > 0.02, bust > 130) << bust;
     before = deeper;
   }
   Design man;

@@ -70,15 +70,16 @@ TEST(DesignVersion1, TellsTheDepthFromTheNapeAndKeepsTheBodysMeasurementsApart) 
     }
 }
 
+Design of(int version, const std::string& inside) {
+  const auto read = designFromJson("{\"format\": \"scyewright-design\", \"version\": " +
+                                       std::to_string(version) + ", " + inside + "}",
+                                   builtinPhrases());
+  EXPECT_TRUE(read.design) << read.problem.reason;
+  return read.design.value_or(Design());
+}
+
 // Up to version 3 caps were drawn fuller. Of a garment that has been drafted it stays so.
 TEST(DesignVersion3, KeepsTheFullnessOfItsCap) {
-  const auto of = [](int version, const std::string& inside) {
-    const auto read = designFromJson("{\"format\": \"scyewright-design\", \"version\": " +
-                                         std::to_string(version) + ", " + inside + "}",
-                                     builtinPhrases());
-    EXPECT_TRUE(read.design) << read.problem.reason;
-    return read.design.value_or(Design());
-  };
   const std::string bust = R"("measurements": {"bust": {"value": 96, "source": "body"}})";
   for (const int version : {1, 2, 3}) {
     EXPECT_EQ(of(version, bust).given(Field::LowerFullness), 0.45) << version;
@@ -94,6 +95,32 @@ TEST(DesignVersion3, KeepsTheFullnessOfItsCap) {
   EXPECT_EQ(own.given(Field::UpperFullness), 0.55);
 }
 
+// Up to version 4 armholes were scooped deeper, a large woman's front deeper still: 0.55, and 0.02
+// for each cm of its curve over 4.
+TEST(DesignVersion4, KeepsTheScoopOfItsArmhole) {
+  const std::string woman = R"("measurements": {"bust": {"value": 130, "source": "body"},
+                                "crossShoulder": {"value": 38, "source": "body"}})";
+  for (const int version : {2, 4}) {
+    const Design then = of(version, woman);
+    const Sizes s = complete(then);
+    const double curve = 0.25 * s.finished(Field::Bust) - 0.5 * s.finished(Field::CrossFront) -
+                         s[Field::UnderarmFront];
+    ASSERT_GT(curve, 4.5);
+    const double back = then.given(Field::ScoopBack).value_or(0);
+    EXPECT_GT(back, s.beyondSurvey ? 0.42 : 0.549);
+    EXPECT_NEAR(then.given(Field::ScoopFront).value_or(0) - back, 0.02 * (curve - 4), 1e-9);
+  }
+  const std::string man = R"("choices": {"figure": "man"}, "measurements": {"bust": 100})";
+  EXPECT_NEAR(of(4, man).given(Field::ScoopFront).value_or(0), 0.55, 1e-12);
+  EXPECT_FALSE(of(5, man).has(Field::ScoopFront));
+  EXPECT_FALSE(of(4, R"("choices": {"garment": "jacket"})").has(Field::ScoopBack));
+  const std::string child = R"("choices": {"figure": "child"}, "measurements": {"bust": 70})";
+  EXPECT_FALSE(of(4, child).has(Field::ScoopBack));
+  const Design own = of(4, R"("measurements": {"bust": 96}, "values": {"scoop.back": 0.4})");
+  EXPECT_EQ(own.given(Field::ScoopBack), 0.4);
+  EXPECT_NEAR(own.given(Field::ScoopFront).value_or(0), 0.55, 0.03);
+}
+
 // Nothing measured is nobody's garment yet.
 TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
   EXPECT_EQ(readDesign(R"("choices": {"garment": "jacket"})"),
@@ -103,7 +130,7 @@ TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
 TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
   const Design d = readDesign(kBefore[0].inside);
   const std::string text = designToJson(d);
-  EXPECT_NE(text.find("\"version\": 4"), std::string::npos);
+  EXPECT_NE(text.find("\"version\": 5"), std::string::npos);
   EXPECT_EQ(designFromJson(text, builtinPhrases()).design, d);
 }
 

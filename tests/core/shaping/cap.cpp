@@ -60,7 +60,7 @@ double slowCost(const CapRequest& r, const CapShaping& cap) {
   const double rows = s.rows.value() - cap.referenceHeight / h;
   double cost = prices.line * s.lines() + prices.capOff(off) + ShapingPrices::kCrown(crown) +
                 ShapingPrices::height(rows, rows) + ShapingPrices::kSeam(seam) +
-                ShapingPrices::kSpread(spread);
+                ShapingPrices::spread(spread, r.size);
   cost += ShapingPrices::kFurtherLine * std::max(0.0, s.lines() - ShapingPrices::capLines(r.size));
   if (s.rows.value() % 2) cost += ShapingPrices::kWrongSideCrown;
   if (cap.width != r.widths.front()) cost += ShapingPrices::kOtherWidth;
