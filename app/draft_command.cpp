@@ -173,9 +173,7 @@ private:
 
 std::optional<int> writeFile(const std::string& path, const FileBytes& made) {
   if (made.problem) return failed(kFileFailed, *made.problem);
-  if (const auto problem = writeWhole(path, made.bytes))
-    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", path),
-                                                           textParam("reason", *problem)}));
+  if (const auto problem = writeWhole(path, made.bytes)) return unwritten(path, *problem);
   return std::nullopt;
 }
 
@@ -183,9 +181,7 @@ std::optional<int> writeFile(const std::string& path, const FileBytes& made) {
 std::optional<int> writeAll(const std::string& folder, const OutputJob& job, const Drawer* drawer) {
   std::error_code error;
   std::filesystem::create_directories(folder, error);
-  if (error)
-    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", folder),
-                                                           textParam("reason", error.message())}));
+  if (error) return unwritten(folder, systemProblem(error.value()));
   const auto at = [&](const std::string& name) {
     return (std::filesystem::path(folder) / name).string();
   };

@@ -14,8 +14,10 @@ std::optional<int> readDesign(const std::string& path, const std::vector<std::st
   // No more than the reader needs to name the line where it is too long.
   const FileText file = readFirst(path, kLargestDesign + 1);
   if (!file.text)
-    return failed(kFileFailed, phrases.say("cli.read", {textParam("file", path),
-                                                        textParam("reason", file.problem)}));
+    return failed(
+        kFileFailed,
+        phrases.say("cli.read", {textParam("file", path),
+                                 textParam("reason", problemText(file.problem, phrases))}));
   DesignRead read = designFromJson(*file.text, phrases);
   if (!read.design)
     return failed(kFileFailed,

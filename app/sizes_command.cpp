@@ -54,11 +54,6 @@ std::optional<int> readArguments(std::span<const std::string> arguments, Written
   return std::nullopt;
 }
 
-int unwritten(const std::string& path, const std::string& reason) {
-  return failed(kFileFailed,
-                phrases().say("cli.write", {textParam("path", path), textParam("reason", reason)}));
-}
-
 } // namespace
 
 int runSizes(std::span<const std::string> arguments, const Drawer* drawer) {
@@ -72,7 +67,7 @@ int runSizes(std::span<const std::string> arguments, const Drawer* drawer) {
     return failed(kFileFailed, phrases().say("cli.read", {textParam("file", written.table),
                                                           textParam("reason", reason)}));
   };
-  if (!csv.text) return unreadable(csv.problem);
+  if (!csv.text) return unreadable(problemText(csv.problem, phrases()));
   const WearerTable table = readWearerTable(*csv.text, base, phrases());
   if (table.problem) return unreadable(*table.problem);
 

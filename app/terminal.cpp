@@ -11,7 +11,6 @@
 #include <exception>
 #include <fcntl.h>
 #include <new>
-#include <system_error>
 #include <unistd.h>
 
 namespace scye {
@@ -73,6 +72,15 @@ int failed(int code, std::string_view message) {
   return code;
 }
 
+int unwritten(const std::string& path, const std::string& reason) {
+  return failed(kFileFailed, environmentPhrases().say("cli.write", {textParam("path", path),
+                                                                    textParam("reason", reason)}));
+}
+
+int unwritten(const std::string& path, const DiskProblem& problem) {
+  return unwritten(path, problemText(problem, environmentPhrases()));
+}
+
 int cannotGoOn(const std::string& reason) {
   return failedFor("cli.failed", reason);
 }
@@ -81,7 +89,8 @@ int finished(int code) {
   errno = 0;
   if (std::fclose(stdout) != 0) noteOutputError();
   if (firstOutputError == 0) return code;
-  return failedFor("cli.output", std::generic_category().message(firstOutputError));
+  return failedFor("cli.output",
+                   problemText(systemProblem(firstOutputError), environmentPhrases()));
 }
 
 int failedByException() {

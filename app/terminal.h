@@ -2,7 +2,7 @@
 // or an exception that nobody caught, so that there are no exit codes but those of ExitCode.
 #pragma once
 
-#include "model/phrases.h"
+#include "io/files.h"
 
 #include <string>
 #include <string_view>
@@ -23,6 +23,9 @@ void tell(std::string_view lines);
 void tellLine(std::string_view words);
 // One plain line on stderr; returns `code`.
 int failed(int code, std::string_view message);
+// What could not be written, and why; returns kFileFailed.
+int unwritten(const std::string& path, const std::string& reason);
+int unwritten(const std::string& path, const DiskProblem& problem);
 // The same for what nothing can be done about; returns kFileFailed.
 int cannotGoOn(const std::string& reason);
 // When all is told: `code`, or kFileFailed (which is then told) if it did not arrive.

@@ -52,8 +52,7 @@ std::optional<int> parsed(CLI::App& app, Written& written, std::span<const std::
 
 std::optional<int> save(const Written& written, const Design& design, const Work& work) {
   if (const auto problem = writeWhole(written.file, designToJson(design, work)))
-    return failed(kFileFailed, phrases().say("cli.write", {textParam("path", written.file),
-                                                           textParam("reason", *problem)}));
+    return unwritten(written.file, *problem);
   return std::nullopt;
 }
 

@@ -1,8 +1,7 @@
 #include "io/files.h"
 
-#include "model/phrases.h"
-
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <climits>
 #include <cstdio>
@@ -20,13 +19,10 @@ namespace scye {
 namespace {
 
 namespace fs = std::filesystem;
-using Problem = std::optional<std::string>;
+using Problem = std::optional<DiskProblem>;
 
-std::string words(int error) {
-  return std::generic_category().message(error != 0 ? error : EIO);
-}
-std::string lastProblem() {
-  return words(errno);
+DiskProblem lastProblem() {
+  return systemProblem(errno);
 }
 
 // An open file. Whoever must know whether the text has arrived closes it by close().
@@ -66,10 +62,10 @@ Problem writeAll(const Handle& file, std::string_view text) {
     if (written > 0) {
       text.remove_prefix(std::size_t(written));
     } else if (written == 0) {
-      return words(EIO);
+      return systemProblem(EIO);
     } else if (errno == EAGAIN) {
       pollfd ready{file.number(), POLLOUT, 0};
-      if (::poll(&ready, 1, kPatienceMs) == 0) return words(ETIMEDOUT);
+      if (::poll(&ready, 1, kPatienceMs) == 0) return systemProblem(ETIMEDOUT);
     } else if (errno != EINTR) {
       return lastProblem();
     }
@@ -95,7 +91,7 @@ Problem syncFolder(const fs::path& folder) {
 
 Problem writeInto(const fs::path& path, std::string_view text, Pipe pipe) {
   Handle file = openAt(path, O_WRONLY | (pipe == Pipe::Refuse ? O_NONBLOCK : 0));
-  if (!file.isOpen()) return errno == ENXIO ? builtinPhrases().say("file.noReader") : lastProblem();
+  if (!file.isOpen()) return errno == ENXIO ? kNoReader : lastProblem();
   if (auto problem = writeAll(file, text)) return problem;
   if (auto problem = sync(file)) return problem;
   return file.close();
@@ -109,7 +105,7 @@ struct Target {
 
 // Follows links; or says why the path cannot be written.
 Problem find(const fs::path& path, Target& target) {
-  if (path.native().find('\0') != std::string::npos) return words(EINVAL);
+  if (path.native().find('\0') != std::string::npos) return kNoName;
   struct stat now {};
   if (::stat(path.c_str(), &now) == 0) {
     const std::unique_ptr<char, decltype(&std::free)> real(::realpath(path.c_str(), nullptr),
@@ -120,8 +116,8 @@ Problem find(const fs::path& path, Target& target) {
   }
   if (errno != ENOENT) return lastProblem();
   struct stat link {};
-  if (::lstat(path.c_str(), &link) == 0) return builtinPhrases().say("file.deadLink");
-  if (path.filename().empty()) return words(ENOENT);
+  if (::lstat(path.c_str(), &link) == 0) return kDeadLink;
+  if (path.filename().empty()) return systemProblem(ENOENT);
   target = {path, std::nullopt};
   return std::nullopt;
 }
@@ -179,10 +175,44 @@ Problem replace(const Target& target, std::string_view text) {
   return syncFolder(folder);
 }
 
+// What may be met with any day has words of the catalogue.
+constexpr std::array kReasons = std::to_array<std::pair<int, std::string_view>>({
+    {ENOENT, "file.none"},
+    {EACCES, "file.noAccess"},
+    {EPERM, "file.noAccess"},
+    {EISDIR, "file.isFolder"},
+    {ENOTDIR, "file.noFolder"},
+    {EEXIST, "file.noFolder"}, // a folder is to be made
+    {ENOSPC, "file.diskFull"},
+    {EDQUOT, "file.diskFull"},
+    {EFBIG, "file.large"},
+    {ENAMETOOLONG, "file.longName"},
+    {EROFS, "file.readOnly"},
+    {ELOOP, "file.loop"},
+    {EIO, "file.device"},
+    {ENODEV, "file.device"},
+    {EPIPE, "file.noReader"},
+    {ETIMEDOUT, "file.slowReader"},
+    {ETXTBSY, "file.running"},
+    {EBADF, "file.closed"},
+});
+
 } // namespace
 
+DiskProblem systemProblem(int error) {
+  const int number = error != 0 ? error : EIO;
+  const auto* at = std::find_if(kReasons.begin(), kReasons.end(),
+                                [=](const auto& reason) { return reason.first == number; });
+  return {at == kReasons.end() ? std::string_view() : at->second, number};
+}
+
+std::string problemText(const DiskProblem& problem, const Phrases& phrases) {
+  if (problem.phrase.empty()) return std::generic_category().message(problem.error);
+  return phrases.say(problem.phrase);
+}
+
 FileText readFirst(const fs::path& path, std::size_t bytes) {
-  if (path.native().find('\0') != std::string::npos) return {{}, words(EINVAL)};
+  if (path.native().find('\0') != std::string::npos) return {{}, kNoName};
   const Handle file = openAt(path, O_RDONLY);
   if (!file.isOpen()) return {{}, lastProblem()};
   std::string text;
@@ -199,7 +229,7 @@ FileText readFirst(const fs::path& path, std::size_t bytes) {
 
 FileText readWhole(const fs::path& path, std::size_t most) {
   FileText file = readFirst(path, most + 1);
-  if (file.text && file.text->size() > most) return {{}, words(EFBIG)};
+  if (file.text && file.text->size() > most) return {{}, systemProblem(EFBIG)};
   return file;
 }
 
@@ -207,9 +237,9 @@ Problem writeWhole(const fs::path& path, std::string_view text, Pipe pipe) {
   Target target;
   if (auto problem = find(path, target)) return problem;
   if (!target.before) return replace(target, text);
-  if (S_ISDIR(target.before->st_mode)) return words(EISDIR);
+  if (S_ISDIR(target.before->st_mode)) return systemProblem(EISDIR);
   if (!S_ISREG(target.before->st_mode)) return writeInto(target.path, text, pipe);
-  if (!mayBeWritten(target)) return words(EACCES);
+  if (!mayBeWritten(target)) return systemProblem(EACCES);
   return replace(target, text);
 }
 

@@ -12,7 +12,7 @@ WearerBooklets::WearerBooklets(std::filesystem::path folder, Wording wording, Ex
 std::optional<WearerBooklets::Problem> WearerBooklets::begin() const {
   std::error_code error;
   std::filesystem::create_directories(folder_, error);
-  if (error) return Problem{folder_, error.message()};
+  if (error) return Problem{folder_, problemText(systemProblem(error.value()), wording_.phrases)};
   return std::nullopt;
 }
 
@@ -22,9 +22,10 @@ void WearerBooklets::write(const TableWearer& wearer, const Derived& derived) {
   const OutputJob job{derived, wording_, page_, {}, today()};
   const FileBytes made = makeOutput(info(OutputId::Booklet), job, format, drawer_);
   const std::filesystem::path path = folder_ / (wearer.fileName + std::string(info(format).ending));
-  const auto reason = made.problem ? made.problem : writeWhole(path, made.bytes);
-  if (reason)
-    problem_ = {path, *reason};
+  if (made.problem)
+    problem_ = {path, *made.problem};
+  else if (const auto problem = writeWhole(path, made.bytes))
+    problem_ = {path, problemText(*problem, wording_.phrases)};
   else
     ++written_;
 }

@@ -34,6 +34,10 @@ Param phraseParam(std::string name, std::string key) {
   return {std::move(name), Param::Kind::Phrase, 0, std::move(key)};
 }
 
+std::string_view lengthPhrase(LengthUnit unit) {
+  return unit == LengthUnit::Inch ? "unit.length.inch" : "unit.length.cm";
+}
+
 void Phrases::speak(const std::string& language) {
   language_ = language;
   rules_ = std::make_shared<LocaleRules>(language);
@@ -110,19 +114,19 @@ const Message* Phrases::message(std::string_view key) const {
 }
 
 std::string Phrases::length(double cm, LengthUnit unit) const {
-  if (unit == LengthUnit::Centimetre) return say("unit.length.cm", {textParam("n", number(cm, 1))});
+  return say(lengthPhrase(unit), {textParam("n", lengthNumber(cm, unit))});
+}
+
+std::string Phrases::lengthNumber(double cm, LengthUnit unit) const {
+  if (unit == LengthUnit::Centimetre) return number(cm, 1);
   const long eighths = std::lround(std::abs(cm) / kCmPerInch * 8);
   const long whole = eighths / 8, part = eighths % 8;
   const long shared = std::gcd(part, 8L), top = part / shared;
-  const double sign = cm < 0 ? -1 : 1;
+  const double sign = cm < 0 && eighths > 0 ? -1 : 1;
   const std::string over = number(double(top)), under = number(double(8 / shared));
-  if (part == 0) return say("unit.length.inch", {textParam("n", number(sign * double(whole)))});
-  std::string fraction = over + "/" + under;
-  if (whole > 0)
-    fraction = number(sign * double(whole)) + " " + fraction;
-  else if (cm < 0)
-    fraction = number(-double(top)) + "/" + under;
-  return say("unit.length.inch", {textParam("n", fraction)});
+  if (part == 0) return number(sign * double(whole));
+  if (whole == 0) return number(sign * double(top)) + "/" + under;
+  return number(sign * double(whole)) + " " + over + "/" + under;
 }
 
 std::string Phrases::percent(double fraction, int decimals) const {

@@ -16,6 +16,9 @@ namespace scye {
 
 enum class LengthUnit : std::uint8_t { Centimetre, Inch };
 
+// The phrase of a number with that unit.
+[[nodiscard]] std::string_view lengthPhrase(LengthUnit unit);
+
 struct Param {
   enum class Kind : std::uint8_t { Length, Number, Percent, Text, Phrase };
   std::string name;
@@ -60,6 +63,7 @@ public:
   // Numbers as the language writes them, the unit from the phrases "unit.*": "41.5 cm", or inches
   // to the nearest eighth, "16 1/4 in"; "66 %".
   [[nodiscard]] std::string length(double cm, LengthUnit unit) const;
+  [[nodiscard]] std::string lengthNumber(double cm, LengthUnit unit) const; // without its unit
   [[nodiscard]] std::string percent(double fraction, int decimals = 0) const;
   [[nodiscard]] std::string number(double value, int decimals = 2) const {
     return rules_->number(value, decimals);

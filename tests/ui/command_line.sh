@@ -106,8 +106,8 @@ expect 2 'no display'
 [ ! -e b.json ] || wrong 'b.json was written after a usage error'
 
 # What cannot be read or written.
-expect 3 'none.scye: No such file' draft none.scye --report b.json
-expect 3 'Is a directory' draft . --report b.json
+expect 3 'none.scye: there is no such file' draft none.scye --report b.json
+expect 3 'it is a folder' draft . --report b.json
 sed 's/"value": 94/"value": 940/' jacket.scye >large.scye
 expect 3 'large.scye, line [0-9][0-9]*: Bust: at most 220 cm' draft large.scye --report b.json
 head -n 12 jacket.scye >half.scye
@@ -192,6 +192,6 @@ printf 'name,brust\n' >wearers.csv
 expect 3 'brust' sizes jacket.scye wearers.csv --report no.csv
 [ ! -e no.csv ] || wrong 'no.csv was written'
 expect 2 'report' sizes jacket.scye wearers.csv
-expect 3 'No such file' sizes jacket.scye none.csv --report no.csv
+expect 3 'no such file' sizes jacket.scye none.csv --report no.csv
 
 exit "$bad"

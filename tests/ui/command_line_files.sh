@@ -17,7 +17,7 @@ if mknod full.json c 1 7 2>/dev/null && (: >full.json) 2>/dev/null; then
     # shellcheck disable=SC2086 # several arguments
     "$program" $arguments >full.json 2>err.txt
     code 3 "$arguments into a full device"
-    grep -q 'No space left' err.txt || wrong "$arguments: $(cat err.txt)"
+    grep -q 'the disk is full' err.txt || wrong "$arguments: $(cat err.txt)"
   done
   "$program" draft jacket.scye --report full.json >out.txt 2>err.txt
   code 3 'a report into a full device'

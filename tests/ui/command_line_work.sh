@@ -33,7 +33,7 @@ expect 2 'no piece "hood"' place a.scye --piece hood
 expect 2 'a row of which piece' place a.scye --row 3
 expect 2 'has to be named' place
 expect 2 'body, right, left' place a.scye --piece front --row 3 --section middle
-expect 3 'No such file' place none.scye
+expect 3 'no such file' place none.scye
 cmp -s a.scye before.scye || wrong 'a refused place changed the file'
 
 # Refit: told, and kept only where it is asked for.

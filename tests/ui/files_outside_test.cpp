@@ -31,7 +31,7 @@ protected:
   }
   // The way many programs save: a new file takes the place of the old one.
   void replaceOutside(const Design& design) {
-    ASSERT_EQ(writeDesign(file("elsewhere"), design), std::nullopt);
+    ASSERT_EQ(writeDesign(file("elsewhere"), design, builtinPhrases()), std::nullopt);
     ASSERT_EQ(std::rename(qPrintable(file("elsewhere")), qPrintable(file("demo.scye"))), 0);
   }
   void change() {

@@ -33,7 +33,7 @@ protected:
     Design design = document().design();
     design.title = name.toStdString();
     ASSERT_EQ(writeDesign(folder + u'/' + name + QStringLiteral(".scye"),
-                          design.set(Field::EaseBust, ease)),
+                          design.set(Field::EaseBust, ease), builtinPhrases()),
               std::nullopt);
   }
   static void press(MainWindow& window, const char* text) {
@@ -184,7 +184,8 @@ TEST_F(FilesRecovery, aCopyOfAFileThatHasChangedSinceAsksBeforeItIsSaved) {
   next.offerRecovered();
   press(next, "Open the copy");
   EXPECT_EQ(next.document().path(), file("demo.scye"));
-  ASSERT_EQ(writeDesign(file("demo.scye"), Design().set(Field::Bust, 101)), std::nullopt);
+  ASSERT_EQ(writeDesign(file("demo.scye"), Design().set(Field::Bust, 101), builtinPhrases()),
+            std::nullopt);
   EXPECT_FALSE(next.files().save());
   EXPECT_EQ(asked, 1);
   EXPECT_EQ(std::get<Design>(readDesign(file("demo.scye"), builtinPhrases())).given(Field::Bust),

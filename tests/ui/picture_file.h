@@ -16,7 +16,10 @@ inline std::optional<QString> exportPicture(const PictureMaker& make, const QStr
       *format == FileFormat::Svg
           ? FileBytes{pictureAsSvg(make(kTrueLettersMm / 10)), {}}
           : PageDrawer().draw({sheetFor(make, options, builtinPhrases())}, *format, options);
-  return made.problem ? QString::fromStdString(*made.problem) : writeFile(path, made.bytes);
+  if (made.problem) return QString::fromStdString(*made.problem);
+  if (const auto problem = writeFile(path, made.bytes))
+    return reasonText(*problem, builtinPhrases());
+  return std::nullopt;
 }
 inline std::optional<QString> exportPicture(const Picture& picture, const QString& path,
                                             const ExportOptions& options = {}) {

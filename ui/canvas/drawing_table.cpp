@@ -308,9 +308,7 @@ void DrawingTable::paintGrid(QPainter& painter) const {
   draw(5 * step, 0.09);
   painter.setPen(colours[Role::Note]);
   const QString text =
-      tr("Grid %1").arg(QString::fromStdString(settings_.phrases().number(step / unit)) + u' ' +
-                        QString::fromStdString(settings_.phrases().say(
-                            settings_.unit() == LengthUnit::Inch ? "unit.inch" : "unit.cm")));
+      tr("Grid %1").arg(QString::fromStdString(settings_.phrases().length(step, settings_.unit())));
   const int gap = fontMetrics().averageCharWidth();
   painter.drawText(gap, height() - gap, text);
 }

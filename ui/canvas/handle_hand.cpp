@@ -15,7 +15,7 @@ namespace {
 constexpr double kStill = 3; // px: less is a click
 
 QString nameOf(Field field, const Phrases& phrases) {
-  return unbroken(phrases.say("field." + std::string(info(field).key)));
+  return unbroken(phrases, phrases.say("field." + std::string(info(field).key)));
 }
 
 } // namespace
@@ -236,7 +236,8 @@ QString HandleHand::axisText(const HandleAxis& axis) const {
 QString HandleHand::tip() const {
   const Spot* spot = shownSpot();
   if (!spot) return {};
-  QString text = unbroken(settings_.phrases().say("handle." + std::string(spot->handle.key)));
+  QString text = unbroken(settings_.phrases(),
+                          settings_.phrases().say("handle." + std::string(spot->handle.key)));
   if (spot->handle.level) text += tr(". Across: %1").arg(axisText(*spot->handle.level));
   if (spot->handle.upright) text += tr(". Up and down: %1").arg(axisText(*spot->handle.upright));
   return text + tr(". Drag it, with Shift by whole stitches and rows; click to go to its box.");

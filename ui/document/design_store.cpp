@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <QFile>
 
+#include <cerrno>
+
 namespace scye {
 namespace {
 
@@ -17,7 +19,7 @@ struct StoreText {
 
 std::variant<Design, ReadRefusal> designOf(const FileText& file, const Phrases& phrases,
                                            Work* work) {
-  if (!file.text) return ReadRefusal{QString::fromStdString(file.problem)};
+  if (!file.text) return ReadRefusal{reasonText(file.problem, phrases)};
   const DesignRead read = designFromJson(*file.text, phrases);
   if (read.design && work) *work = read.work;
   if (read.design) return *read.design;
@@ -30,7 +32,7 @@ FileText readDesignText(const QString& path) {
   // A design of the library is built into the program and lies on no disk.
   if (path.startsWith(QStringLiteral(":/"))) {
     QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) return {{}, file.errorString().toStdString()};
+    if (!file.open(QIODevice::ReadOnly)) return {{}, systemProblem(ENOENT)};
     return {file.readAll().toStdString(), {}};
   }
   return readPlainFile(path, kLargestDesign + 1);
@@ -40,16 +42,19 @@ std::variant<Design, ReadRefusal> readDesign(const QString& path, const Phrases&
   return designOf(readDesignText(path), phrases);
 }
 
-std::optional<QString> writeDesignText(const QString& path, const std::string& text) {
-  const auto problem = text.size() > kLargestDesign
-                           ? std::optional(StoreText::tr("its texts are too long"))
-                           : writeFile(path, text);
-  if (!problem) return std::nullopt;
-  return StoreText::tr("%1 could not be saved: %2").arg(path, *problem);
+std::optional<QString> writeDesignText(const QString& path, const std::string& text,
+                                       const Phrases& phrases) {
+  const auto unsaved = [&](const QString& reason) {
+    return StoreText::tr("%1 could not be saved: %2").arg(path, reason);
+  };
+  if (text.size() > kLargestDesign) return unsaved(StoreText::tr("its texts are too long"));
+  if (const auto problem = writeFile(path, text)) return unsaved(reasonText(*problem, phrases));
+  return std::nullopt;
 }
 
-std::optional<QString> writeDesign(const QString& path, const Design& design) {
-  return writeDesignText(path, designToJson(design));
+std::optional<QString> writeDesign(const QString& path, const Design& design,
+                                   const Phrases& phrases) {
+  return writeDesignText(path, designToJson(design), phrases);
 }
 
 } // namespace scye

@@ -19,13 +19,15 @@ struct ReadRefusal {
 [[nodiscard]] std::variant<Design, ReadRefusal> readDesign(const QString& path,
                                                            const Phrases& phrases);
 // What went wrong, as a sentence, or nothing.
-[[nodiscard]] std::optional<QString> writeDesign(const QString& path, const Design& design);
+[[nodiscard]] std::optional<QString> writeDesign(const QString& path, const Design& design,
+                                                 const Phrases& phrases);
 
 // The same in two steps, for whoever needs the file's very bytes.
 [[nodiscard]] FileText readDesignText(const QString& path);
 [[nodiscard]] std::variant<Design, ReadRefusal> designOf(const FileText& file,
                                                          const Phrases& phrases,
                                                          Work* work = nullptr); // what is knitted
-[[nodiscard]] std::optional<QString> writeDesignText(const QString& path, const std::string& text);
+[[nodiscard]] std::optional<QString> writeDesignText(const QString& path, const std::string& text,
+                                                     const Phrases& phrases);
 
 } // namespace scye

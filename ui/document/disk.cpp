@@ -1,21 +1,9 @@
 #include "document/disk.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 
 namespace scye {
-namespace {
-
-struct DiskText {
-  Q_DECLARE_TR_FUNCTIONS(Disk)
-};
-
-QString noName() {
-  return DiskText::tr("its name cannot be written on this disk");
-}
-
-} // namespace
 
 std::optional<std::filesystem::path> diskPath(const QString& path) {
   const QByteArray name = QFile::encodeName(path);
@@ -27,13 +15,13 @@ std::optional<std::filesystem::path> diskPath(const QString& path) {
 
 FileText readPlainFile(const QString& path, std::size_t bytes) {
   const auto name = diskPath(path);
-  if (!name) return {{}, noName().toStdString()};
+  if (!name) return {{}, kNoName};
   std::error_code error;
   const auto kind = std::filesystem::status(*name, error).type();
   using Type = std::filesystem::file_type;
   if (kind != Type::regular && kind != Type::not_found && kind != Type::none &&
       kind != Type::directory)
-    return {{}, DiskText::tr("it is a device or a pipe").toStdString()};
+    return {{}, kNotPlain};
   return readFirst(*name, bytes);
 }
 
@@ -41,12 +29,23 @@ bool makeFolderOf(const QString& path) {
   return QDir().mkpath(QFileInfo(path).absolutePath());
 }
 
-std::optional<QString> writeFile(const QString& path, std::string_view bytes) {
+std::optional<DiskProblem> writeFile(const QString& path, std::string_view bytes) {
   const auto name = diskPath(path);
-  if (!name) return noName();
-  const auto problem = writeWhole(*name, bytes, Pipe::Refuse);
-  if (!problem) return std::nullopt;
-  return QString::fromStdString(*problem);
+  if (!name) return kNoName;
+  return writeWhole(*name, bytes, Pipe::Refuse);
+}
+
+std::optional<DiskProblem> removeFile(const QString& path) {
+  const auto name = diskPath(path);
+  if (!name) return kNoName;
+  std::error_code error;
+  std::filesystem::remove(*name, error);
+  if (error) return systemProblem(error.value());
+  return std::nullopt;
+}
+
+QString reasonText(const DiskProblem& problem, const Phrases& phrases) {
+  return QString::fromStdString(problemText(problem, phrases));
 }
 
 } // namespace scye

@@ -18,7 +18,11 @@ namespace scye {
 // Whether the folder that the file is to lie in is there, or has been made.
 bool makeFolderOf(const QString& path);
 
-// Written whole or not at all (io/files.h); what went wrong, in a few words without the path.
-[[nodiscard]] std::optional<QString> writeFile(const QString& path, std::string_view bytes);
+// Written whole or not at all (io/files.h).
+[[nodiscard]] std::optional<DiskProblem> writeFile(const QString& path, std::string_view bytes);
+
+[[nodiscard]] std::optional<DiskProblem> removeFile(const QString& path);
+
+[[nodiscard]] QString reasonText(const DiskProblem& problem, const Phrases& phrases);
 
 } // namespace scye

@@ -7,8 +7,9 @@
 
 namespace scye {
 
-PlaceKeeper::PlaceKeeper(Document& document, FileWatch& watch, QObject* parent)
-    : QObject(parent), document_(document), watch_(watch) {
+PlaceKeeper::PlaceKeeper(Document& document, FileWatch& watch, const Phrases& phrases,
+                         QObject* parent)
+    : QObject(parent), document_(document), watch_(watch), phrases_(phrases) {
   connect(&document_, &Document::changed, this, [this](const Document::Event& event) {
     if (event.work && !document_.path().isEmpty()) write();
   });
@@ -36,7 +37,7 @@ void PlaceKeeper::write() {
     const QByteArray there = now.text ? FileWatch::fingerprint(*now.text) : QByteArray();
     if (there != known && there != written_)
       return tr("%1 has been changed or moved by somebody else.").arg(QFileInfo(path).fileName());
-    if (auto problem = writeDesignText(path, text)) return problem;
+    if (auto problem = writeDesignText(path, text, phrases_)) return problem;
     written_ = print;
     QMetaObject::invokeMethod(
         this,

@@ -15,7 +15,8 @@ namespace scye {
 class PlaceKeeper : public QObject {
   Q_OBJECT
 public:
-  PlaceKeeper(Document& document, FileWatch& watch, QObject* parent = nullptr);
+  PlaceKeeper(Document& document, FileWatch& watch, const Phrases& phrases,
+              QObject* parent = nullptr);
   ~PlaceKeeper() override; // what was noted is written
 
   void wait() { writer_.wait(); } // until all that was noted is written
@@ -28,6 +29,7 @@ private:
 
   Document& document_;
   FileWatch& watch_;
+  const Phrases& phrases_;
   std::atomic<quint64> newest_ = 0; // older texts need not be written any more
   QByteArray written_;              // on the writer's thread: what was written last
   FileWriter writer_;               // last: what it still does needs the others

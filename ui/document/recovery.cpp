@@ -14,8 +14,10 @@ const QLatin1String kOriginal(".original"), kLock(".lock");
 
 } // namespace
 
-Recovery::Recovery(Document& document, const FileWatch& watch, QString folder, QObject* parent)
-    : QObject(parent), document_(document), watch_(watch), folder_(std::move(folder)) {
+Recovery::Recovery(Document& document, const FileWatch& watch, QString folder,
+                   const Phrases& phrases, QObject* parent)
+    : QObject(parent), document_(document), watch_(watch), folder_(std::move(folder)),
+      phrases_(phrases) {
   file_ =
       folder_ + u'/' + QUuid::createUuid().toString(QUuid::WithoutBraces) + QLatin1String(".scye");
   timer_.setSingleShot(true);
@@ -51,9 +53,13 @@ void Recovery::write() {
   writer_.add(
       [this, original = original.toStdString(),
        text = designToJson(document_.design(), document_.work())]() -> std::optional<QString> {
-        auto problem = hold() ? writeFile(file_ + kOriginal, original)
-                              : std::optional(tr("%1 cannot be written into.").arg(folder_));
-        if (!problem) problem = writeDesignText(file_, text);
+        std::optional<QString> problem;
+        if (!hold())
+          problem = tr("%1 cannot be written into.").arg(folder_);
+        else if (const auto first = writeFile(file_ + kOriginal, original))
+          problem = reasonText(*first, phrases_);
+        else
+          problem = writeDesignText(file_, text, phrases_);
         const bool before = failing_.exchange(problem.has_value());
         return before ? std::nullopt : problem;
       });

@@ -19,7 +19,8 @@ class Recovery : public QObject {
   Q_OBJECT
 public:
   // Copies lie in `folder`, which is made when the first is written.
-  Recovery(Document& document, const FileWatch& watch, QString folder, QObject* parent = nullptr);
+  Recovery(Document& document, const FileWatch& watch, QString folder, const Phrases& phrases,
+           QObject* parent = nullptr);
   ~Recovery() override; // leaves nothing behind
 
   struct Copy {
@@ -48,6 +49,7 @@ private:
   Document& document_;
   const FileWatch& watch_;
   QString folder_, file_;
+  const Phrases& phrases_;
   QTimer timer_;
   std::unique_ptr<QLockFile> lock_; // the writer's
   std::atomic<bool> failing_ = false;

@@ -150,18 +150,19 @@ QStringList endingsOf(OutputId output) {
 
 namespace {
 
-std::optional<QString> written(const FileBytes& made, const QString& path) {
+std::optional<QString> written(const FileBytes& made, const QString& path, const Phrases& phrases) {
   if (made.problem) return QString::fromStdString(*made.problem);
   const auto problem = writeFile(path, made.bytes);
   if (!problem) return std::nullopt;
-  return ExportText::tr("%1 could not be written: %2.").arg(path, *problem);
+  return ExportText::tr("%1 could not be written: %2.").arg(path, reasonText(*problem, phrases));
 }
 
 } // namespace
 
 std::optional<QString> exportOutput(OutputId output, const OutputJob& job, const QString& path) {
   const PageDrawer drawer;
-  return written(makeOutput(info(output), job, path.toStdString(), &drawer), path);
+  return written(makeOutput(info(output), job, path.toStdString(), &drawer), path,
+                 job.wording.phrases);
 }
 
 std::optional<QString> exportEverything(const OutputJob& job, const QString& folder) {
@@ -170,7 +171,7 @@ std::optional<QString> exportEverything(const OutputJob& job, const QString& fol
     return folder + u'/' + QString::fromStdString(name);
   };
   if (auto problem = written({designToJson(job.derived.draft.design, job.derived.work), {}},
-                             at("design.scye")))
+                             at("design.scye"), job.wording.phrases))
     return problem;
   const std::vector<OutputFile> files = everyOutput(job.derived, true);
   for (const OutputFile& file : files) {
@@ -180,7 +181,8 @@ std::optional<QString> exportEverything(const OutputJob& job, const QString& fol
     if (job.page.goOn)
       one.page.goOn = [&](double share) { return job.page.goOn((before + share) / all); };
     if (one.page.goOn && !one.page.goOn(0)) return givenUp();
-    if (auto problem = written(makeOutput(*file.output, one, file.format, &drawer), at(file.name)))
+    if (auto problem = written(makeOutput(*file.output, one, file.format, &drawer), at(file.name),
+                               job.wording.phrases))
       return problem;
   }
   return std::nullopt;

@@ -45,7 +45,7 @@ FindingsPanel::FindingsPanel(Document& document, Attention& attention, Settings&
   givenUp_->setForegroundRole(QPalette::PlaceholderText);
   column_->addWidget(givenUp_);
   hang_->setWordWrap(true);
-  hang_->setToolTip(unbroken(settings_.phrases().say("hang.source")));
+  hang_->setToolTip(unbroken(settings_.phrases(), settings_.phrases().say("hang.source")));
   hang_->setAccessibleName(tr("How the sleeve hangs"));
   column_->addWidget(hang_);
   room_->setWordWrap(true);
@@ -89,8 +89,9 @@ void FindingsPanel::refresh() {
   // A cap that fits nothing hangs nowhere.
   const GarmentDraft& draft = document_.derived().draft;
   hang_->setVisible(draft.cap.found);
-  hang_->setText(unbroken(hangText(sleeveHang(draft), settings_.phrases())));
-  room_->setText(unbroken(roomText(armholeRoom(draft), settings_.phrases(), settings_.unit())));
+  hang_->setText(unbroken(settings_.phrases(), hangText(sleeveHang(draft), settings_.phrases())));
+  room_->setText(unbroken(settings_.phrases(),
+                          roomText(armholeRoom(draft), settings_.phrases(), settings_.unit())));
   for (QLabel* label : {hang_, room_})
     label->setAccessibleDescription(label->text());
   while (cards_.size() > qsizetype(findings.size()))

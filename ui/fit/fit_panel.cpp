@@ -130,7 +130,7 @@ void FitPanel::refresh() {
     show(numbers_[1].knitted, tr("Cap, knitted: %1"), side.cap.mean(), false);
     show(numbers_[2].knitted, tr("Ease, knitted: %1"), (side.cap - side.armhole).mean(), true);
     for (const Number& number : numbers_)
-      number.knitted->setToolTip(unbroken(verdict.knitted->sentence));
+      number.knitted->setToolTip(unbroken(settings_.phrases(), verdict.knitted->sentence));
   }
   for (const Number& number : numbers_)
     number.knitted->setVisible(knitted);

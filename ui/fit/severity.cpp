@@ -35,11 +35,11 @@ QString severityName(Severity severity) {
 }
 
 QString findingText(const Phrases& phrases, const Finding& finding, LengthUnit unit) {
-  return unbroken(phrases.say("finding." + finding.code, finding.params, unit));
+  return unbroken(phrases, phrases.say("finding." + finding.code, finding.params, unit));
 }
 
 QString remedyText(const Phrases& phrases, const Remedy& remedy, LengthUnit unit) {
-  return unbroken(phrases.say("remedy." + remedy.key, remedy.params, unit));
+  return unbroken(phrases, phrases.say("remedy." + remedy.key, remedy.params, unit));
 }
 
 } // namespace scye

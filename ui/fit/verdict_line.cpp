@@ -30,7 +30,7 @@ void VerdictLine::refresh() {
   const Derived& derived = document_.derived();
   const FitVerdict verdict = fitVerdict(derived, settings_.phrases(), settings_.unit());
   const QString before = sentence_;
-  sentence_ = unbroken(verdict.sentence);
+  sentence_ = unbroken(settings_.phrases(), verdict.sentence);
   fits_ = verdict.fits;
   sign_ = fits_ ? scye::icon("fits", accent(isDark(palette()))) : severityIcon(Severity::Blocking);
   const int findings = int(derived.findings.size());

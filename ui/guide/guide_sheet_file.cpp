@@ -37,8 +37,8 @@ bool paintSheet(QPainter& painter, QPagedPaintDevice& device, const std::vector<
 
 } // namespace
 
-std::optional<QString> writeSheet(const std::vector<Picture>& pages, const QString& path,
-                                  const GoOn& goOn) {
+std::optional<QString> writeSheet(const std::vector<Picture>& pages, const Phrases& phrases,
+                                  const QString& path, const GoOn& goOn) {
   QBuffer bytes;
   bytes.open(QIODevice::WriteOnly);
   {
@@ -58,7 +58,7 @@ std::optional<QString> writeSheet(const std::vector<Picture>& pages, const QStri
   const auto problem =
       writeFile(path, {bytes.data().constData(), std::size_t(bytes.data().size())});
   if (!problem) return std::nullopt;
-  return SheetText::tr("%1 could not be saved: %2").arg(path, *problem);
+  return SheetText::tr("%1 could not be saved: %2").arg(path, reasonText(*problem, phrases));
 }
 
 std::optional<QString> printSheet(const std::vector<Picture>& pages, QPrinter& printer,

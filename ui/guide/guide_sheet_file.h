@@ -16,7 +16,8 @@ namespace scye {
 // A4, a page for each page of the sheet; written whole or not at all. What went wrong, as a
 // sentence, or nothing.
 [[nodiscard]] std::optional<QString> writeSheet(const std::vector<Picture>& pages,
-                                                const QString& path, const GoOn& goOn = {});
+                                                const Phrases& phrases, const QString& path,
+                                                const GoOn& goOn = {});
 // In the middle of the printer's paper, whatever its size.
 [[nodiscard]] std::optional<QString> printSheet(const std::vector<Picture>& pages,
                                                 QPrinter& printer, const GoOn& goOn = {});

@@ -216,8 +216,9 @@ std::vector<Picture> GuideWindow::sheet() const {
 }
 
 void GuideWindow::saveSheet(const QString& path) {
-  exports_.add(path,
-               [pages = sheet(), path](const GoOn& goOn) { return writeSheet(pages, path, goOn); });
+  exports_.add(path, [pages = sheet(), phrases = settings_.phrases(), path](const GoOn& goOn) {
+    return writeSheet(pages, phrases, path, goOn);
+  });
 }
 
 void GuideWindow::askWhereToSave() {

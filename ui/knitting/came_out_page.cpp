@@ -121,13 +121,14 @@ void CameOutPage::fillPieces() {
 void CameOutPage::fillBoxes() {
   const auto id = piece();
   const PieceWork* p = id ? document_.work().find(*id) : nullptr;
-  const QString unit = QStringLiteral(" ") + unitText(settings_.phrases(), settings_.unit());
+  const UnitWords unit = unitWords(settings_.phrases(), lengthPhrase(settings_.unit()));
   for (int i = 0; i < kReadings; ++i) {
     const Reading reading = Reading(i);
     QDoubleSpinBox* box = boxes_[std::size_t(i)];
     const QSignalBlocker quiet(box);
     box->setEnabled(id.has_value());
-    box->setSuffix(isCount(reading) ? QString() : unit);
+    box->setPrefix(isCount(reading) ? QString() : unit.before);
+    box->setSuffix(isCount(reading) ? QString() : unit.after);
     box->setRange(0, rangeOf(reading).high / perUnit(reading));
     const auto value = p ? p->measured[reading] : std::nullopt;
     box->setValue(value ? *value / perUnit(reading) : 0);

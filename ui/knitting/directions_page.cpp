@@ -42,7 +42,7 @@ DirectionsPage::DirectionsPage(Document& document, Attention& attention, Setting
                                QWidget* parent)
     : KnitPage(document, settings, parent), attention_(attention), row_(new QHBoxLayout(this)),
       side_(new QVBoxLayout), pieces_(new PieceList(settings.phrases(), true, this)),
-      lines_(new LinesView(this)), terms_(new QComboBox(this)) {
+      lines_(new LinesView(settings.phrases(), this)), terms_(new QComboBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
   row_->setContentsMargins({});
   row_->setSpacing(0);

@@ -73,7 +73,9 @@ void FinishPage::refresh() {
   fillList();
   const double unit = settings_.unit() == LengthUnit::Inch ? kCmPerInch : 1;
   const QSignalBlocker quiet(seam_);
-  seam_->setSuffix(QStringLiteral(" ") + unitText(settings_.phrases(), settings_.unit()));
+  const UnitWords words = unitWords(settings_.phrases(), lengthPhrase(settings_.unit()));
+  seam_->setPrefix(words.before);
+  seam_->setSuffix(words.after);
   seam_->setValue(document_.work().lastSeam.value_or(0) / unit);
 }
 

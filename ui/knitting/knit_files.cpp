@@ -22,18 +22,20 @@ std::optional<QString> readWearers(const QString& path, const Design& base, cons
                       {textParam("file", path.toStdString()), textParam("reason", reason)});
   };
   const FileText csv = readPlainFile(path, kLargestTable);
-  if (!csv.text) return told(csv.problem);
+  if (!csv.text) return told(problemText(csv.problem, phrases));
   table = readWearerTable(*csv.text, base, phrases);
   if (table.problem) return told(*table.problem);
   return std::nullopt;
 }
 
+QString unwritten(const Phrases& phrases, const QString& path, const std::string& reason) {
+  return phraseText(phrases, "cli.write",
+                    {textParam("path", path.toStdString()), textParam("reason", reason)});
+}
 std::optional<QString> unwritten(const Phrases& phrases, const QString& path,
-                                 const std::optional<QString>& reason) {
-  if (!reason) return std::nullopt;
-  return phraseText(
-      phrases, "cli.write",
-      {textParam("path", path.toStdString()), textParam("reason", reason->toStdString())});
+                                 const std::optional<DiskProblem>& problem) {
+  if (!problem) return std::nullopt;
+  return unwritten(phrases, path, problemText(*problem, phrases));
 }
 
 } // namespace
@@ -117,8 +119,7 @@ void KnitFiles::exportBooklets(const QString& wearers, const QString& folder) {
         if (auto problem = readWearers(wearers, base, wording.phrases, table)) return problem;
         const auto disk = diskPath(folder);
         const QString report = folder + QStringLiteral("/sizes.csv");
-        if (!disk)
-          return unwritten(wording.phrases, folder, writeFile(report, {})); // which says why
+        if (!disk) return unwritten(wording.phrases, folder, kNoName);
         double done = 0; // of the table, while one booklet is made
         ExportOptions each = page;
         if (goOn) each.goOn = [&](double) { return goOn(done); };
@@ -131,7 +132,7 @@ void KnitFiles::exportBooklets(const QString& wearers, const QString& folder) {
           return !given && !booklets.problem();
         };
         if (const auto problem = booklets.begin())
-          return unwritten(wording.phrases, folder, QString::fromStdString(problem->reason));
+          return unwritten(wording.phrases, folder, problem->reason);
         const auto sizes =
             sizesTable(table, further, [&](const TableWearer& wearer, const Derived& derived) {
               booklets.write(wearer, derived);
@@ -139,7 +140,7 @@ void KnitFiles::exportBooklets(const QString& wearers, const QString& folder) {
         if (given || (goOn && !goOn(done))) return givenUp();
         if (const auto& problem = booklets.problem())
           return unwritten(wording.phrases, QString::fromStdString(problem->path.string()),
-                           QString::fromStdString(problem->reason));
+                           problem->reason);
         return unwritten(wording.phrases, report, writeFile(report, sizes->csv));
       });
 }

@@ -64,7 +64,7 @@ std::unique_ptr<QTextDocument> paperDirections(const Directions& directions, con
       cursor.setBlockFormat(block);
     else
       cursor.insertBlock(block);
-    const LineMarks marks = marksOf(line);
+    const LineMarks marks = marksOf(wording.phrases, line);
     const auto write = [&](qsizetype from, qsizetype to, bool bold) {
       letters.setFontWeight(bold ? QFont::DemiBold : QFont::Normal);
       cursor.insertText(marks.text.mid(from, to - from), letters);

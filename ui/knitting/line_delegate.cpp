@@ -60,8 +60,9 @@ Measures measuresOf(const QStyleOptionViewItem& option, const Setting& setting) 
   return m;
 }
 
-void mark(QTextLayout& layout, const DirectionLine& line, const QColor& pale) {
-  const LineMarks marks = marksOf(line);
+void mark(QTextLayout& layout, const Phrases& phrases, const DirectionLine& line,
+          const QColor& pale) {
+  const LineMarks marks = marksOf(phrases, line);
   QList<QTextLayout::FormatRange> formats;
   const auto format = [&](qsizetype from, qsizetype to, QFont::Weight weight,
                           const QColor& colour) {
@@ -96,11 +97,11 @@ double lay(QTextLayout& layout, const Setting& setting, const Measures& m) {
   return y;
 }
 
-double layOut(QTextLayout& layout, const QModelIndex& index, const Setting& setting,
-              const Measures& m, const QColor& pale) {
+double layOut(QTextLayout& layout, const Phrases& phrases, const QModelIndex& index,
+              const Setting& setting, const Measures& m, const QColor& pale) {
   const auto* model = qobject_cast<const LinesModel*>(index.model());
   layout.setFont(m.font);
-  mark(layout, model->line(index), pale);
+  mark(layout, phrases, model->line(index), pale);
   return lay(layout, setting, m);
 }
 
@@ -114,7 +115,7 @@ QSize LineDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
   const Setting setting = settingOf(kindOf(index));
   const Measures m = measuresOf(option, setting);
   QTextLayout layout;
-  const double height = layOut(layout, index, setting, m, {});
+  const double height = layOut(layout, phrases_, index, setting, m, {});
   return {int(m.width), int(std::ceil(height + (setting.above + setting.below) * m.line))};
 }
 
@@ -140,7 +141,7 @@ void LineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->drawRect(QRectF(row.left(), row.top(), m.em / 3, row.height()));
   }
   QTextLayout layout;
-  layOut(layout, index, setting, m, mixed(ground, ink, 0.7));
+  layOut(layout, phrases_, index, setting, m, mixed(ground, ink, 0.7));
   painter->setPen(setting.bold || kindOf(index) == LineKind::Step ? ink : mixed(ground, ink, 0.8));
   layout.draw(painter, option.rect.topLeft() + QPointF(2 * m.em, setting.above * m.line));
   painter->restore();

@@ -13,12 +13,16 @@ namespace scye {
 class LineDelegate : public QStyledItemDelegate {
   Q_OBJECT
 public:
-  using QStyledItemDelegate::QStyledItemDelegate;
+  explicit LineDelegate(const Phrases& phrases, QObject* parent = nullptr)
+      : QStyledItemDelegate(parent), phrases_(phrases) {}
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
              const QModelIndex& index) const override;
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
                                const QModelIndex& index) const override;
+
+private:
+  const Phrases& phrases_;
 };
 
 } // namespace scye

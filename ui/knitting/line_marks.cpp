@@ -4,8 +4,8 @@
 
 namespace scye {
 
-LineMarks marksOf(const DirectionLine& line) {
-  LineMarks marks{unbroken(line.text), 0, 0};
+LineMarks marksOf(const Phrases& phrases, const DirectionLine& line) {
+  LineMarks marks{unbroken(phrases, line.text), 0, 0};
   QString& text = marks.text;
   marks.count = text.size();
   const qsizetype colon = text.indexOf(QLatin1String(": "));

@@ -13,6 +13,6 @@ struct LineMarks {
   qsizetype head = 0;  // "Rows 18 and 19:", "Armhole"; 0: none
   qsizetype count = 0; // where "(114 sts)." begins; the end of the text where there is none
 };
-[[nodiscard]] LineMarks marksOf(const DirectionLine& line);
+[[nodiscard]] LineMarks marksOf(const Phrases& phrases, const DirectionLine& line);
 
 } // namespace scye

@@ -37,9 +37,10 @@ void LinesModel::setLines(std::vector<DirectionLine> lines) {
       Q_EMIT dataChanged(index(i), index(i));
 }
 
-LinesView::LinesView(QWidget* parent) : QListView(parent), model_(new LinesModel(this)) {
+LinesView::LinesView(const Phrases& phrases, QWidget* parent)
+    : QListView(parent), model_(new LinesModel(this)) {
   setModel(model_);
-  setItemDelegate(new LineDelegate(this));
+  setItemDelegate(new LineDelegate(phrases, this));
   setFrameShape(QFrame::NoFrame);
   setResizeMode(QListView::Adjust);
   setVerticalScrollMode(ScrollPerPixel);

@@ -31,7 +31,7 @@ private:
 class LinesView : public QListView {
   Q_OBJECT
 public:
-  explicit LinesView(QWidget* parent);
+  LinesView(const Phrases& phrases, QWidget* parent);
 
   // `sameText`: the same piece at another moment; else it is read from the top.
   void setLines(std::vector<DirectionLine> lines, bool sameText);

@@ -101,8 +101,8 @@ QString SizesPage::fine(double cm) const {
   const double value = inches ? cm / kCmPerInch : 10 * cm;
   const int places = inches ? 2 : 1;
   const std::string text = settings_.phrases().rules().fixedNumber(value, places, true);
-  return QString::fromStdString(text) + QChar(0x202f) +
-         (inches ? unitText(settings_.phrases(), settings_.unit()) : tr("mm"));
+  return withUnit(settings_.phrases(), inches ? "unit.length.inch" : "unit.length.mm",
+                  QString::fromStdString(text));
 }
 
 void SizesPage::fillSizes(const KnitGarment& knit) {

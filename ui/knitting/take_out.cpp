@@ -28,9 +28,9 @@ QString fileIn(const QDir& folder, QString name, const char* ending) {
   return folder.filePath(name + QLatin1String(ending));
 }
 
-void asFile(TakenOut& made, const QString& path, const std::string& bytes) {
+void asFile(TakenOut& made, const QString& path, const std::string& bytes, const Phrases& phrases) {
   if (const auto problem = writeFile(path, bytes))
-    made.problem = *problem;
+    made.problem = reasonText(*problem, phrases);
   else
     made.file = path;
 }
@@ -61,7 +61,8 @@ TakenOut pictureTaken(OutputId output, const OutputJob& job, const QString& name
     }
     made.data[QLatin1String(type)] = bytesOf(bytes.bytes);
     if (made.file.isEmpty())
-      asFile(made, fileIn(folder, name, std::string(info(format).ending).c_str()), bytes.bytes);
+      asFile(made, fileIn(folder, name, std::string(info(format).ending).c_str()), bytes.bytes,
+             job.wording.phrases);
   };
   add(FileFormat::Svg, "image/svg+xml");
   add(FileFormat::Png, "image/png");
@@ -75,7 +76,7 @@ TakenOut directionsTaken(const OutputJob& job, const QString& name, const QDir& 
   TakenOut made;
   made.data[QStringLiteral("text/plain")] = bytesOf(text);
   made.data[QStringLiteral("text/html")] = bytesOf(html);
-  asFile(made, fileIn(folder, name, ".html"), html);
+  asFile(made, fileIn(folder, name, ".html"), html, job.wording.phrases);
   return made;
 }
 

@@ -5,7 +5,7 @@
 namespace scye {
 QString phraseText(const Phrases& phrases, const std::string& key, const Params& params,
                    LengthUnit unit) {
-  return unbroken(phrases.say(key, params, unit));
+  return unbroken(phrases, phrases.say(key, params, unit));
 }
 
 QString fieldName(const Phrases& phrases, Field field) {

@@ -30,9 +30,9 @@ std::string countReach(const Phrases& phrases, const UncertainSize& size, double
 // A reach is small: in inches it is told in hundredths, not in the quarters of a tape.
 QString reachText(const Phrases& phrases, double cm, LengthUnit unit) {
   const double shown = unit == LengthUnit::Inch ? cm / kCmPerInch : cm;
-  return QStringLiteral("± %1").arg(QString::fromStdString(
-             phrases.number(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1))) +
-         QChar(0x202f) + unitText(phrases, unit);
+  const std::string number = phrases.number(shown, unit == LengthUnit::Inch || shown < 0.1 ? 2 : 1);
+  return QStringLiteral("± %1").arg(
+      withUnit(phrases, lengthPhrase(unit), QString::fromStdString(number)));
 }
 
 std::string percentChange(const Phrases& phrases, double share) {

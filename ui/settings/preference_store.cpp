@@ -12,6 +12,11 @@ std::optional<Preferences> readFrom(const QString& path) {
   return file.text ? preferencesFromJson(*file.text) : std::nullopt;
 }
 
+QString textOf(const Preferences& preferences, const QString& name, const QString& otherwise) {
+  const auto at = preferences.texts.find(name.toStdString());
+  return at == preferences.texts.end() ? otherwise : QString::fromStdString(at->second);
+}
+
 template <class Map>
 void overlay(Map& under, const Map& over) {
   for (const auto& [name, value] : over)
@@ -19,7 +24,8 @@ void overlay(Map& under, const Map& over) {
 }
 
 // The file with the changes in it, all else as it is now.
-std::optional<QString> writeChanges(const QString& path, const Preferences& changes) {
+std::optional<QString> writeChanges(const QString& path, const Preferences& changes,
+                                    const Phrases& phrases) {
   const auto before = readFrom(path);
   // What cannot be read may have been written by hand: it is kept under another name.
   if (!before && QFile::exists(path)) {
@@ -31,14 +37,17 @@ std::optional<QString> writeChanges(const QString& path, const Preferences& chan
   overlay(next.texts, changes.texts);
   overlay(next.lists, changes.lists);
   if (before == next) return std::nullopt;
-  return makeFolderOf(path) ? writeFile(path, preferencesToJson(next))
-                            : PreferenceStore::tr("%1 cannot be made").arg(path);
+  if (!makeFolderOf(path)) return PreferenceStore::tr("%1 cannot be made").arg(path);
+  if (const auto problem = writeFile(path, preferencesToJson(next)))
+    return reasonText(*problem, phrases);
+  return std::nullopt;
 }
 
 } // namespace
 
-PreferenceStore::PreferenceStore(const QString& path, QObject* parent)
-    : QObject(parent), path_(path), now_(readFrom(path).value_or(Preferences())) {
+PreferenceStore::PreferenceStore(const QString& path, const Phrases& phrases, QObject* parent)
+    : QObject(parent), path_(path), phrases_(phrases),
+      now_(readFrom(path).value_or(Preferences())) {
   pause_.setSingleShot(true);
   pause_.setInterval(kWriteAfterMs);
   connect(&pause_, &QTimer::timeout, this, &PreferenceStore::writeNow);
@@ -49,9 +58,12 @@ PreferenceStore::~PreferenceStore() {
   writeNow();
 }
 
+QString PreferenceStore::textIn(const QString& path, const QString& name) {
+  return textOf(readFrom(path).value_or(Preferences()), name, {});
+}
+
 QString PreferenceStore::text(const QString& name, const QString& otherwise) const {
-  const auto at = now_.texts.find(name.toStdString());
-  return at == now_.texts.end() ? otherwise : QString::fromStdString(at->second);
+  return textOf(now_, name, otherwise);
 }
 
 QStringList PreferenceStore::list(const QString& name) const {
@@ -85,7 +97,7 @@ void PreferenceStore::writeNow() {
   pause_.stop();
   const Preferences changes = std::exchange(changes_, {});
   if (changes == Preferences()) return;
-  writer_.add([path = path_, changes] { return writeChanges(path, changes); });
+  writer_.add([path = path_, changes, this] { return writeChanges(path, changes, phrases_); });
 }
 
 void PreferenceStore::flush() {

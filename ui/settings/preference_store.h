@@ -13,9 +13,11 @@ namespace scye {
 class PreferenceStore : public QObject {
   Q_OBJECT
 public:
-  explicit PreferenceStore(const QString& path, QObject* parent = nullptr);
+  PreferenceStore(const QString& path, const Phrases& phrases, QObject* parent = nullptr);
   ~PreferenceStore() override; // what has changed is on the disk
 
+  // Of a file that is only read, before there are words.
+  [[nodiscard]] static QString textIn(const QString& path, const QString& name);
   [[nodiscard]] QString text(const QString& name, const QString& otherwise = {}) const;
   [[nodiscard]] QStringList list(const QString& name) const;
   // Each returns whether that is a change.
@@ -29,6 +31,7 @@ Q_SIGNALS:
 
 private:
   QString path_;
+  const Phrases& phrases_;
   Preferences now_, changes_; // changes_: since they were last handed to the writer
   QTimer pause_;
   FileWriter writer_;

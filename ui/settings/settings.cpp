@@ -23,13 +23,13 @@ QString wordFor(bool yes) {
 } // namespace
 
 Settings::Settings(const QString& path, const Phrases& phrases, QObject* parent)
-    : QObject(parent), phrases_(phrases), store_(path) {
+    : QObject(parent), phrases_(phrases), store_(path, phrases) {
   connect(&store_, &PreferenceStore::failed, this, &Settings::failed);
   if (!QFileInfo::exists(path)) takeFormer(path);
 }
 
 QString Settings::languageIn(const QString& path) {
-  return PreferenceStore(path).text(QLatin1String(kLanguage));
+  return PreferenceStore::textIn(path, QLatin1String(kLanguage));
 }
 QString Settings::language() const {
   return store_.text(QLatin1String(kLanguage));

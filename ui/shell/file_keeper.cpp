@@ -140,7 +140,8 @@ void FileKeeper::takeTyped() {
 std::optional<QString> FileKeeper::written(const QString& path, const std::string& text) {
   const QScopedValueRollback saving(saving_, true);
   const QSignalBlocker quiet(watch_);
-  auto problem = resultBeside<std::optional<QString>>([&] { return writeDesignText(path, text); });
+  auto problem = resultBeside<std::optional<QString>>(
+      [&] { return writeDesignText(path, text, settings_.phrases()); });
   if (problem) watch_.watch(watch_.path(), watch_.known());
   return problem;
 }

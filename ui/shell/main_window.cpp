@@ -28,11 +28,11 @@ namespace scye {
 
 MainWindow::MainWindow(const AppPaths& paths, const Phrases& phrases)
     : paths_(paths), settings_(paths.settings, phrases), appearance_(settings_),
-      state_(paths.windowState), wearers_(paths.wearers, phrases),
+      state_(paths.windowState, phrases), wearers_(paths.wearers, phrases),
       actions_(std::make_unique<Actions>(*this, phrases)),
-      places_(new PlaceKeeper(document_, watch_, this)),
+      places_(new PlaceKeeper(document_, watch_, phrases, this)),
       files_(new FileKeeper(document_, watch_, *places_, settings_, this)),
-      recovery_(new Recovery(document_, watch_, paths.recovery, this)),
+      recovery_(new Recovery(document_, watch_, paths.recovery, phrases, this)),
       head_(new HeadBar(*actions_, document_, settings_)), banner_(new Banner),
       notices_(new FileNotices(document_, watch_, *files_, *recovery_, settings_, *banner_, this)),
       pages_(new QStackedWidget) {

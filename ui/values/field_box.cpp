@@ -83,9 +83,9 @@ QSize FieldBox::sizeHint() const {
       style_.unit == LengthUnit::Inch && (kind_ == FieldKind::Girth || kind_ == FieldKind::Length)
           ? QStringLiteral("+00 7/8")
           : QStringLiteral("+000.0");
-  const bool withUnit = style_.showUnit && kind_ != FieldKind::Count;
+  const bool showsUnit = style_.showUnit && kind_ != FieldKind::Count;
   const int text = fontMetrics().horizontalAdvance(
-      withUnit ? widest + u' ' + unitText(phrases_, style_.unit) : widest);
+      showsUnit ? withUnit(phrases_, lengthPhrase(style_.unit), widest) : widest);
   QStyleOptionSpinBox option;
   initStyleOption(&option);
   const QSize inner(text + fontMetrics().averageCharWidth(), lineEdit()->sizeHint().height());

@@ -10,37 +10,25 @@
 namespace scye {
 namespace {
 
+constexpr QChar kNarrowGap(0x202f); // does not break
+
 bool isLength(FieldKind kind) {
   return kind == FieldKind::Girth || kind == FieldKind::Length;
 }
 
 // What is neither length nor share: g, mm, m.
 struct AmountUnit {
-  const char* phrase;
+  std::string_view phrase;
   const char* sign; // as anybody may type it
   int decimals;
 };
 const AmountUnit* amountUnit(FieldKind kind) {
-  static constexpr AmountUnit kGram{"unit.gram", "g", 1}, kNeedle{"unit.needle", "mm", 2},
+  static constexpr AmountUnit kGram{"unit.weight", "g", 1}, kNeedle{"unit.length.mm", "mm", 2},
       kRun{"unit.run", "m", 1};
   return kind == FieldKind::Weight   ? &kGram
          : kind == FieldKind::Needle ? &kNeedle
          : kind == FieldKind::Run    ? &kRun
                                      : nullptr;
-}
-
-QString inches(double cm) {
-  const double in = std::abs(cm) / kCmPerInch;
-  int parts = int(std::lround(in * 8)); // a tape shows eighths
-  const QString sign = cm < 0 && parts > 0 ? QStringLiteral("-") : QString();
-  const int whole = parts / 8;
-  parts %= 8;
-  if (parts == 0) return sign + QString::number(whole);
-  int below = 8;
-  while (parts % 2 == 0)
-    parts /= 2, below /= 2;
-  const QString fraction = QStringLiteral("%1/%2").arg(parts).arg(below);
-  return sign + (whole ? QStringLiteral("%1 %2").arg(whole).arg(fraction) : fraction);
 }
 
 // "16 1/4", "1/4", "41.5", "41,5", "-3".
@@ -62,17 +50,23 @@ std::optional<double> readNumber(const QString& text) {
   return match.captured(1) == QLatin1String("-") ? -value : value;
 }
 
-// Without the unit at its end, in the words of the language.
-QString withoutUnit(const Phrases& phrases, const QString& text, const char* key) {
-  const QString number = text.trimmed(), unit = QString::fromStdString(phrases.say(key));
-  return !unit.isEmpty() && number.endsWith(unit, Qt::CaseInsensitive)
-             ? number.chopped(unit.size()).trimmed()
-             : number;
+// Without the unit beside it, in the words of the language.
+QString withoutUnit(const Phrases& phrases, const QString& text, std::string_view phrase) {
+  const UnitWords unit = unitWords(phrases, phrase);
+  const QString before = unit.before.trimmed(), after = unit.after.trimmed();
+  QString number = text.trimmed();
+  if (!before.isEmpty() && number.startsWith(before, Qt::CaseInsensitive))
+    number = number.mid(before.size()).trimmed();
+  if (!after.isEmpty() && number.endsWith(after, Qt::CaseInsensitive))
+    number = number.chopped(after.size()).trimmed();
+  return number;
 }
 
 std::optional<double> readLength(const Phrases& phrases, const QString& text, LengthUnit unit) {
-  for (const auto& [key, cm] : {std::pair("unit.cm", 1.0), std::pair("unit.inch", kCmPerInch)})
-    if (const QString number = withoutUnit(phrases, text, key); number != text.trimmed()) {
+  for (const auto& [named, cm] :
+       {std::pair(LengthUnit::Centimetre, 1.0), std::pair(LengthUnit::Inch, kCmPerInch)})
+    if (const QString number = withoutUnit(phrases, text, lengthPhrase(named));
+        number != text.trimmed()) {
       const auto value = readNumber(number);
       return value ? std::optional(*value * cm) : std::nullopt;
     }
@@ -92,44 +86,65 @@ std::optional<double> readLength(const Phrases& phrases, const QString& text, Le
 
 } // namespace
 
-QString unitText(const Phrases& phrases, LengthUnit unit) {
-  return QString::fromStdString(phrases.say(unit == LengthUnit::Inch ? "unit.inch" : "unit.cm"));
+UnitWords unitWords(const Phrases& phrases, std::string_view phrase) {
+  const QLatin1String number("%1"); // stands for it
+  QString words = QString::fromStdString(phrases.say(phrase, {textParam("n", number.data())}));
+  words.replace(u' ', kNarrowGap);
+  const qsizetype at = words.indexOf(number);
+  return at < 0 ? UnitWords{{}, words}
+                : UnitWords{words.first(at), words.sliced(at + number.size())};
+}
+
+QString withUnit(const Phrases& phrases, std::string_view phrase, const QString& number) {
+  const UnitWords unit = unitWords(phrases, phrase);
+  return unit.before + number + unit.after;
 }
 
 QString valueText(const Phrases& phrases, FieldKind kind, double value, const ValueStyle& style) {
   const auto plain = [&](double number, int decimals) {
     return QString::fromStdString(phrases.number(number, decimals));
   };
-  QString text, unit;
+  QString text;
+  std::string_view unit;
   if (isLength(kind)) {
-    text = style.unit == LengthUnit::Inch ? inches(value)
-           : style.fixed ? QString::fromStdString(phrases.rules().fixedNumber(value, 1))
-                         : plain(value, 1);
-    unit = unitText(phrases, style.unit);
+    const bool isFixed = style.fixed && style.unit == LengthUnit::Centimetre;
+    text = QString::fromStdString(isFixed ? phrases.rules().fixedNumber(value, 1)
+                                          : phrases.lengthNumber(value, style.unit));
+    unit = lengthPhrase(style.unit);
   } else if (kind == FieldKind::Share) {
     text = plain(100 * value, 0);
-    unit = QString::fromStdString(phrases.say("unit.share"));
+    unit = "unit.percent";
   } else if (const AmountUnit* amount = amountUnit(kind)) {
     text = plain(value, amount->decimals);
-    unit = QString::fromStdString(phrases.say(amount->phrase));
+    unit = amount->phrase;
   } else {
     text = plain(value, 2);
   }
-  if (style.showSign && value > 0 && text != QLatin1String("0")) text.prepend(u'+');
-  text.replace(u'-', QChar(0x2212));                                   // a minus, not a hyphen
-  if (style.showUnit && !unit.isEmpty()) text += QChar(0x202f) + unit; // narrow no-break space
-  return text;
+  if (style.showSign && value > 0 && text != plain(0, 0)) text.prepend(u'+');
+  text.replace(u'-', QChar(0x2212)); // a minus, not a hyphen
+  return style.showUnit && !unit.empty() ? withUnit(phrases, unit, text) : text;
 }
 
-QString unbroken(const std::string& sentence) {
-  static const QRegularExpression gap(QStringLiteral(R"((?<=\d) (?=\d+/\d|cm\b|in\b))"));
-  return QString::fromStdString(sentence).replace(gap, QString(QChar(QChar::Nbsp)));
+QString unbroken(const Phrases& phrases, const std::string& sentence) {
+  static const QRegularExpression fraction(QStringLiteral(R"((?<=\d) (?=\d+/\d))"));
+  QString text = QString::fromStdString(sentence);
+  text.replace(fraction, QString(QChar(QChar::Nbsp)));
+  for (const LengthUnit unit : {LengthUnit::Centimetre, LengthUnit::Inch}) {
+    const QString after = unitWords(phrases, lengthPhrase(unit)).after.replace(kNarrowGap, u' ');
+    if (!after.startsWith(u' ')) continue;
+    for (qsizetype at = 0; (at = text.indexOf(after, at)) >= 0; ++at) {
+      const qsizetype end = at + after.size();
+      if (at > 0 && text[at - 1].isDigit() && (end == text.size() || !text[end].isLetter()))
+        text[at] = QChar::Nbsp;
+    }
+  }
+  return text;
 }
 
 std::optional<double> readValue(const Phrases& phrases, FieldKind kind, const QString& typed,
                                 LengthUnit unit) {
   QString text = typed;
-  text.replace(QChar(0x202f), u' ').replace(QChar(0x2212), u'-');
+  text.replace(kNarrowGap, u' ').replace(QChar(0x2212), u'-');
   if (isLength(kind)) return readLength(phrases, text, unit);
   if (kind == FieldKind::Count) return readNumber(text);
   if (const AmountUnit* amount = amountUnit(kind)) {
@@ -138,7 +153,7 @@ std::optional<double> readValue(const Phrases& phrases, FieldKind kind, const QS
     if (text.endsWith(sign, Qt::CaseInsensitive)) text.chop(sign.size());
     return readNumber(text);
   }
-  const auto percent = readNumber(withoutUnit(phrases, text, "unit.share").remove(u'%'));
+  const auto percent = readNumber(withoutUnit(phrases, text, "unit.percent").remove(u'%'));
   if (!percent) return std::nullopt;
   return *percent / 100;
 }

@@ -21,9 +21,16 @@ struct ValueStyle {
 // Centimetres to a tenth, inches to the nearest quarter (eighth where that is what was typed).
 [[nodiscard]] QString valueText(const Phrases& phrases, FieldKind kind, double value,
                                 const ValueStyle& style);
-[[nodiscard]] QString unitText(const Phrases& phrases, LengthUnit unit);
+
+// What the language puts before and behind a number, by a phrase of unit.*: a space does not break.
+struct UnitWords {
+  QString before, after;
+};
+[[nodiscard]] UnitWords unitWords(const Phrases& phrases, std::string_view phrase);
+[[nodiscard]] QString withUnit(const Phrases& phrases, std::string_view phrase,
+                               const QString& number);
 // A sentence of the core, with figures and their units kept together: "24 1/4 in" is never broken.
-[[nodiscard]] QString unbroken(const std::string& sentence);
+[[nodiscard]] QString unbroken(const Phrases& phrases, const std::string& sentence);
 // Nothing when the text is not a value of that kind.
 [[nodiscard]] std::optional<double> readValue(const Phrases& phrases, FieldKind kind,
                                               const QString& text, LengthUnit unit);

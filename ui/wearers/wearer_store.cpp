@@ -1,6 +1,7 @@
 #include "wearers/wearer_store.h"
 
 #include "document/design_store.h"
+#include "document/disk.h"
 
 #include <QDir>
 #include <QUrl>
@@ -58,7 +59,7 @@ bool WearerStore::keep(const Design& design, const QDate& date) {
   }
   QDir().mkpath(folder_);
   if (const auto problem =
-          writeDesign(file, wearerOf(design, date.toString(Qt::ISODate).toStdString()))) {
+          writeDesign(file, wearerOf(design, date.toString(Qt::ISODate).toStdString()), phrases_)) {
     Q_EMIT failed(tr("Not kept."), *problem);
     return false;
   }
@@ -69,9 +70,8 @@ bool WearerStore::keep(const Design& design, const QDate& date) {
 bool WearerStore::remove(const QString& name) {
   const Kept* kept = find(name);
   if (!kept) return false;
-  QFile file(kept->file);
-  if (!file.remove()) {
-    Q_EMIT failed(tr("Not removed."), file.errorString());
+  if (const auto problem = removeFile(kept->file)) {
+    Q_EMIT failed(tr("Not removed."), reasonText(*problem, phrases_));
     return false;
   }
   reload();

@@ -3,7 +3,9 @@
 #include "support/disk.h"
 #include "support/kills.h"
 #include "support/record.h"
+#include "support/trial_language.h"
 
+#include <cerrno>
 #include <cstdlib>
 #include <fstream>
 #include <gmock/gmock.h>
@@ -16,8 +18,11 @@ namespace {
 
 namespace fs = std::filesystem;
 using testing::AnyOf;
-using testing::HasSubstr;
 using testing::Optional;
+
+testing::Matcher<std::optional<DiskProblem>> tells(std::string_view phrase) {
+  return Optional(testing::Field(&DiskProblem::phrase, phrase));
+}
 
 class Files : public testing::Test {
 protected:
@@ -42,18 +47,35 @@ TEST_F(Files, WhatIsWrittenIsReadBack) {
 TEST_F(Files, NoMoreIsReadThanWasAskedFor) {
   ASSERT_EQ(writeWhole(folder_ / "a", "abcdef"), std::nullopt);
   EXPECT_EQ(readWhole(folder_ / "a", 6).text, "abcdef");
-  EXPECT_EQ(readWhole(folder_ / "a", 5).problem, "File too large");
+  EXPECT_EQ(readWhole(folder_ / "a", 5).problem.phrase, "file.large");
   EXPECT_EQ(readFirst(folder_ / "a", 5).text, "abcde");
 }
 
 TEST_F(Files, MissingFilesAndFoldersAreToldPlainly) {
-  EXPECT_EQ(readWhole(folder_ / "none").problem, "No such file or directory");
-  EXPECT_EQ(readWhole(folder_.path()).problem, "Is a directory");
-  EXPECT_EQ(writeWhole(folder_.path(), "a"), "Is a directory");
-  EXPECT_EQ(writeWhole(folder_ / "none" / "a", "a"), "No such file or directory");
-  EXPECT_EQ(writeWhole("", "a"), "No such file or directory");
+  EXPECT_EQ(readWhole(folder_ / "none").problem.phrase, "file.none");
+  EXPECT_EQ(readWhole(folder_.path()).problem.phrase, "file.isFolder");
+  EXPECT_THAT(writeWhole(folder_.path(), "a"), tells("file.isFolder"));
+  EXPECT_THAT(writeWhole(folder_ / "none" / "a", "a"), tells("file.none"));
+  EXPECT_THAT(writeWhole("", "a"), tells("file.none"));
   ASSERT_EQ(writeWhole(folder_ / "a", "a"), std::nullopt);
-  EXPECT_EQ(writeWhole(folder_ / "a" / "b", "a"), "Not a directory");
+  EXPECT_THAT(writeWhole(folder_ / "a" / "b", "a"), tells("file.noFolder"));
+}
+
+TEST(FileReasons, areToldInTheReadersLanguage) {
+  const std::initializer_list<DiskProblem> ours{kNoReader, kDeadLink, kNoName, kNotPlain};
+  std::vector<DiskProblem> all(ours);
+  for (const int error :
+       {0, ENOENT, EACCES, EPERM, EISDIR, ENOTDIR, EEXIST, ENOSPC, EDQUOT, EFBIG, ENAMETOOLONG,
+        EROFS, ELOOP, EIO, ENODEV, EPIPE, ETIMEDOUT, ETXTBSY, EBADF})
+    all.push_back(systemProblem(error));
+  for (const DiskProblem& problem : all) {
+    EXPECT_THAT(problemText(problem, builtinPhrases()),
+                Not(testing::AnyOf("", testing::HasSubstr("["))));
+    EXPECT_EQ(test::firstEnglishWord(problemText(problem, test::trialPhrases())), "")
+        << problemText(problem, builtinPhrases());
+  }
+  // What hardly ever happens, the system tells.
+  EXPECT_EQ(problemText(systemProblem(ENOLCK), builtinPhrases()), "No locks available");
 }
 
 // As small as a design: the text fits in any buffer, so that nothing fails before it is flushed.
@@ -64,7 +86,7 @@ TEST_F(Files, OnAFullDiskTheProblemIsToldAndTheFileIsAsItWas) {
     ASSERT_EQ(writeWhole(disk / "a.scye", "before"), std::nullopt);
     disk.fill();
     EXPECT_THAT(writeWhole(disk / "a.scye", std::string(size, 'a')),
-                Optional(AnyOf(std::string("No space left on device"), "File too large")))
+                AnyOf(tells("file.diskFull"), tells("file.large")))
         << size;
     EXPECT_NE(writeWhole(disk / "new.scye", std::string(size, 'a')), std::nullopt) << size;
     EXPECT_EQ(readWhole(disk / "a.scye").text, "before") << size;
@@ -90,8 +112,8 @@ TEST_F(Files, LinksAreFollowedAndStay) {
 TEST_F(Files, LinksThatLeadNowhereAreRefused) {
   fs::create_symlink("none", folder_ / "dangling");
   fs::create_symlink("itself", folder_ / "itself");
-  EXPECT_THAT(writeWhole(folder_ / "dangling", "a"), Optional(HasSubstr("not there")));
-  EXPECT_THAT(writeWhole(folder_ / "itself", "a"), Optional(HasSubstr("symbolic links")));
+  EXPECT_THAT(writeWhole(folder_ / "dangling", "a"), Optional(kDeadLink));
+  EXPECT_THAT(writeWhole(folder_ / "itself", "a"), tells("file.loop"));
   EXPECT_TRUE(fs::is_symlink(folder_ / "dangling"));
   EXPECT_TRUE(fs::is_symlink(folder_ / "itself"));
   EXPECT_FALSE(fs::exists(folder_ / "none"));
@@ -121,7 +143,7 @@ TEST_F(Files, PermissionsAndOwnerStay) {
 TEST_F(Files, AFileThatNobodyMayWriteIsRefused) {
   ASSERT_EQ(writeWhole(folder_ / "a", "before"), std::nullopt);
   ASSERT_EQ(chmod((folder_ / "a").c_str(), 0444), 0);
-  EXPECT_EQ(writeWhole(folder_ / "a", "after"), "Permission denied");
+  EXPECT_THAT(writeWhole(folder_ / "a", "after"), tells("file.noAccess"));
   EXPECT_EQ(readWhole(folder_ / "a").text, "before");
   EXPECT_EQ(mode(folder_ / "a"), 0444u);
   EXPECT_EQ(folder_.entries(), 1);
@@ -134,17 +156,17 @@ TEST_F(Files, DevicesAreWrittenIntoAndNeverReplaced) {
   }
   EXPECT_EQ(writeWhole(folder_ / "void", "a"), std::nullopt);
   EXPECT_TRUE(fs::is_character_file(folder_ / "void"));
-  EXPECT_EQ(writeWhole(folder_ / "full", "a"), "No space left on device");
+  EXPECT_THAT(writeWhole(folder_ / "full", "a"), tells("file.diskFull"));
   EXPECT_TRUE(fs::is_character_file(folder_ / "full"));
   fs::create_symlink("full", folder_ / "link");
-  EXPECT_EQ(writeWhole(folder_ / "link", "a"), "No space left on device");
+  EXPECT_THAT(writeWhole(folder_ / "link", "a"), tells("file.diskFull"));
   EXPECT_EQ(folder_.entries(), 3);
 }
 
 TEST_F(Files, APipeIsWrittenInto) {
   const fs::path pipe = folder_ / "pipe";
   ASSERT_EQ(mkfifo(pipe.c_str(), 0600), 0);
-  EXPECT_THAT(writeWhole(pipe, "a", Pipe::Refuse), Optional(HasSubstr("nobody reads")));
+  EXPECT_THAT(writeWhole(pipe, "a", Pipe::Refuse), Optional(kNoReader));
   const std::string text(300'000, 'a'); // more than a pipe holds
   std::string got;
   std::thread reader([&] { got = readWhole(pipe).text.value_or(""); });
@@ -162,7 +184,7 @@ TEST_F(Files, ANameThatIsNoUtf8OrVeryLongIsWrittenAsItIs) {
     EXPECT_EQ(readWhole(folder_ / name).text, "a");
   }
   EXPECT_EQ(folder_.entries(), 2);
-  EXPECT_EQ(writeWhole(folder_ / std::string(256, 'n'), "a"), "File name too long");
+  EXPECT_THAT(writeWhole(folder_ / std::string(256, 'n'), "a"), tells("file.longName"));
 }
 
 // Writers that are killed at any moment, `rounds` of them; `save(path, text)` replaces what the
