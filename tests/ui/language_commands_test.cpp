@@ -36,7 +36,7 @@ std::string withoutWhatIsTyped(std::string text) {
   return std::regex_replace(
       text,
       std::regex(
-          R"re("[^"]*"|scyewright( (draft|sizes|place|refit|diary|names|--\S+|\[--copy\]))?|--\S+|[|[(]*OUT\S*|\S*\.(scye|json|html|txt|svg|pdf|png|csv)\S*|/\S+|[A-Za-z.]+=\S*|true.( ?)a4.( ?)letter|pullover, jacket|front\|side\|back\|armhole|us\|uk|cm\|in|\bN\b|\bDIR\b|\bTEXT\b|\bDATE\b|PIECE\S*|WHAT|as=\S*)re"),
+          R"re("[^"]*"|scyewright( (draft|sizes|place|refit|diary|names|--\S+|\[--copy\]))?|--\S+|[|[(]*OUT\S*|\S*\.(scye|json|html|txt|svg|pdf|png|csv)\S*|/\S+|[A-Za-z.]+=\S*|true.( ?)a4.( ?)letter|pullover, jacket|front\|side\|back\|armhole|us\|uk|cm\|in|\bN\b|\bDIR\b|\bTEXT\b|\bDATE\b|PIECE\S*|WHAT|as=\S*|\bbust:)re"),
       "");
 }
 

@@ -93,9 +93,9 @@ TEST_F(Language, BannersSpeakIt) {
 }
 
 TEST_F(Language, AFileThatIsGoneOrAnotherIsTold) {
-  openNamelessDemo();
+  openDemo();
   expectBanner([&] { ASSERT_TRUE(QFile::remove(file("demo.scye"))); });
-  openNamelessDemo();
+  openDemo();
   expectBanner([&] {
     QFile other(file("demo.scye"));
     ASSERT_TRUE(other.open(QIODevice::WriteOnly) && other.write("{}") > 0);
@@ -115,8 +115,8 @@ TEST_F(Language, WhatCannotBeWrittenIsTold) {
   openNamelessDemo();
   expectBanner([&] { window_->openFile(folder_.path()); });
   expectBanner([&] { window_->openFile(file("a.svg")); });
-  expectBanner([&] { (void)window_->files().saveTo(file("none/demo.scye")); });
-  ASSERT_TRUE(QFile::link(file("none"), file("a.svg")));
+  expectBanner([&] { (void)window_->files().saveTo(file("7/demo.scye")); });
+  ASSERT_TRUE(QFile::link(file("7"), file("a.svg")));
   ExportStrip& strip = window_->workbench().exports();
   strip.open(FileFormat::Svg);
   expectBanner([&] {
@@ -124,7 +124,7 @@ TEST_F(Language, WhatCannotBeWrittenIsTold) {
     EXPECT_FALSE(isMade(strip.exports()));
   });
   ASSERT_TRUE(QFile::remove(file("a.svg")));
-  window_->guide().saveSheet(file("none/sheet.pdf"));
+  window_->guide().saveSheet(file("7/a.svg"));
   EXPECT_FALSE(isMade(window_->guide().exports()));
   expectAll(*window_);
 }

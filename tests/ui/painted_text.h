@@ -2,18 +2,13 @@
 // having it paint on a device that keeps nothing else.
 #pragma once
 
-#include <QString>
-
-#include <vector>
+#include <QStringList>
 
 class QWidget;
 
 namespace scye::test {
 
-struct PaintedText {
-  QString text;
-  double cut = 0; // px of its width that lie outside of what can be seen of its widget
-};
-[[nodiscard]] std::vector<PaintedText> paintedIn(QWidget& in);
+// Line by line, as it is painted.
+[[nodiscard]] QStringList paintedIn(QWidget& in);
 
 } // namespace scye::test

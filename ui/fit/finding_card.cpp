@@ -66,7 +66,7 @@ void FindingCard::setFinding(const Finding& finding, LengthUnit unit, bool remed
   sign_->setPixmap(severityIcon(finding.severity).pixmap(size, size));
   severity_->setText(severityName(finding.severity));
   text_->setText(findingText(phrases_, finding, unit));
-  setAccessibleName(severity_->text() + QStringLiteral(": ") + text_->text());
+  setAccessibleName(tr("%1: %2").arg(severity_->text(), text_->text()));
   offer(finding.remedies, remediesFound, held);
   fitButtons();
   update();

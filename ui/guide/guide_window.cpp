@@ -66,7 +66,9 @@ QWidget* GuideWindow::makeSide() {
   connect(save, &QPushButton::clicked, this, &GuideWindow::askWhereToSave);
   connect(print_, &QPushButton::clicked, this, &GuideWindow::print);
   side->setFixedWidth(
-      std::max(column->minimumSize().width(), 34 * fontMetrics().averageCharWidth()));
+      std::max({where_->sizeHint().width() + column->contentsMargins().left() +
+                    column->contentsMargins().right(),
+                column->minimumSize().width(), 34 * fontMetrics().averageCharWidth()}));
   return side;
 }
 

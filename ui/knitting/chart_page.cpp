@@ -85,8 +85,8 @@ void ChartPage::name() {
   const auto& place = view_->place();
   QString text = tr("Point at a row, or use the up and down keys.");
   if (place) {
-    text = QString::fromStdString(placeText(*place, settings_.phrases()));
-    text[0] = text[0].toUpper();
+    const Phrases& phrases = settings_.phrases();
+    text = QString::fromStdString(phrases.rules().capitalised(placeText(*place, phrases)));
     if (place->stitch > 0) text += tr("; stitch %L1").arg(place->stitch);
   }
   row_->setText(text);

@@ -306,16 +306,15 @@ void NeedlePage::tellLeft(const Place& place) {
   const Phrases& phrases = settings_.phrases();
   left_->clear();
   if (!place.now) return;
-  QStringList left{tr("%n rows left", nullptr, place.rowsLeft())};
+  std::vector<std::string> left{tr("%n rows left", nullptr, place.rowsLeft()).toStdString()};
   const PieceWork* p = document_.work().find(*piece());
   if (const auto seconds = p ? secondsLeft(*p) : std::nullopt)
-    left.append(
-        said(phrases.say("progress.time", {textParam("time", timeText(phrases, *seconds))})));
-  if (const std::string yarn =
+    left.push_back(phrases.say("progress.time", {textParam("time", timeText(phrases, *seconds))}));
+  if (std::string yarn =
           yarnLeftText(phrases, yarnLeft(place, document_.derived().directions.materials.yarn));
       !yarn.empty())
-    left.append(said(yarn));
-  left_->setText(left.join(QStringLiteral(", ")));
+    left.push_back(std::move(yarn));
+  left_->setText(said(phrases.rules().commas(left)));
 }
 
 // Early, while other needles or other counts still help.

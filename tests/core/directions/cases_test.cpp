@@ -61,7 +61,7 @@ std::optional<Design> designOf(const fs::path& folder) {
   if (!fs::exists(file))
     file = fs::path(SCYE_RESOURCES) / "demos" / (folder.filename().string() + ".scye");
   const FileText read = readWhole(file);
-  EXPECT_TRUE(read.text) << file << ": " << read.problem;
+  EXPECT_TRUE(read.text) << file << ": " << read.problem.phrase;
   return read.text ? designFromJson(*read.text, builtinPhrases()).design : std::nullopt;
 }
 

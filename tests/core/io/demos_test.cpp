@@ -18,7 +18,7 @@ namespace {
 
 Design demo(const std::string& name) {
   const FileText file = readWhole(std::string(SCYE_RESOURCES "/demos/") + name);
-  EXPECT_TRUE(file.text) << name << ": " << file.problem;
+  EXPECT_TRUE(file.text) << name << ": " << file.problem.phrase;
   const DesignRead read = designFromJson(file.text.value_or(""), builtinPhrases());
   EXPECT_TRUE(read.design) << name << ":" << read.problem.line << ": " << read.problem.reason;
   return read.design.value_or(Design());

@@ -228,7 +228,7 @@ std::vector<std::string> corpus() {
   for (const char* folder : {SCYE_RESOURCES "/demos", SCYE_TEST_DATA "/../fuzz/corpus/design"})
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
       const FileText file = readWhole(entry.path());
-      EXPECT_TRUE(file.text) << entry.path() << ": " << file.problem;
+      EXPECT_TRUE(file.text) << entry.path() << ": " << file.problem.phrase;
       if (file.text) texts.push_back(*file.text);
     }
   return texts;

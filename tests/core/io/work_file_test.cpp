@@ -154,7 +154,7 @@ TEST(WorkFile, KilledAtAnyMomentNothingButTheLastStepIsLost) {
       }
     });
     const FileText text = readWhole(path);
-    ASSERT_TRUE(text.text) << text.problem;
+    ASSERT_TRUE(text.text) << text.problem.phrase;
     const DesignRead again = read(*text.text);
     ASSERT_TRUE(again.design) << again.problem.reason;
     const int there = again.work.find(PieceId::Back)->worked;

@@ -12,7 +12,7 @@ namespace scye::test {
 
 Design demoDesign(const std::string& name) {
   const FileText file = readWhole(std::string(SCYE_RESOURCES "/demos/") + name + ".scye");
-  EXPECT_TRUE(file.text.has_value()) << file.problem;
+  EXPECT_TRUE(file.text.has_value()) << file.problem.phrase;
   DesignRead read = designFromJson(file.text.value_or(""), builtinPhrases());
   EXPECT_TRUE(read.design.has_value()) << name;
   return read.design.value_or(Design());
