@@ -42,11 +42,11 @@ struct ShapingPrices {
   static constexpr Steps kCrown      {0.5,  1,    60,   8,    2,     60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,     60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    16,   8,    4,     60};  // mm, the worse side
+  static constexpr Steps kSeam       {0.1,  2,    16,   8,    3.4,   60};  // mm, the worse side
   static constexpr Steps kSpread     {0,    4,    0,    1,    5,     40};  // mm between the measures
   static constexpr Steps kCoarseSpread{0,   4,    0,    1,    5,     60};  // of stitches over kCoarse
   static constexpr double kSingle = 0.5;         // a run of a single decrease
-  static constexpr double kWideStep = 9;         // a cm of each bind-off in a run over the style's plainStep()
+  static constexpr double kWideStep = 14;        // a cm of each bind-off in a run over the style's plainStep()
   static constexpr double kCoarseStep = 11;      // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;

@@ -114,13 +114,17 @@ TEST(DesignVersion4, KeepsTheScoopOfItsArmhole) {
     EXPECT_GT(back, s.beyondSurvey ? 0.42 : 0.549);
     EXPECT_NEAR(then.given(Field::ScoopFront).value_or(0) - back, 0.02 * (curve - 4), 1e-9);
   }
-  const std::string man = R"("choices": {"figure": "man"}, "measurements": {"bust": 100})";
+  const std::string man =
+      R"("choices": {"figure": "man"}, "measurements": {"bust": {"value": 100, "source": "body"}})";
   EXPECT_NEAR(of(4, man).given(Field::ScoopFront).value_or(0), 0.55, 1e-12);
   EXPECT_FALSE(of(5, man).has(Field::ScoopFront));
   EXPECT_FALSE(of(4, R"("choices": {"garment": "jacket"})").has(Field::ScoopBack));
-  const std::string child = R"("choices": {"figure": "child"}, "measurements": {"bust": 70})";
+  const std::string child =
+      R"("choices": {"figure": "child"}, "measurements": {"bust": {"value": 70, "source": "body"}})";
   EXPECT_FALSE(of(4, child).has(Field::ScoopBack));
-  const Design own = of(4, R"("measurements": {"bust": 96}, "values": {"scoop.back": 0.4})");
+  const Design own = of(
+      4,
+      R"("measurements": {"bust": {"value": 96, "source": "body"}}, "values": {"scoop.back": 0.4})");
   EXPECT_EQ(own.given(Field::ScoopBack), 0.4);
   EXPECT_NEAR(own.given(Field::ScoopFront).value_or(0), 0.55, 0.03);
 }
