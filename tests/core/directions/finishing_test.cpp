@@ -184,6 +184,15 @@ TEST(Finishing, seamsTellOfFacingsAndShortRows) {
   EXPECT_THAT(m.notes(PieceId::Back), Not(Contains(HasSubstr("wrap"))));
 }
 
+// The side seam of a half front lies at the edge that short rows over the bust do not reach.
+TEST(Finishing, theSideOfAJacketsFrontIsTheOneAwayFromItsOpening) {
+  const Made m =
+      made(jacket().choose(Choice::BustShaping, BustShaping::ShortRows).set(Field::BustDepth, 4));
+  const Finishing& f = m.directions.finishing;
+  ASSERT_GT(f.bustLonger, 0);
+  EXPECT_EQ(f.sideFront, f.sideBack);
+}
+
 TEST(Finishing, anUnevenSeamIsTold) {
   Made m = made(woman());
   m.directions.finishing.sideFront = m.directions.finishing.sideBack + 4;

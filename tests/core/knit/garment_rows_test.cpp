@@ -33,6 +33,18 @@ std::vector<Act> acts(const KnitPiece& piece, ActKind kind, Shapes shapes) {
   return out;
 }
 
+// A piece is as wide as its drafted width in whole stitches, and has a selvedge at each side.
+TEST(KnitGarment, aBackHasAStitchMoreAtEachSideThanItsWidth) {
+  for (const double bust : {84.0, 91.3, 97.7, 104.1, 118.6}) {
+    Design design = sound();
+    const GarmentDraft draft = draftGarment(design.set(Field::Bust, bust));
+    const Lattice lattice = latticeOf(draft);
+    ASSERT_EQ(lattice.selvedge, Stitches(1));
+    const double wanted = 0.5 * draft.sizes.finished(Field::Bust) / lattice.size.width;
+    EXPECT_NEAR(lattice.back.bust().value(), wanted + 2, 0.5 + 1e-9) << bust;
+  }
+}
+
 // Rows in which the edge stitch of a side is worked, from the cast-on up to the underarm bind-off.
 int rowsAtSide(const KnitPiece& piece, EdgeSide side) {
   int rows = 0, waiting = 0;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -330,6 +331,45 @@ TEST(Chart, SaysARowInWords) {
   EXPECT_EQ(placeText(place, p), "Left side: row 46, WS, 1 stitch: bind off 6 at the beginning");
   place = {SectionId::Undivided, 33, 78, Stitches(101), 0, {}};
   EXPECT_EQ(placeText(place, p), "rows 33-78, 101 stitches: work even");
+}
+
+// A right-side row goes from right to left: its ssk, which leans left, stands at the right edge,
+// its k2tog at the left (common practice).
+TEST(Chart, DecreasesLeanTowardTheMiddleOfThePiece) {
+  const KnitGarment k = pullover();
+  const Chart chart = pieceChart(*k.piece(PieceId::Back), k.lattice.size, builtinPhrases());
+  Box fabric;
+  for (const Stroke& s : chart.picture.groups.front().strokes)
+    if (s.role == Role::Fabric)
+      for (const Cubic& c : s.path.segments())
+        fabric.add(c.end());
+  const double middle = 0.5 * (fabric.low.x() + fabric.high.x());
+  int right = 0, left = 0;
+  for (const Stroke& s : chart.picture.groups.front().strokes) {
+    if (s.role != Role::Symbol || s.path.segments().size() != 1) continue;
+    const Vec2 along = s.path.end() - s.path.start();
+    if (along.x() * along.y() == 0) continue; // a purl stitch, or half of another sign
+    const bool leansRight = along.x() * along.y() > 0;
+    EXPECT_EQ(leansRight, s.path.start().x() < middle);
+    ++(leansRight ? right : left);
+  }
+  EXPECT_GT(right, 2);
+  EXPECT_EQ(right, left);
+}
+
+// Every tenth stitch is marked from where the first right-side row begins.
+TEST(Chart, TensAreCountedFromTheRightEdgeOfTheCastOn) {
+  const KnitGarment k = pullover();
+  const Chart chart = pieceChart(*k.piece(PieceId::Back), k.lattice.size, builtinPhrases());
+  ASSERT_NE(chart.grid.castOn.size() % 10, 0);
+  int lines = 0;
+  for (const Stroke& s : chart.picture.groups.front().strokes) {
+    if (s.role != Role::TenCells || s.path.start().x() != s.path.end().x()) continue;
+    const double column = s.path.start().x() / k.lattice.size.width;
+    EXPECT_NEAR(std::remainder(chart.grid.castOn.to - column, 10), 0, 1e-6) << column;
+    ++lines;
+  }
+  EXPECT_GT(lines, 3);
 }
 
 TEST(Chart, LegendNamesWhatOccursAndNothingElse) {
