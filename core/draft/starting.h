@@ -27,7 +27,7 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 // the curve is left; with it 78 to 90 % of caps and armholes keep such steps from 22 stitches up,
 // with this over 90 (tests/bench/shaping). A small armhole keeps the ellipse, and files up to
 // version 4 do.
-inline constexpr double kScoop = 0.5, kScoopBeyond = 0.42, kSmallScoop = 0.55;
+inline constexpr double kScoop = 0.48, kScoopBeyond = 0.42, kSmallScoop = 0.55;
 [[nodiscard]] double startingScoop(double beyond);
 
 // How much deeper a woman's front is scooped than her back, where `curve`, the width that the front
@@ -39,12 +39,11 @@ inline constexpr double kScoop = 0.5, kScoopBeyond = 0.42, kSmallScoop = 0.55;
 [[nodiscard]] double startingFrontScoop(double curve);
 
 // How full the cap is drawn, below and above: shares of its half's width. A fuller curve is longer
-// and so needs less height, a leaner one more. By these the steps of nearly all caps stay within
-// 1.5 cm from 22 stitches up, and the ways to measure their edges near each other
-// (tests/bench/shaping). What files of version 4 start with, 0.35 and 0.45, and those before it,
-// 0.45 and 0.55, asks for wider ones, or leaves its curve.
+// and so needs less height, a leaner one more. By 0.35 and 0.45 the steps of nearly all caps stay
+// within 1.5 cm from 22 stitches up (tests/bench/shaping). What files up to version 3 start with,
+// 0.45 and 0.55, asks for wider ones at the foot, or leaves its curve.
 struct StartingFullness {
-  double lower = 0.34, upper = 0.4;
+  double lower = 0.35, upper = 0.45;
 };
 [[nodiscard]] StartingFullness startingFullness(CapRise rise);
 

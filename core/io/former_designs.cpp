@@ -138,15 +138,13 @@ Design fromVersion1(const Design& before, bool fillFromSaid) {
   return Converter(design).run();
 }
 
-Design withCapOf(int version, Design design) {
+Design withCapOfVersion3(Design design) {
   if (!anyMeasured(design)) return design;
   const auto rise = design.as<CapRise>();
   const bool high = rise == CapRise::High;
-  const double more = version <= 3 ? 0.1 : 0;
   if (!design.has(Field::LowerFullness))
-    design.set(Field::LowerFullness, (rise == CapRise::Shallow ? 0.4 : high ? 0.3 : 0.35) + more);
-  if (!design.has(Field::UpperFullness))
-    design.set(Field::UpperFullness, (high ? 0.4 : 0.45) + more);
+    design.set(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : high ? 0.4 : 0.45);
+  if (!design.has(Field::UpperFullness)) design.set(Field::UpperFullness, high ? 0.5 : 0.55);
   return design;
 }
 

@@ -11,10 +11,9 @@ namespace scye {
 // size. A design without any measurement is nobody's garment yet and starts as one of today.
 [[nodiscard]] Design fromVersion1(const Design& before, bool fillFromSaid);
 
-// Up to version 4 a cap whose fullness nobody had set was drawn fuller, up to version 3 fuller
-// still, and an armhole that nobody had scooped was scooped deeper. That is set, so that it stays
-// that garment.
-[[nodiscard]] Design withCapOf(int version, Design design);
+// Up to version 3 a cap whose fullness nobody had set was drawn fuller, up to version 4 an armhole
+// that nobody had scooped was scooped deeper. That is set, so that it stays that garment.
+[[nodiscard]] Design withCapOfVersion3(Design design);
 [[nodiscard]] Design withArmholeOfVersion4(Design design);
 
 } // namespace scye

@@ -59,7 +59,7 @@ class SeamPrice {
 public:
   SeamPrice(const CapRequest& request, double target)
       : target_(target), ease_(request.ease), armholes_(request.armholes),
-        apart_(0.5 * std::abs(armholes_[0].mean() - armholes_[1].mean())), size_(request.size) {}
+        apart_(0.5 * std::abs(armholes_[0].mean() - armholes_[1].mean())) {}
 
   [[nodiscard]] double atLeast(double low, double high, double apartLow, double apartHigh) const {
     const double miss = std::max({0.0, low - target_, target_ - high});
@@ -68,7 +68,7 @@ public:
       const double apart = armhole.chord - armhole.corner;
       spread = std::max({spread, apartLow - apart, apart - apartHigh});
     }
-    return ShapingPrices::kSeam(10 * (miss + apart_)) + ShapingPrices::spread(10 * spread, size_);
+    return ShapingPrices::kSeam(10 * (miss + apart_)) + ShapingPrices::kSpread(10 * spread);
   }
   [[nodiscard]] double of(const EdgeLength& cap) const { return of(std::array{cap, cap}); }
   // The left sleeve's, then the right one's.
@@ -79,14 +79,13 @@ public:
       seam = std::max(seam, std::abs(over.mean() - ease_));
       spread = std::max(spread, over.spread());
     }
-    return ShapingPrices::kSeam(10 * seam) + ShapingPrices::spread(10 * spread, size_);
+    return ShapingPrices::kSeam(10 * seam) + ShapingPrices::kSpread(10 * spread);
   }
 
 private:
   double target_, ease_;
   std::array<EdgeLength, 2> armholes_;
   double apart_;
-  StitchSize size_;
 };
 
 EdgeLength flat(double cm) {

@@ -37,20 +37,19 @@ struct ShapingPrices {
 
   // clang-format off
   //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    52,   8,    1.5,   60};  // stitches, beside `off`
+  static constexpr Steps kCapOff     {0,    1,    60,   8,    1.5,   60};  // stitches, beside `off`
   static constexpr Steps kArmholeOff {0,    1,    20,   8,    1.5,   30};  // stitches, beside `off`
   static constexpr Steps kCrown      {0.5,  1,    60,   8,    2,     60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,     60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,     8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    16,   8,    3.4,   60};  // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     40};  // mm between the measures
-  static constexpr Steps kCoarseSpread{0,   4,    0,    1,    5,     60};  // of stitches over kCoarse
+  static constexpr Steps kSeam       {0.1,  2,    16,   8,    4,     60};  // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,     26};  // mm between the measures
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 14;        // a cm of each bind-off in a run over the style's plainStep()
   static constexpr double kCoarseStep = 11;      // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;
-  static constexpr double kUnderarmMoved = 1;    // a stitch
+  static constexpr double kUnderarmMoved = 2;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 22;  // of an armhole, past those allowed
   static constexpr double kFurtherLine = 30;     // past capLines()
@@ -71,11 +70,6 @@ struct ShapingPrices {
   [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }
   [[nodiscard]] double armholeOff(double stitches) const {
     return off * stitches + kArmholeOff(stitches);
-  }
-  // In coarse stitches each run's end parts the measures further, and the curve is easily kept.
-  [[nodiscard]] static double spread(double mm, const StitchSize& size) {
-    constexpr double kCoarse = 0.7; // cm
-    return size.width > kCoarse ? kCoarseSpread(mm) : kSpread(mm);
   }
   // What a run costs to say, without what a single decrease costs more.
   [[nodiscard]] double told(const Run& run, const ShapingStyle& style,

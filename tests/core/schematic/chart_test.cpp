@@ -360,12 +360,13 @@ TEST(Chart, DecreasesLeanTowardTheMiddleOfThePiece) {
 // Every tenth stitch is marked from where the first right-side row begins.
 TEST(Chart, TensAreCountedFromTheRightEdgeOfTheCastOn) {
   const KnitGarment k = pullover();
-  const Chart chart = pieceChart(*k.piece(PieceId::Back), k.lattice.size, builtinPhrases());
+  const ChartOptions whole = fold(ChartFold::Never);
+  const Chart chart = pieceChart(*k.piece(PieceId::Back), k.lattice.size, builtinPhrases(), whole);
   ASSERT_NE(chart.grid.castOn.size() % 10, 0);
   int lines = 0;
   for (const Stroke& s : chart.picture.groups.front().strokes) {
     if (s.role != Role::TenCells || s.path.start().x() != s.path.end().x()) continue;
-    const double column = s.path.start().x() / k.lattice.size.width;
+    const double column = s.path.start().x() / whole.cellWidth;
     EXPECT_NEAR(std::remainder(chart.grid.castOn.to - column, 10), 0, 1e-6) << column;
     ++lines;
   }
