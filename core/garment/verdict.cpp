@@ -53,6 +53,9 @@ FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit
   const GarmentDraft& g = derived.draft;
   FitVerdict v;
   v.armhole = g.cap.armhole(), v.cap = g.cap.cap(), v.ease = g.cap.ease();
+  // The match is exact to far less; a cap asked for without ease is not too short.
+  constexpr double kRounding = 1e-6; // cm
+  if (std::abs(v.ease) < kRounding) v.ease = 0;
   if (derived.knit.capKnitted) v.knitted = knittedFit(derived.knit, phrases, unit);
   if (const auto blocked = blockingText(derived.findings, phrases, unit)) {
     v.sentence = *blocked;
