@@ -76,20 +76,26 @@ protected:
     EXPECT_EQ(firstEnglishWord(text), "") << name;
   }
 
+  // What is said is looked at by say().
+  void expectCodes(std::initializer_list<std::pair<const char*, int>> commands) {
+    for (const auto& [command, code] : commands)
+      EXPECT_EQ(say(command).code, code) << command;
+  }
+
   TrialLanguage language_;
   QTemporaryDir folder_;
 };
 
 TEST_F(LanguageOfTheCommandLine, IsThatOfTheEnvironment) {
-  EXPECT_EQ(say("draft @a.scye --with upperArm=60").code, 1);
-  EXPECT_EQ(say("draft @a.scye --with bust=900").code, 2);
-  EXPECT_EQ(say("draft @a.scye --with bust").code, 2);
-  EXPECT_EQ(say("draft @a.scye --with garment=7").code, 2);
-  EXPECT_EQ(say("draft @a.scye --paper 77").code, 2);
-  EXPECT_EQ(say("draft @a.scye --report 7").code, 2);
-  EXPECT_EQ(say("draft @a.scye --report").code, 2);
-  EXPECT_EQ(say("draft " SCYE_SOURCES "/README.md").code, 3);
-  EXPECT_EQ(say("--help").code, 0);
+  expectCodes({{"draft @a.scye --with upperArm=60", 1},
+               {"draft @a.scye --with bust=900", 2},
+               {"draft @a.scye --with bust", 2},
+               {"draft @a.scye --with garment=7", 2},
+               {"draft @a.scye --paper 77", 2},
+               {"draft @a.scye --report 7", 2},
+               {"draft @a.scye --report", 2},
+               {"draft " SCYE_SOURCES "/README.md", 3},
+               {"--help", 0}});
   const Said names = run(language_.folder(), {QStringLiteral("names")});
   EXPECT_NE(names.text.find(language_.phrases().say("field.bust")), names.text.npos);
   EXPECT_NE(names.text.find(language_.phrases().say("choice.garment")), names.text.npos);
@@ -108,17 +114,17 @@ TEST_F(LanguageOfTheCommandLine, TellsWhyAFileCannotBeReadOrWritten) {
 TEST_F(LanguageOfTheCommandLine, IsThatOfEveryCommand) {
   write("w.csv", "name,bust\n\u0436,98\n\u0448,seven\n");
   write("x.csv", "name,breast\n");
-  EXPECT_EQ(say("sizes @a.scye @w.csv --report @s.csv").code, 1);
-  EXPECT_EQ(say("sizes @a.scye @x.csv --report @s.csv").code, 3);
-  EXPECT_EQ(say("sizes @a.scye").code, 2);
-  EXPECT_EQ(say("place @a.scye").code, 0);
-  EXPECT_EQ(say("place @a.scye --piece back --row 37").code, 0);
-  EXPECT_EQ(say("place @a.scye --piece back --row 9999").code, 2);
-  EXPECT_EQ(say("refit @a.scye --with measured.armholeBack=27").code, 0);
-  EXPECT_EQ(say("diary @a.scye --decision \u0436 --piece sleeve --on 2026-11-26").code, 0);
-  EXPECT_EQ(say("diary @a.scye --on yesterday --decision \u0436").code, 2);
-  EXPECT_EQ(say("draft @a.scye --with upperArm=60 --sideways").code, 2);
-  EXPECT_EQ(say("drift @a.scye").code, 2);
+  expectCodes({{"sizes @a.scye @w.csv --report @s.csv", 1},
+               {"sizes @a.scye @x.csv --report @s.csv", 3},
+               {"sizes @a.scye", 2},
+               {"place @a.scye", 0},
+               {"place @a.scye --piece back --row 37", 0},
+               {"place @a.scye --piece back --row 9999", 2},
+               {"refit @a.scye --with measured.armholeBack=27", 0},
+               {"diary @a.scye --decision \u0436 --piece sleeve --on 2026-11-26", 0},
+               {"diary @a.scye --on yesterday --decision \u0436", 2},
+               {"draft @a.scye --with upperArm=60 --sideways", 2},
+               {"drift @a.scye", 2}});
 }
 
 TEST_F(LanguageOfTheCommandLine, IsThatOfTheFilesItWrites) {
