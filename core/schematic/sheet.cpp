@@ -138,10 +138,17 @@ private:
 double testSquare(Sheet& s, const Vec2& at, double letters, const Phrases& phrases) {
   Group square = group("square");
   square.strokes.push_back({rectangle(at, at + Vec2::Constant(kSquareCm)), Role::Outline, false});
-  for (int line = 0; line < 3; ++line)
-    square.labels.push_back({at + Vec2(kSquareCm + 0.5, kSquareCm - 0.6 - 0.55 * line),
-                             phrases.say("sheet.square" + std::to_string(line + 1)), Role::Caption,
-                             letters, Anchor::Start, 0});
+  const double beside = at.x() + kSquareCm + 0.5, room = (s.size.x() - kMarginMm) / 10 - beside;
+  std::vector<std::string> words;
+  for (int line = 1; line <= 3; ++line) {
+    words.push_back(phrases.say("sheet.square" + std::to_string(line)));
+    letters = std::min(letters, letters * room / textWidth(words.back(), letters));
+  }
+  double y = at.y() + kSquareCm - 0.6;
+  for (const std::string& line : words) {
+    square.labels.push_back({{beside, y}, line, Role::Caption, letters, Anchor::Start, 0});
+    y -= 0.55;
+  }
   s.marks.groups.push_back(std::move(square));
   return kSquareCm + 1.5;
 }

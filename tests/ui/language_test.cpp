@@ -18,7 +18,11 @@
 #include <QListWidget>
 #include <QMenu>
 #include <QScrollBar>
+#include <QSignalSpy>
 #include <QTest>
+#include <QThread>
+
+#include <atomic>
 
 namespace scye::test {
 namespace {
@@ -90,6 +94,56 @@ TEST_F(Language, BannersSpeakIt) {
     nonsense.close();
     window_->openFile(file("a.svg"));
   });
+}
+
+TEST_F(Language, WhatIsBeingMadeIsToldAndHowItEnded) {
+  openNamelessDemo();
+  ExportQueue& exports = window_->workbench().exports().exports();
+  std::atomic<bool> mayEnd = false;
+  const ExportQueue::Work slow = [&](const GoOn& goOn) -> std::optional<QString> {
+    while (goOn(0.4) && !mayEnd)
+      QThread::msleep(5);
+    return mayEnd ? std::nullopt : std::optional(QStringLiteral("\u0416"));
+  };
+  for (const bool isGivenUp : {true, false}) {
+    mayEnd = false;
+    expectBanner([&] { exports.add(file("a.svg"), slow); });
+    EXPECT_FALSE(exports.isIdle());
+    window_->settings().setTextSize(2);
+    settle();
+    expectRoom(*window_);
+    window_->settings().setTextSize(1);
+    window_->banner().dismiss();
+    QSignalSpy ended(&exports, isGivenUp ? &ExportQueue::cancelled : &ExportQueue::made);
+    isGivenUp ? exports.cancel() : void(mayEnd = true);
+    ASSERT_TRUE(!ended.isEmpty() || ended.wait());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window_->banner().isVisible(); }));
+    expectAll(window_->banner());
+  }
+}
+
+TEST_F(Language, WhatCannotBeKeptIsTold) {
+  openNamelessDemo();
+  QFile::remove(paths().settings);
+  ASSERT_TRUE(QFile::link(file("7/a.svg"), paths().settings)); // a link to nowhere
+  expectBanner([&] { window_->actions().grid->toggle(); });
+  QDir(paths().recovery).removeRecursively();
+  QFile inTheWay(paths().recovery);
+  ASSERT_TRUE(inTheWay.open(QIODevice::WriteOnly));
+  change([](Design& d) { d.set(Field::EaseBust, 7); });
+  expectBanner([&] { EXPECT_FALSE(window_->recovery().writeNow()); });
+}
+
+TEST_F(Language, BannersHaveRoomForLargeLetters) {
+  openDemo();
+  window_->settings().setTextSize(2);
+  settle();
+  ASSERT_TRUE(QFile::remove(file("demo.scye")));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return window_->banner().isVisible(); }));
+  QApplication::processEvents();
+  expectRoom(*window_);
+  EXPECT_EQ(window_->size(), QSize(1280, 800));
+  window_->settings().setTextSize(1);
 }
 
 TEST_F(Language, AFileThatIsGoneOrAnotherIsTold) {

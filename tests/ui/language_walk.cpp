@@ -20,8 +20,13 @@ namespace scye::test {
 
 LanguageWalk::LanguageWalk(std::unique_ptr<TrialLanguage> language)
     : WindowFixture(language->phrases()), language_(std::move(language)) {
-  names_ = {folder_.path(), QFileInfo(folder_.path()).fileName(), QStringLiteral("Scyewright"),
-            QStringLiteral("demo.scye"), QStringLiteral("a.svg")};
+  names_ = {folder_.path(),
+            QFileInfo(folder_.path()).fileName(),
+            QStringLiteral("Scyewright"),
+            QStringLiteral("demo.scye"),
+            QStringLiteral("a.svg"),
+            QStringLiteral("settings.json"),
+            QStringLiteral("/recovery")};
   whole_ = {QStringLiteral("demo"), QStringLiteral("SVG"), QStringLiteral("PNG"),
             QStringLiteral("PDF"), QStringLiteral("DXF")};
   // Qt's own, in the language that the made-up one counts by.

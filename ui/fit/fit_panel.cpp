@@ -2,6 +2,7 @@
 
 #include "canvas/picture_widget.h"
 #include "garment/verdict.h"
+#include "look/flow_layout.h"
 #include "schematic/comparison_text.h"
 #include "schematic/schematic.h"
 #include "values/value_text.h"
@@ -57,13 +58,12 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
     row->setColumnStretch(i + 1, 1);
   }
   column->addLayout(row);
-  auto* ways = new QHBoxLayout;
+  auto* ways = new FlowLayout;
   ways->setSpacing(gap);
   straight_ = makeSwitch(tr("Straightened"), tr("Both edges laid out straight, as pinned"));
   asKnitted_ = makeSwitch(tr("As knitted"), tr("The edges in whole stitches and rows as well"));
   ways->addWidget(straight_);
   ways->addWidget(asKnitted_);
-  ways->addStretch(1);
   column->addLayout(ways);
   picture_->setAccessibleName(tr("Cap laid over the armhole"));
   column->addWidget(picture_, 1);

@@ -55,7 +55,6 @@ QWidget* GuideWindow::makeSide() {
   for (const char* key : {"guide.title.body", "guide.title.garment"})
     where_->addItem(phraseText(settings_.phrases(), key));
   where_->setAccessibleName(tr("Body or garment"));
-  where_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   list_->setAccessibleName(tr("Measurements"));
   column->addWidget(where_);
   column->addWidget(list_, 1);

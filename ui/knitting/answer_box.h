@@ -3,11 +3,12 @@
 
 #include <QWidget>
 
-class QHBoxLayout;
 class QLabel;
 class QVBoxLayout;
 
 namespace scye {
+
+class FlowLayout;
 
 class AnswerBox : public QWidget {
   Q_OBJECT
@@ -20,7 +21,7 @@ protected:
 
 private:
   QVBoxLayout* column_;
-  QHBoxLayout* row_;
+  FlowLayout* row_;
   QLabel* answer_;
 };
 

@@ -3,10 +3,11 @@
 #include "io/outputs.h"
 #include "knitting/booklet_view.h"
 #include "knitting/directions_page.h"
+#include "look/flow_layout.h"
+#include "values/choice_box.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -15,15 +16,17 @@ namespace scye {
 
 BookletPage::BookletPage(Document& document, Settings& settings, QWidget* parent)
     : KnitPage(document, settings, parent), view_(new BookletView(this)),
-      paper_(new QComboBox(this)), large_(new QCheckBox(tr("&Large print"), this)),
+      paper_(new ChoiceBox(this)), large_(new QCheckBox(tr("&Large print"), this)),
       place_(new QLabel(this)) {
   const int gap = fontMetrics().averageCharWidth();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins({});
   column->setSpacing(0);
-  auto* row = new QHBoxLayout;
+  auto* row = new FlowLayout;
   row->setContentsMargins(gap, gap, gap, gap);
   row->setSpacing(gap);
+  place_->setAlignment(Qt::AlignCenter);
+  place_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   paper_->addItem(tr("A4"), int(Paper::A4));
   paper_->addItem(tr("Letter"), int(Paper::Letter));
   paper_->setAccessibleName(tr("Paper"));
@@ -35,7 +38,7 @@ BookletPage::BookletPage(Document& document, Settings& settings, QWidget* parent
   write->setToolTip(tr("As PDF, or as one HTML file"));
   row->addWidget(paper_);
   row->addWidget(large_);
-  row->addWidget(place_, 1, Qt::AlignCenter);
+  row->addWidget(place_);
   row->addWidget(print);
   row->addWidget(write);
   column->addLayout(row);

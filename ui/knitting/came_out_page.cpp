@@ -3,14 +3,16 @@
 #include "canvas/picture_widget.h"
 #include "io/outputs.h"
 #include "knitting/said.h"
+#include "look/flow_layout.h"
+#include "look/scrolled_column.h"
 #include "progress/diary.h"
 #include "schematic/replanned.h"
+#include "values/choice_box.h"
 #include "values/value_text.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -33,17 +35,16 @@ QLabel* wrapped() {
 } // namespace
 
 CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent)
-    : KnitPage(document, settings, parent), pieces_(new QComboBox), as_(new QComboBox),
+    : KnitPage(document, settings, parent), pieces_(new ChoiceBox), as_(new ChoiceBox),
       warning_(wrapped()), answer_(wrapped()), plan_(new QPushButton(tr("&Plan the sleeves anew"))),
       recount_(new QPushButton(tr("&Other stitch counts from here"))),
       drawn_(new PictureWidget(
           [this](double textHeight, int perRow) { return oldOverNew(textHeight, perRow); },
           {0, 1})) {
-  QVBoxLayout* column = scrolledColumn();
-  auto* head = new QHBoxLayout;
+  QVBoxLayout* column = scrolledColumn(*this);
+  auto* head = new FlowLayout;
   head->addWidget(pieces_);
   head->addWidget(as_);
-  head->addStretch(1);
   column->addLayout(head);
   pieces_->setAccessibleName(tr("Piece that was measured"));
   as_->setAccessibleName(tr("How it was measured"));
@@ -69,10 +70,9 @@ CameOutPage::CameOutPage(Document& document, Settings& settings, QWidget* parent
   column->addLayout(form);
   column->addWidget(warning_);
   column->addWidget(answer_);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new FlowLayout;
   buttons->addWidget(plan_);
   buttons->addWidget(recount_);
-  buttons->addStretch(1);
   column->addLayout(buttons);
   drawn_->setMinimumHeight(18 * fontMetrics().height());
   drawn_->setAccessibleName(tr("As it is planned anew over as it was planned"));

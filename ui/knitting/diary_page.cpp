@@ -2,7 +2,9 @@
 
 #include "io/outputs.h"
 #include "knitting/said.h"
+#include "look/scrolled_column.h"
 #include "progress/diary.h"
+#include "values/choice_box.h"
 
 #include <QComboBox>
 #include <QDate>
@@ -23,11 +25,11 @@ using Kind = DiaryEntry::Kind;
 } // namespace
 
 DiaryPage::DiaryPage(Document& document, Settings& settings, QWidget* parent)
-    : KnitPage(document, settings, parent), list_(new QListWidget), kind_(new QComboBox),
-      piece_(new QComboBox), day_(new QDateEdit(QDate::currentDate())), text_(new QLineEdit),
+    : KnitPage(document, settings, parent), list_(new QListWidget), kind_(new ChoiceBox),
+      piece_(new ChoiceBox), day_(new QDateEdit(QDate::currentDate())), text_(new QLineEdit),
       write_(new QPushButton(tr("&Write it down"))),
       strike_(new QPushButton(tr("Take the chosen line &out"))) {
-  QVBoxLayout* column = scrolledColumn();
+  QVBoxLayout* column = scrolledColumn(*this);
   auto* about = new QLabel(tr("What is begun, measured, planned anew and ripped is written down by "
                               "itself. Whatever else you want to remember goes in here."));
   about->setWordWrap(true);

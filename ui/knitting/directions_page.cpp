@@ -2,6 +2,7 @@
 
 #include "knitting/lines_view.h"
 #include "knitting/take_out.h"
+#include "values/choice_box.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -42,7 +43,7 @@ DirectionsPage::DirectionsPage(Document& document, Attention& attention, Setting
                                QWidget* parent)
     : KnitPage(document, settings, parent), attention_(attention), row_(new QHBoxLayout(this)),
       side_(new QVBoxLayout), pieces_(new PieceList(settings.phrases(), true, this)),
-      lines_(new LinesView(settings.phrases(), this)), terms_(new QComboBox(this)) {
+      lines_(new LinesView(settings.phrases(), this)), terms_(new ChoiceBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
   row_->setContentsMargins({});
   row_->setSpacing(0);

@@ -29,8 +29,6 @@ void refill(QComboBox* box, const QStringList& names, int at) {
 EaseBetween::EaseBetween(const Phrases& phrases, QWidget* parent)
     : AnswerBox(tr("Ease between the marks"), parent), phrases_(phrases),
       side_(new ChoiceBox(this)), from_(new ChoiceBox(this)), to_(new ChoiceBox(this)) {
-  for (ChoiceBox* box : {side_, from_, to_})
-    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   side_->setAccessibleName(tr("Side of the armhole"));
   column().insertWidget(0, side_, 0, Qt::AlignLeft);
   ask(tr("&from"), tr("From mark"), from_);

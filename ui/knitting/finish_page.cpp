@@ -5,6 +5,7 @@
 #include "knitting/directions_page.h"
 #include "knitting/figure_table.h"
 #include "knitting/said.h"
+#include "look/scrolled_column.h"
 #include "progress/blocking.h"
 #include "progress/diary.h"
 #include "values/value_text.h"
@@ -24,7 +25,7 @@ FinishPage::FinishPage(Document& document, Settings& settings, QWidget* parent)
           tr("Sizes to block to"),
           {tr("Piece"), tr("Wanted"), tr("Knitted"), tr("Measured"), tr("Pin out to")}, nullptr)),
       list_(new QListWidget), seam_(new QDoubleSpinBox) {
-  QVBoxLayout* column = scrolledColumn();
+  QVBoxLayout* column = scrolledColumn(*this);
   auto* note = new QLabel(tr("Wool can be blocked by about 3 % either way (common practice). * is "
                              "farther off than that: it will not stay."));
   note->setWordWrap(true);

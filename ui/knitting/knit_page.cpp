@@ -1,8 +1,6 @@
 #include "knitting/knit_page.h"
 
 #include <QResizeEvent>
-#include <QScrollArea>
-#include <QVBoxLayout>
 
 namespace scye {
 
@@ -12,22 +10,6 @@ KnitPage::KnitPage(Document& document, Settings& settings, QWidget* parent)
     if (event.derived) refreshSoon();
   });
   connect(&settings_, &Settings::changed, this, &KnitPage::refreshSoon);
-}
-
-QVBoxLayout* KnitPage::scrolledColumn() {
-  const int gap = fontMetrics().averageCharWidth();
-  auto* inside = new QWidget;
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(2 * gap, gap, 2 * gap, gap);
-  auto* scroll = new QScrollArea(this);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidgetResizable(true);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(inside);
-  auto* all = new QVBoxLayout(this);
-  all->setContentsMargins({});
-  all->addWidget(scroll);
-  return column;
 }
 
 void KnitPage::refreshWithWork() {

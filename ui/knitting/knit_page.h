@@ -8,8 +8,6 @@
 
 #include <QWidget>
 
-class QVBoxLayout;
-
 namespace scye {
 
 class KnitPage : public QWidget {
@@ -19,8 +17,6 @@ public:
 
 protected:
   virtual void refresh() = 0;
-  // The column that fills the page, which scrolls where it is higher than its room.
-  [[nodiscard]] QVBoxLayout* scrolledColumn();
   // Of a page that shows what has been knitted too.
   void refreshWithWork();
   // Now if it is seen, else when it comes to be.

@@ -7,7 +7,10 @@
 #include "knitting/directions_page.h"
 #include "knitting/piece_list.h"
 #include "knitting/said.h"
+#include "look/flow_layout.h"
+#include "look/scrolled_column.h"
 #include "progress/diary.h"
+#include "values/choice_box.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -46,7 +49,7 @@ void enlarge(QWidget* widget, double times, bool bold = false) {
 
 NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& settings,
                        QWidget* parent)
-    : KnitPage(document, settings, parent), attention_(attention), pieces_(new QComboBox),
+    : KnitPage(document, settings, parent), attention_(attention), pieces_(new ChoiceBox),
       share_(new QProgressBar), row_(wrapped(nullptr)), what_(new BigText(nullptr)),
       count_(wrapped(nullptr)), repeat_(wrapped(nullptr)), event_(wrapped(nullptr)),
       next_(wrapped(nullptr)), left_(wrapped(nullptr)), gauge_(wrapped(nullptr)),
@@ -57,7 +60,7 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
       conflicts_(new ConflictBox(document, settings)),
       chart_(new ChartView(settings.phrases(), nullptr)) {
   setFocusPolicy(Qt::StrongFocus);
-  QVBoxLayout* column = scrolledColumn();
+  QVBoxLayout* column = scrolledColumn(*this);
   auto* head = new QHBoxLayout;
   head->addWidget(pieces_);
   head->addWidget(share_, 1);
@@ -67,9 +70,10 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   column->addWidget(what_, 1);
   for (QLabel* label : {count_, repeat_, event_, next_, left_, gauge_, rest_})
     column->addWidget(label);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new FlowLayout;
   buttons->addWidget(back_);
-  buttons->addWidget(forward_, 1);
+  buttons->addWidget(forward_);
+  forward_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   column->addLayout(buttons);
   note_->setPlaceholderText(tr("A note on this row"));
   note_->setAccessibleName(note_->placeholderText());
@@ -81,12 +85,9 @@ NeedlePage::NeedlePage(Document& document, Attention& attention, Settings& setti
   chart_->setFixedHeight(kChartLines * fontMetrics().height());
   chart_->setAccessibleName(tr("The row in the chart"));
   column->addWidget(chart_);
-  auto* odd = new QHBoxLayout;
-  odd->addWidget(rip_);
-  odd->addWidget(ripTo_);
-  odd->addWidget(strayed_);
-  odd->addWidget(more_);
-  odd->addStretch(1);
+  auto* odd = new FlowLayout;
+  odd->addTogether({rip_, ripTo_});
+  odd->addTogether({strayed_, more_});
   column->addLayout(odd);
   column->addWidget(reminder_);
 

@@ -1,6 +1,7 @@
 #include "shell/banner.h"
 
 #include "fit/severity.h"
+#include "look/flow_layout.h"
 #include "look/icons.h"
 #include "model/plain_text.h"
 #include "paint/picture_colours.h"
@@ -15,17 +16,22 @@
 namespace scye {
 
 Banner::Banner(QWidget* parent)
-    : QFrame(parent), sign_(new QLabel(this)), text_(new QLabel(this)), offers_(new QHBoxLayout),
+    : QFrame(parent), sign_(new QLabel(this)), text_(new QLabel(this)), offers_(new FlowLayout),
       close_(new QToolButton(this)) {
   const int gap = fontMetrics().averageCharWidth();
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(2 * gap, gap, gap, gap);
   row->setSpacing(gap);
   row->addWidget(sign_);
-  row->addWidget(text_, 1);
-  row->addLayout(offers_);
+  auto* words = new FlowLayout; // the offers below the text where they have no room beside it
+  words->setSpacing(gap);
+  offers_->setSpacing(gap);
+  words->addWidget(text_);
+  words->addLayout(offers_);
+  row->addLayout(words, 1);
   row->addWidget(close_);
   text_->setWordWrap(true);
+  text_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
   text_->setTextFormat(Qt::RichText);
   text_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   close_->setAutoRaise(true);

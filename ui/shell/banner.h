@@ -6,10 +6,11 @@
 #include <QFrame>
 
 class QLabel;
-class QHBoxLayout;
 class QToolButton;
 
 namespace scye {
+
+class FlowLayout;
 
 class Banner : public QFrame {
   Q_OBJECT
@@ -38,7 +39,7 @@ private:
   Severity severity_ = Severity::Note;
   QLabel* sign_;
   QLabel* text_;
-  QHBoxLayout* offers_;
+  FlowLayout* offers_;
   QToolButton* close_;
 };
 

@@ -1,12 +1,13 @@
 #include "shell/export_strip.h"
 
 #include "knitting/directions_page.h"
+#include "look/flow_layout.h"
 #include "look/icons.h"
 #include "look/save_dialog.h"
 #include "panels/panel_context.h"
+#include "values/choice_box.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPrintDialog>
@@ -20,14 +21,14 @@
 namespace scye {
 
 ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent)
-    : QFrame(parent), document_(document), settings_(settings), kind_(new QComboBox(this)),
-      paperName_(new QLabel(tr("Paper"), this)), paper_(new QComboBox(this)),
+    : QFrame(parent), document_(document), settings_(settings), kind_(new ChoiceBox(this)),
+      paperName_(new QLabel(tr("Paper"), this)), paper_(new ChoiceBox(this)),
       dots_(new QSpinBox(this)) {
   const int gap = fontMetrics().averageCharWidth();
-  auto* row = new QHBoxLayout(this);
+  auto* row = new FlowLayout(this);
   row->setContentsMargins(2 * gap, gap, gap, gap);
-  row->setSpacing(gap);
-  row->addWidget(new QLabel(tr("Export as"), this));
+  row->setSpacing(2 * gap);
+  auto* asName = new QLabel(tr("Export as"), this);
   for (const FileFormat format : info(OutputId::Schematic).formats)
     kind_->addItem(QString::fromUtf8(info(format).ending).mid(1).toUpper(), int(format));
   kind_->setAccessibleName(tr("Kind of file"));
@@ -42,15 +43,10 @@ ExportStrip::ExportStrip(Document& document, Settings& settings, QWidget* parent
   close->setIcon(icon("close"));
   close->setToolTip(tr("Close"));
   close->setAccessibleName(close->toolTip());
-  row->addWidget(kind_);
-  row->addSpacing(gap);
-  row->addWidget(paperName_);
-  row->addWidget(paper_);
-  row->addSpacing(gap);
+  row->addTogether({asName, kind_});
+  row->addTogether({paperName_, paper_});
   row->addWidget(dots_);
-  row->addStretch(1);
-  row->addWidget(go);
-  row->addWidget(close);
+  row->addTogether({go, close});
   connect(kind_, &QComboBox::currentIndexChanged, this, &ExportStrip::adapt);
   connect(go, &QPushButton::clicked, this, &ExportStrip::ask);
   connect(close, &QToolButton::clicked, this, &QWidget::hide);

@@ -3,8 +3,11 @@
 #include "export/export.h"
 #include "knitting/directions_page.h"
 #include "knitting/take_out.h"
+#include "look/flow_layout.h"
 #include "look/save_dialog.h"
+#include "look/scrolled_column.h"
 #include "panels/panel_context.h"
+#include "values/choice_box.h"
 #include "worn/worn_words.h"
 
 #include <QApplication>
@@ -12,7 +15,6 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPointer>
@@ -33,7 +35,7 @@ WornPage::WornPage(Document& document, Attention& attention, Settings& settings,
     : QWidget(parent), document_(document), settings_(settings), view_(new WornView(this)),
       words_(new QLabel(this)), caution_(new QLabel(this)),
       engine_(new WornEngine(settings.phrases(), this)) {
-  auto* column = new QVBoxLayout(this);
+  QVBoxLayout* column = scrolledColumn(*this);
   column->setContentsMargins({});
   column->setSpacing(2);
   column->addWidget(makeControls());
@@ -69,14 +71,10 @@ WornPage::WornPage(Document& document, Attention& attention, Settings& settings,
 
 QWidget* WornPage::makeControls() {
   auto* row = new QWidget(this);
-  // Two lines: beside the pieces in a window of 1280 pixels one is too long.
-  auto* lines = new QVBoxLayout(row);
-  lines->setContentsMargins(6, 2, 6, 0);
-  lines->setSpacing(2);
-  auto *line = new QHBoxLayout, *second = new QHBoxLayout;
-  lines->addLayout(line);
-  lines->addLayout(second);
-  views_ = new QComboBox(row);
+  auto* line = new FlowLayout(row);
+  line->setContentsMargins(6, 2, 6, 0);
+  line->setSpacing(row->fontMetrics().averageCharWidth());
+  views_ = new ChoiceBox(row);
   views_->addItems({tr("Front"), tr("Side"), tr("Back"), tr("Armhole")});
   views_->setToolTip(tr("From where it is looked at: keys 1 to 4. Drag the picture or use the "
                         "arrow keys to turn it, the wheel or + and − to come nearer."));
@@ -92,12 +90,14 @@ QWidget* WornPage::makeControls() {
   sleeves_->setToolTip(tr("Draws the sleeves off along threads that join what is sewn to what; "
                           "the numbers are those of the notches."));
   pulls_ = new QCheckBox(tr("Where it &pulls"), row);
-  beside_ = new QComboBox(row);
-  for (int i = 0; i <= int(ShownBeside::BeforeChange); ++i)
-    beside_->addItem({});
-  nameBeside();
-  beside_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  beside_->setMinimumContentsLength(16);
+  beside_ = new ChoiceBox(row);
+  valueInHand_ = new QLabel(row);
+  valueInHand_->setWordWrap(true);
+  valueInHand_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  beside_->addItems({tr("Nothing beside it"), tr("Beside a lower cap"), tr("Beside a higher cap"),
+                     tr("Beside less of the value"), tr("Beside more of the value"),
+                     tr("Beside how it was before")});
+  tellInHand();
   beside_->setAccessibleName(tr("Beside it"));
   beside_->setToolTip(tr("Shows a second garment beside this one, turned together with it: with "
                          "another cap, with less or more of the value whose slider was used last, "
@@ -105,8 +105,7 @@ QWidget* WornPage::makeControls() {
   save_ = new QToolButton(row);
   save_->setText(tr("Save picture …"));
   line->addWidget(views_);
-  line->addWidget(armLabel);
-  line->addWidget(arm_, 1);
+  line->addTogether({armLabel, arm_});
   line->addWidget(save_);
   line->addWidget(new TakeOut(
       tr("The garment worn"),
@@ -120,9 +119,10 @@ QWidget* WornPage::makeControls() {
         };
       },
       row));
-  second->addWidget(sleeves_);
-  second->addWidget(pulls_);
-  second->addWidget(beside_, 1);
+  line->addWidget(sleeves_);
+  line->addWidget(pulls_);
+  line->addWidget(beside_);
+  line->addWidget(valueInHand_);
   connect(views_, &QComboBox::activated, this, [this](int i) { view_->look(NamedView(i)); });
   connect(arm_, &QSlider::valueChanged, this, &WornPage::wish);
   connect(sleeves_, &QCheckBox::toggled, this, &WornPage::wish);
@@ -171,23 +171,16 @@ void WornPage::takeGarment() {
 void WornPage::takeInHand(std::optional<Field> field) {
   if (!field || field == inHand_) return;
   inHand_ = field;
-  nameBeside();
+  tellInHand();
   if (beside() != ShownBeside::Less && beside() != ShownBeside::More) return;
   findBeside();
 }
 
-void WornPage::nameBeside() {
-  const QString value =
-      inHand_ ? fieldName(settings_.phrases(), *inHand_) : tr("the value in hand");
-  const auto name = [this](ShownBeside which, const QString& text) {
-    beside_->setItemText(int(which), text);
-  };
-  name(ShownBeside::Nothing, tr("Nothing beside it"));
-  name(ShownBeside::LowerCap, tr("Beside a lower cap"));
-  name(ShownBeside::HigherCap, tr("Beside a higher cap"));
-  name(ShownBeside::Less, tr("Beside less: %1").arg(value));
-  name(ShownBeside::More, tr("Beside more: %1").arg(value));
-  name(ShownBeside::BeforeChange, tr("Beside how it was before"));
+// Beside the choices and not in them: a name may be long, and wraps.
+void WornPage::tellInHand() {
+  valueInHand_->setText(inHand_
+                            ? tr("Value in hand: %1").arg(fieldName(settings_.phrases(), *inHand_))
+                            : tr("No value is in hand."));
   const auto* items = qobject_cast<QStandardItemModel*>(beside_->model());
   for (const ShownBeside which : {ShownBeside::Less, ShownBeside::More})
     items->item(int(which))->setEnabled(inHand_.has_value());

@@ -33,7 +33,7 @@ private:
   void follow(const Document::Event& event);
   void takeGarment();
   void takeInHand(std::optional<Field> field);
-  void nameBeside();
+  void tellInHand();
   [[nodiscard]] ShownBeside beside() const;
   void findBeside(); // takes up what is to be shown beside, worked out on a thread of its own
   void takeBeside(std::shared_ptr<const Derived> other);
@@ -51,7 +51,7 @@ private:
   QCheckBox *sleeves_, *pulls_;
   QComboBox* beside_;
   QToolButton* save_;
-  QLabel *words_, *caution_;
+  QLabel *words_, *caution_, *valueInHand_;
   std::shared_ptr<const Derived> garment_, other_; // now, and beside it
   QString otherCaption_;
   std::shared_ptr<const Derived> settledGarment_, before_; // as of the last step of the history

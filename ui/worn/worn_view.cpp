@@ -7,6 +7,7 @@
 #include <QMouseEvent>
 #include <QPainter>
 
+#include <algorithm>
 #include <cmath>
 
 namespace scye {
@@ -18,15 +19,19 @@ constexpr double kDegreesAPixel = 0.4, kKeyTurn = 10, kKeyZoom = 1.15;
 
 WornView::WornView(QWidget* parent) : QWidget(parent) {
   setFocusPolicy(Qt::StrongFocus);
-  setMinimumSize(160, 120);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   setCursor(Qt::OpenHandCursor);
   setAccessibleName(tr("The garment worn"));
+  setMessage({});
   turned_.lift = 0;
 }
 
 QSize WornView::sizeHint() const {
-  return {640, 480};
+  const int em = fontMetrics().averageCharWidth();
+  return {30 * em, 24 * em};
+}
+QSize WornView::minimumSizeHint() const {
+  return sizeHint();
 }
 
 bool WornView::isDark() const {
@@ -41,6 +46,7 @@ QSize WornView::pictureSize() const {
 void WornView::setFrames(const WornFrame& garment, const WornFrame& beside) {
   frame_[0] = garment, frame_[1] = beside;
   update();
+  describe();
 }
 
 void WornView::setTwo(bool two, const QString& left, const QString& right) {
@@ -48,12 +54,20 @@ void WornView::setTwo(bool two, const QString& left, const QString& right) {
   two_ = two, caption_[0] = left, caption_[1] = right;
   if (other) frame_[1] = {};
   update();
+  describe();
   if (other) Q_EMIT moved();
 }
 
 void WornView::setMessage(const QString& text) {
-  message_ = text;
+  message_ = text.isEmpty() ? tr("The garment is being put on …") : text;
   update();
+  describe();
+}
+
+// What is painted instead of a picture is said, too.
+void WornView::describe() {
+  const bool waits = frame_[0].image.isNull() || (two_ && frame_[1].image.isNull());
+  setAccessibleDescription(waits ? message_ : QString());
 }
 
 void WornView::setPulls(bool pulls) {
@@ -158,19 +172,18 @@ void WornView::paintFrame(QPainter& painter, const WornFrame& frame, const QRect
   }
   painter.setPen(palette().color(QPalette::Text));
   const QRect words = place.adjusted(8, 6, -8, -6);
-  if (!caption.isEmpty()) painter.drawText(words, Qt::AlignTop | Qt::AlignHCenter, caption);
-  if (frame.image.isNull())
-    painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap,
-                     message_.isEmpty() ? tr("The garment is being put on …") : message_);
+  if (!caption.isEmpty())
+    painter.drawText(words, Qt::AlignTop | Qt::AlignHCenter | Qt::TextWordWrap, caption);
+  if (frame.image.isNull()) painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap, message_);
 }
 
 // Less and more, with the colours between; told by darkness, and no figures.
 void WornView::paintScale(QPainter& painter) const {
   const QFontMetrics metrics = fontMetrics();
   const QString less = tr("pulls less"), more = tr("more");
-  const int bar = 10 * metrics.averageCharWidth(), high = metrics.height(), gap = high / 2;
-  const int wide =
-      metrics.horizontalAdvance(less) + metrics.horizontalAdvance(more) + bar + 4 * gap;
+  const int high = metrics.height(), gap = high / 2, em = metrics.averageCharWidth();
+  const int words = metrics.horizontalAdvance(less) + metrics.horizontalAdvance(more) + 4 * gap;
+  const int bar = std::clamp(width() - words - 2 * gap, 3 * em, 10 * em), wide = words + bar;
   QRect box(width() - wide - gap, height() - 2 * high - gap, wide, high + gap);
   painter.fillRect(box, palette().color(QPalette::Base));
   painter.setPen(palette().color(QPalette::Text));

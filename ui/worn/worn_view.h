@@ -24,7 +24,9 @@ public:
   [[nodiscard]] NamedView named() const { return named_; }
   [[nodiscard]] QSize pictureSize() const; // in pixels of the screen
   [[nodiscard]] bool isDark() const;
+  // The least in which a garment can be made out; it takes what room there is.
   [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
   void moved(); // another view or size is wanted
@@ -40,6 +42,7 @@ protected:
   void changeEvent(QEvent* event) override;
 
 private:
+  void describe();
   void turn(double degrees, double up);
   void zoom(double by);
   void paintFrame(QPainter& painter, const WornFrame& frame, const QRect& place,
