@@ -14,6 +14,15 @@ bool hasFinished(Field m) {
   return easeOf(m) || m == Field::HemToUnderarm || m == Field::SleeveToUnderarm;
 }
 
+// Columns as wide as a box of a length, where a table has none either: what lies over several of
+// them has their room.
+void fitBoxes(QGridLayout& grid, const Phrases& phrases) {
+  FieldBox box(FieldKind::Girth, phrases);
+  box.setValueStyle({LengthUnit::Centimetre, false, false});
+  for (const int at : {column::kFirst, column::kSecond, column::kThird})
+    grid.setColumnMinimumWidth(at, box.sizeHint().width());
+}
+
 } // namespace
 
 FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
@@ -25,11 +34,7 @@ FieldTable::FieldTable(const PanelContext& context, QWidget* parent)
   grid_->setColumnStretch(column::kName, 1);
   grid_->setColumnMinimumWidth(column::kName, 14 * gap);            // longer names wrap
   grid_->setColumnMinimumWidth(column::kSource, 2 * gap + gap / 2); // its sign; words with room
-  FieldBox box(FieldKind::Girth, context_.phrases());
-  box.setValueStyle({LengthUnit::Centimetre, false, false});
-  grid_->setColumnMinimumWidth(column::kFirst, box.sizeHint().width());
-  grid_->setColumnMinimumWidth(column::kSecond, box.sizeHint().width());
-  grid_->setColumnMinimumWidth(column::kThird, box.sizeHint().width());
+  fitBoxes(*grid_, context_.phrases());
   connect(&context_.document, &Document::changed, this, [this](const Document::Event& event) {
     if (event.replaced)
       for (FieldBox* refused : findChildren<FieldBox*>())
@@ -137,6 +142,7 @@ void FieldTable::refreshHeads() {
 void FieldTable::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::PaletteChange) refresh();
+  if (event->type() == QEvent::FontChange) fitBoxes(*grid_, context_.phrases());
 }
 
 } // namespace scye
