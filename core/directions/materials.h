@@ -1,6 +1,6 @@
-// What a knitter lays out before she casts on, from the garment as it is knitted and finished:
-// every thing that a line of the directions uses, and nothing else. Needles in mm, 0 where she has
-// not said which.
+// What is laid out before the cast-on, from the garment as it is knitted and finished:
+// every thing that a line of the directions uses, and nothing else. Needles in mm, 0 where
+// none is said.
 #pragma once
 
 #include "making_up/yarn.h"

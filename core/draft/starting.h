@@ -30,7 +30,7 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 inline constexpr double kScoop = 0.48, kScoopBeyond = 0.42, kSmallScoop = 0.55;
 [[nodiscard]] double startingScoop(double beyond);
 
-// How much deeper a woman's front is scooped than her back, where `curve`, the width that the front
+// How much deeper a woman's front is scooped than the back, where `curve`, the width that the front
 // still takes away after its underarm bind-off, is more than 4 cm: a hundredth for each further
 // one, a twentieth at most. The larger the bust over the shoulders, the further out the curve
 // begins and the more fabric it leaves before the fold of the arm, where it creases; behind it is

@@ -3,7 +3,7 @@
 //
 //   {"format": "scyewright-design", "version": 4,
 //    "title": "...", "wearer": "...", "notes": "...",
-//    "ribName": "...",                                               of an edge stitch of her own
+//    "ribName": "...",                                               of an own edge stitch
 //    "choices": {"garment": "jacket", ...},                          keys and options of Choice;
 //    also
 //                                                                    "gathers": yes or no, now

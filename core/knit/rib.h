@@ -19,7 +19,7 @@ struct RibStitch {
   RibKind kind = RibKind::TwoTwo;
   int knit = 2, purl = 2; // of a rib with columns
   int multiple = 4;
-  std::string name; // the knitter's, of a stitch of her own
+  std::string name; // as the knitter gives it, of an own stitch
   [[nodiscard]] bool columns() const {
     return kind == RibKind::TwoTwo || kind == RibKind::OneOne || kind == RibKind::ThreeOne;
   }

@@ -37,7 +37,7 @@ struct SwatchReading {
 class Design {
 public:
   std::string title, wearer, notes;
-  std::string ribName;    // what she calls the stitch of the edges, where it is one of her own
+  std::string ribName;    // the name of the stitch of the edges, where it is an own one
   std::string measuredOn; // ISO date on which the wearer's measurements were kept; empty: not kept
   std::vector<SwatchReading> swatches;
 

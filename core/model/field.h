@@ -92,7 +92,7 @@ enum class Field : std::uint8_t {
   PatternMultiple,
   PatternExtra,
   Fidelity,    // 0 simplest directions, 1 closest to the curve
-  RibMultiple, // stitches over which an edge stitch of her own repeats
+  RibMultiple, // stitches over which an own edge stitch repeats
   // Needles and yarn, as told above the directions; 0: not said.
   NeedleBody,
   NeedleRib,

@@ -81,6 +81,12 @@ files . | grep -iE '(^|/)(todo|fixme|notes|changes_needed|scratch|tmp)(\.[a-z]+)
 sources core ui app tests 2>/dev/null | xargs -r grep -nE '\b(TODO|FIXME|XXX)\b' /dev/null |
   sed 's/$/: unfinished/' >>"$report"
 
+# Comments speak of the program and the garment, not of "her"; texts in quotes may say what they like.
+sources core ui app tests 2>/dev/null |
+  xargs -r awk '{ line = $0; gsub(/"([^"\\\\]|\\\\.)*"/, "", line) }
+    match(line, /\/\//) && tolower(substr(line, RSTART)) ~ /(^|[^a-z])(she|her|hers|herself)([^a-z]|$)/ {
+      print FILENAME ":" FNR ": " $0 ": a comment that says she or her" }' >>"$report"
+
 [ -s "$report" ] || exit 0
 cat "$report"
 exit 1

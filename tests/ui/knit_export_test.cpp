@@ -1,4 +1,4 @@
-// What she knits from as files: the same words and figures as on the page, opened by other
+// What is knitted from, as files: the same words and figures as on the page, opened by other
 // programs.
 #include "window_fixture.h"
 

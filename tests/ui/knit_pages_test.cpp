@@ -1,5 +1,5 @@
-// What she knits from, beside the drawing: it follows the design while she drags, and a line she
-// points at or goes to lights its rows.
+// What is knitted from, beside the drawing: it follows the design during a drag, and a line that is
+// pointed at or gone to lights its rows.
 #include "window_fixture.h"
 
 #include "knitting/chart_view.h"

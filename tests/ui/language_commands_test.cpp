@@ -43,7 +43,7 @@ std::string withoutWhatIsTyped(std::string text) {
 class LanguageOfTheCommandLine : public testing::Test {
 protected:
   LanguageOfTheCommandLine() {
-    Design design; // her own words in no language at all
+    Design design; // the knitter's own words in no language
     design.set(Field::Bust, 94).choose(Choice::Garment, Garment::Jacket);
     design.title = "\u0416", design.wearer = "\u0429", design.notes = "\u042e";
     EXPECT_FALSE(writeDesign(at("a.scye"), design, language_.phrases()));

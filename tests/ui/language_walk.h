@@ -21,7 +21,7 @@ protected:
   [[nodiscard]] std::string firstEnglishWordIn(const QString& text) const;
   void show(QWidget* page); // and all of the window is looked at
 
-  // The demo; her own words in no language at all.
+  // The demo; the knitter's own words in no language at all.
   void openNamelessDemo();
   void change(const std::function<void(Design&)>& how);
 

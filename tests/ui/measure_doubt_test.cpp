@@ -50,7 +50,7 @@ TEST_F(MeasureDoubt, halfAGirthIsQuestionedInItsRowAndAClickCorrectsIt) {
   FindingCard* card = cardInPanel();
   EXPECT_TRUE(card->accessibleName().contains(QStringLiteral("half a girth")));
   EXPECT_TRUE(mark());
-  // The slip makes the body strange; that is not said of her beside it.
+  // The slip makes the body strange; that is not said beside it.
   EXPECT_TRUE(document().derived().draft.sizes.beyondSurvey);
   for (const QLabel* label : window_->workbench().panel().findChildren<QLabel*>())
     EXPECT_FALSE(label->isVisible() && label->text().contains(QStringLiteral("extrapolations")));

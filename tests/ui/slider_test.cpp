@@ -1,4 +1,4 @@
-// Changing a value by its slider: what she sees while she drags, and what the history holds
+// Changing a value by its slider: what is seen during a drag, and what the history holds
 // afterwards.
 #include "window_fixture.h"
 

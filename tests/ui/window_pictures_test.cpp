@@ -1,4 +1,4 @@
-// The window as it looks at the sizes people have, light and dark. Nothing that she reads may be
+// The window as it looks at the sizes people have, light and dark. Nothing that is read may be
 // cut off. With SCYE_PICTURES=folder the pictures are kept, for the handbook and for looking at
 // them.
 #include "window_fixture.h"

@@ -16,7 +16,7 @@ namespace scye {
 // Whether the file may be replaced.
 [[nodiscard]] bool askToReplace(QWidget* parent, const QString& path);
 
-// A name with one of the endings (".svg"), the one of the kind she chose where she names none.
+// A name with one of the endings (".svg"), the one of the chosen kind where none is named.
 // Empty: given up.
 [[nodiscard]] QString askWhereToWrite(QWidget* parent, const QString& title,
                                       const QString& suggestion, const QStringList& endings);

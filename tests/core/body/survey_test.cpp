@@ -39,7 +39,7 @@ TEST(Survey, ItsFilesHoldTheSubjectsTheyAreSaidToHold) { // tests/data/README.md
 }
 
 TEST(Survey, MeasuresAreMappedAsTheHeaderSays) {
-  // The first woman of the file, worked by hand from her row.
+  // The first woman of the file, worked by hand from its row.
   const Subject woman = readSurvey(surveyFile("women"))->front();
   const auto at = [&](Measure m) { return woman[std::size_t(m)]; };
   EXPECT_DOUBLE_EQ(at(Measure::Bust), 112.8);

@@ -34,7 +34,7 @@ class Reader {
 public:
   Reader(std::string_view text, Terms terms) : terms_(terms) {
     std::vector<PageLine> lines = pageLines(text);
-    lines.emplace_back().blank = true; // where she looks when there is no more
+    lines.emplace_back().blank = true; // looked at when there is no more
     for (PageLine& line : lines) {
       line_ = &line;
       if (terms_ == Terms::Uk) toUs(line.text);
@@ -472,7 +472,7 @@ private:
     return false;
   }
 
-  // Where she is in the piece in work.
+  // The place in the piece in work.
   struct At {
     std::string_view section = "body";
     int next = 0;  // row

@@ -54,7 +54,7 @@ struct Reading {
   std::vector<PieceRead> pieces;
   std::vector<LengthRead> lengths;
   std::vector<Complaint> complaints;
-  std::vector<Complaint> awkward; // what can be done, but takes a thought that no line spares her
+  std::vector<Complaint> awkward; // what can be done, but takes a thought that no line spares
   int steps = 0;                  // lines that were knitted
 };
 

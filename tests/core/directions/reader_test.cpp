@@ -341,7 +341,7 @@ std::string inEnglish(const std::string& text, CatalogueReader& catalogue, const
   for (const char* key : {"at.row", "at.rows", "castOn"})
     rowWords.push_back(phrases.message("dir.us." + std::string(key))->front().text);
   std::string out;
-  bool front = true; // what the wearer wrote herself stands there
+  bool front = true; // the wearer's own words stand there
   for (const PageLine& line : pageLines(text, rowWords)) {
     const std::optional<std::string> read = catalogue.read(line.text);
     front = front && !(read && *read == "Abbreviations");

@@ -126,7 +126,7 @@ TEST(Remedies, areWorthTheirClick) {
   EXPECT_GT(lengths, 20);
 }
 
-// Where a plausible garment is blocked she is told what to do.
+// Where a plausible garment is blocked a way out is told.
 TEST(Remedies, blockedDesignsAreHelped) {
   test::RandomDesigns random(test::propertySeed(1702));
   int blocked = 0, helpless = 0;

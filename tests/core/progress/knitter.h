@@ -1,5 +1,5 @@
-// Somebody who knits a garment from its plans: her gauge and her armholes are not the swatch's and
-// the draft's, and nothing but what she measures tells of it.
+// Somebody who knits a garment from its plans: the gauge and the armholes are not the swatch's and
+// the draft's, and nothing but what is measured tells of it.
 #pragma once
 
 #include "progress/refit.h"

@@ -157,7 +157,7 @@ TEST(Checks, gatheredCapMayBeAsLongAsSheLikes) {
   EXPECT_FALSE(codesOf(d.choose(Choice::CapTop, CapTop::Gathered)).contains("capEase.high"));
 }
 
-// What she measured on a garment that fits is as she wants it: no advice about its ease.
+// What was measured on a garment that fits is as it is wanted: no advice about its ease.
 TEST(Checks, garmentMeasuresAreNotQuestioned) {
   using enum Field;
   Design d = sound().set(EaseUpperArm, 0);

@@ -1,4 +1,4 @@
-// Her first sleeve, from the first start to a schematic on paper, on a real display: the mouse is
+// A first sleeve, from the first start to a schematic on paper, on a real display: the mouse is
 // moved and clicked by the display's own events (xdotool), figures are typed by its keys. Every
 // click and every figure is an action; no more than kMostActions are allowed.
 #include "shell/main_window.h"
