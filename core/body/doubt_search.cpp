@@ -110,8 +110,8 @@ SlipSearch::SlipSearch(const Body& given, const Moments& moments, LengthUnit typ
     if (const auto m = measureOf(field); m && cm > 0) taken_.push_back({field, *m, cm});
 }
 
-Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
-                               std::optional<std::size_t> without) const {
+KnownMeasures SlipSearch::corrected(const std::vector<Assumed>& slips,
+                                    std::optional<std::size_t> without) const {
   struct State {
     std::optional<Measure> measure;
     double cm;
@@ -130,9 +130,10 @@ Readings SlipSearch::corrected(const std::vector<Assumed>& slips,
         state.cm = slip.corrected[k];
     }
   if (without) states[*without].measure.reset();
-  Readings out;
+  KnownMeasures out;
   const auto known = [&](Measure m) {
-    return std::any_of(out.begin(), out.end(), [m](const Reading& r) { return r.measure == m; });
+    return std::any_of(out.begin(), out.end(),
+                       [m](const KnownMeasure& r) { return r.measure == m; });
   };
   for (std::size_t i = 0; i < states.size(); ++i)
     if (states[i].measure == taken_[i].measure)
@@ -151,7 +152,7 @@ double SlipSearch::score(const std::vector<Assumed>& slips) const {
     const auto other = measureMeant(slip.slip);
     if (!other) continue;
     // Where the measure that was taken has a reading of its own, the two must agree.
-    for (const Reading& r : corrected(slips, slip.at[0]))
+    for (const KnownMeasure& r : corrected(slips, slip.at[0]))
       if (r.measure == *other) {
         const double apart = (std::log(taken_[slip.at[0]].cm) - r.log) / kTwiceTaken;
         sum -= 0.5 * apart * apart + std::log(kTwiceTaken * std::sqrt(2 * std::numbers::pi));
@@ -161,7 +162,7 @@ double SlipSearch::score(const std::vector<Assumed>& slips) const {
 }
 
 SlipSearch::Oddity SlipSearch::oddity(const std::vector<Assumed>& slips) const {
-  const Readings readings = corrected(slips);
+  const KnownMeasures readings = corrected(slips);
   const Conditional population(moments_, readings);
   const std::vector<double> deviations = population.deviations();
   const bool out = std::any_of(deviations.begin(), deviations.end(),

@@ -32,8 +32,8 @@ public:
   [[nodiscard]] const std::vector<Taken>& taken() const { return taken_; }
   [[nodiscard]] const Moments& moments() const { return moments_; }
   // What is known once the slips are put right; `without` leaves out one measurement.
-  [[nodiscard]] Readings corrected(const std::vector<Assumed>& slips,
-                                   std::optional<std::size_t> without = std::nullopt) const;
+  [[nodiscard]] KnownMeasures corrected(const std::vector<Assumed>& slips,
+                                        std::optional<std::size_t> without = std::nullopt) const;
 
 private:
   struct Oddity {

@@ -17,14 +17,14 @@ Body bodyMeasurements(const Design& design) {
   return out;
 }
 
-Readings readingsOf(const Body& given) {
-  Readings out;
+KnownMeasures knownMeasures(const Body& given) {
+  KnownMeasures out;
   for (const auto& [field, cm] : given)
     if (const auto m = measureOf(field); m && cm > 0) out.push_back({*m, std::log(cm)});
   return out;
 }
 
-Conditional::Conditional(const Moments& moments, Readings readings)
+Conditional::Conditional(const Moments& moments, KnownMeasures readings)
     : moments_(moments), readings_(std::move(readings)) {
   const int n = int(readings_.size());
   Matrix covariance(n, n);
@@ -57,7 +57,7 @@ double Conditional::widening(int known, double distance) const {
 
 Conditional::Log Conditional::at(Measure m) const {
   const auto read = std::find_if(readings_.begin(), readings_.end(),
-                                 [&](const Reading& r) { return r.measure == m; });
+                                 [&](const KnownMeasure& r) { return r.measure == m; });
   if (read != readings_.end()) return {read->log, 0};
   const Vector shared = covarianceWith(m);
   const double variance = moments_.covariance(int(m), int(m)) - shared.dot(factor_.solve(shared));
@@ -87,7 +87,7 @@ double Conditional::logDensity() const {
 }
 
 std::map<Field, Estimate> estimates(const Body& given, const Moments& moments) {
-  const Conditional population(moments, readingsOf(given));
+  const Conditional population(moments, knownMeasures(given));
   std::map<Field, Estimate> out;
   for (int m = 0; m < kMeasureCount; ++m) {
     const auto field = fieldOf(Measure(m));
@@ -106,8 +106,8 @@ std::map<Field, Estimate> estimates(const Body& given, Figure figure) {
 }
 
 bool beyondSurvey(const Body& given, const Moments& moments) {
-  const Readings readings = readingsOf(given);
-  const auto far = [&](const Reading& r) {
+  const KnownMeasures readings = knownMeasures(given);
+  const auto far = [&](const KnownMeasure& r) {
     const int m = int(r.measure);
     return std::abs(r.log - moments.mean[m]) > 3 * std::sqrt(moments.covariance(m, m));
   };

@@ -46,17 +46,17 @@ struct Estimate {
 [[nodiscard]] bool beyondSurvey(const Body& given, Figure figure);
 
 // A measure as read, in the scale of the survey's moments.
-struct Reading {
+struct KnownMeasure {
   Measure measure;
   double log; // ln(cm)
 };
-using Readings = std::vector<Reading>;
-[[nodiscard]] Readings readingsOf(const Body& given);
+using KnownMeasures = std::vector<KnownMeasure>;
+[[nodiscard]] KnownMeasures knownMeasures(const Body& given);
 
 // The survey's distribution with some measures known, each at most once.
 class Conditional {
 public:
-  Conditional(const Moments& moments, Readings readings);
+  Conditional(const Moments& moments, KnownMeasures readings);
 
   struct Log {
     double mean, deviation; // of ln(cm)
@@ -80,7 +80,7 @@ private:
   [[nodiscard]] double widening(int known, double distance) const;
 
   const Moments& moments_;
-  Readings readings_;
+  KnownMeasures readings_;
   Eigen::LLT<Matrix> factor_; // of the readings' covariance
   Vector excess_, solved_;    // readings - mean, and the covariance's inverse times that
 };

@@ -79,7 +79,7 @@ private:
   }
 
   void survey() {
-    const Conditional population(*moments_, readingsOf(known_));
+    const Conditional population(*moments_, knownMeasures(known_));
     for (const auto& [field, e] : estimates(known_, *moments_)) {
       const double lower = field == Field::BackWaistLength ? dressmakersWaist(figure_) : 0;
       out_.measures[field] = {e.value + lower, Origin::Estimate,
@@ -88,7 +88,7 @@ private:
     out_.shoulderFall = std::exp(population.at(Measure::ShoulderFall).mean);
     out_.beyondSurvey = scye::beyondSurvey(known_, *moments_);
     double furthest = 0;
-    for (const Reading& r : readingsOf(known_)) {
+    for (const KnownMeasure& r : knownMeasures(known_)) {
       const int m = int(r.measure);
       furthest = std::max(furthest, std::abs(r.log - moments_->mean[m]) /
                                         std::sqrt(moments_->covariance(m, m)));

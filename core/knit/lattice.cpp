@@ -235,12 +235,12 @@ void setSleeveWidth(Lattice& l, const GarmentDraft& g, Stitches width) {
         p.outward += off;
     l.sleeveSeam.front().outward += off;
   }
-  l.cuffSpread = Stitches(0);
+  l.cuffIncreases = Stitches(0);
   if (sl.halfFull <= sl.halfCuff) return;
   const Stitches full = l.sleeveWidth + 2 * l.sleeveSeam.front().outward;
   const Stitches cuff =
       std::max(kLeastCuff - Stitches(full % 2), nearestOfParity(w.across(sl.halfCuff), full));
-  l.cuffSpread = std::max(Stitches(0), full - cuff);
+  l.cuffIncreases = std::max(Stitches(0), full - cuff);
 }
 
 ArmholeShape armholeOnStitches(const Lattice& l, const BodiceLattice& counts, CrossWidths cross) {

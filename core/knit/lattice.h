@@ -57,7 +57,7 @@ struct Lattice {
   bool oneArmhole = false; // back and front take away the same and are shaped by one schedule
   // Sleeve
   Rows cuffRows{0};
-  Stitches cuffSpread{0}; // added evenly above the cuff of a full sleeve; even
+  Stitches cuffIncreases{0}; // added evenly above the cuff of a full sleeve; even
   Rows sleeveUnderarmRow{0};
   Stitches sleeveWidth{0}; // at the upper arm, selvedges included
   std::vector<SeamPlace> sleeveSeam;

@@ -283,8 +283,8 @@ KnitPiece sleeveStart(const Lattice& l, PieceId id, Acts& acts, double& half) {
       append(acts,
              seamActs(l.sleeveSeam, l.cuffRows + Rows(2 * rows), side, Shapes::Sleeve, outward));
     const Stitches above = l.sleeveWidth + 2 * outward;
-    castOn = std::max(above - l.cuffSpread, std::min(above, kLeastCuff - Stitches(above % 2)));
-    if (l.cuffSpread > Stitches(0)) castOn = gatheredCuff(l, castOn, above);
+    castOn = std::max(above - l.cuffIncreases, std::min(above, kLeastCuff - Stitches(above % 2)));
+    if (l.cuffIncreases > Stitches(0)) castOn = gatheredCuff(l, castOn, above);
     spread = spreadSteps(castOn, above - castOn);
     // A sleeve that is too short for so many rows is cast on wider.
     for (; int(spread.size()) > room; spread = spreadSteps(castOn, above - castOn))

@@ -90,7 +90,7 @@ std::vector<Rounded> roundedSizes(const GarmentDraft& g, const KnitGarment& k) {
   add("upperArm", Field::EaseUpperArm, 2 * g.sleeve.halfWidth, size.across(l.sleeveWidth - seams),
       w);
   if (const KnitPiece* sleeve = k.piece(PieceId::Sleeve)) {
-    const bool spread = l.cuffSpread > Stitches(0);
+    const bool spread = l.cuffIncreases > Stitches(0);
     const SleeveTraits& line = g.sizes.style.sleeve();
     add("cuff", line.ownCuff ? Field::CuffGirth : Field::EaseWrist, 2 * g.sleeve.halfCuff,
         size.across((spread ? sleeve->castOn() : aboveCuff(*sleeve)) - seams),

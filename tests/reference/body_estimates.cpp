@@ -239,7 +239,7 @@ TEST(BodySurvey, ScyeGirthFromBustAndFromArmIsAsPublished) {
                            Line{Figure::Man, Field::UpperArm, 164.3, 0.839, 335}})
     for (double factor : {0.93, 1.0, 1.07}) {
       const double x = factor * line.typical;
-      const Conditional given(*surveyMoments(line.figure), readingsOf({{line.from, x / 10}}));
+      const Conditional given(*surveyMoments(line.figure), knownMeasures({{line.from, x / 10}}));
       EXPECT_NEAR(10 * std::exp(given.at(Measure::ScyeGirth).mean), line.at0 + line.slope * x, 3)
           << info(line.from).key << " " << x;
     }

@@ -56,10 +56,10 @@ TEST(Estimate, DeviationsAreThoseOfEachMeasureFromItsEstimateByTheOthers) {
   const Moments& m = *surveyMoments(Figure::Woman);
   const Body body{
       {Field::Bust, 95}, {Field::Waist, 70}, {Field::Wrist, 16}, {Field::CrossShoulder, 35}};
-  const Readings readings = readingsOf(body);
+  const KnownMeasures readings = knownMeasures(body);
   const auto deviations = Conditional(m, readings).deviations();
   for (std::size_t i = 0; i < readings.size(); ++i) {
-    Readings others = readings;
+    KnownMeasures others = readings;
     others.erase(others.begin() + std::ptrdiff_t(i));
     const auto expected = Conditional(m, others).at(readings[i].measure);
     EXPECT_NEAR(deviations[i], (readings[i].log - expected.mean) / expected.deviation, 1e-9);
@@ -68,8 +68,8 @@ TEST(Estimate, DeviationsAreThoseOfEachMeasureFromItsEstimateByTheOthers) {
 
 TEST(Estimate, DensityMultipliesAlongAChain) {
   const Moments& m = *surveyMoments(Figure::Woman);
-  const Readings two = readingsOf({{Field::Bust, 95}, {Field::Waist, 70}});
-  const Readings first(two.begin(), two.begin() + 1);
+  const KnownMeasures two = knownMeasures({{Field::Bust, 95}, {Field::Waist, 70}});
+  const KnownMeasures first(two.begin(), two.begin() + 1);
   const auto log = [](double x, double mean, double variance) {
     return -0.5 * (x - mean) * (x - mean) / variance -
            0.5 * std::log(2 * std::numbers::pi * variance);
