@@ -154,6 +154,14 @@ double BodyForm::distance(const Vec3& p) const {
   return std::min(trunk(p), bareArms(p, normal));
 }
 
+Touch BodyForm::solid(const Vec3& p) const {
+  Vec3 nt, na;
+  const double t = trunk(p, &nt), a = bareArms(p, na);
+  // Where flesh lies on flesh, out of the one would be into the other: half the way each time.
+  const double share = std::max(t, a) < 0.1 * m_.scale() && facing(nt, na) > 0 ? 0.5 : 1;
+  return {share * std::min(t, a), t < a ? nt : na};
+}
+
 Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   Vec3 nt, na;
   const double t = trunk(p, &nt), a = bareArms(p, na);

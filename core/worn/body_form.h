@@ -43,6 +43,7 @@ public:
   [[nodiscard]] double distance(const Vec3& p) const;
 
   [[nodiscard]] Touch touch(const Vec3& p, Layer layer, double gap) const override;
+  [[nodiscard]] Touch solid(const Vec3& p) const override;
 
   // As a tape takes them, the shortest way round a section of the sampled form.
   [[nodiscard]] double trunkGirth(double y) const;

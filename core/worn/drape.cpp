@@ -29,8 +29,9 @@ FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
   return {f.course * g.stiffness.course, f.wale * g.stiffness.wale, f.bias * g.stiffness.bias};
 }
 
-// Loops that have been drawn straight resist more: twice as much beyond this length.
-constexpr double kStraight = 1.3;
+// Loops that have been drawn straight resist more: beyond this length several times as much (from
+// memory of fabric tests).
+constexpr double kStraight = 1.25, kMore = 3; // the latter besides what they resist already
 
 // What is pulled to its length; pushed together it resists less.
 Vec3 relaxed(const Vec3& drawn, double compression) {
@@ -41,7 +42,7 @@ Vec3 relaxed(const Vec3& drawn, double compression) {
 Vec3 relaxedFibre(const Vec3& fibre, double compression) {
   const double over = fibre.norm() - kStraight;
   const Vec3 out = relaxed(fibre, compression);
-  return over > 0 ? Vec3(out * (1 - over)) : out;
+  return over > 0 ? Vec3(out * (1 - kMore * over)) : out;
 }
 
 // What a triangle adds to the matrix: its fibres' stiffness between two of its corners.
@@ -50,7 +51,9 @@ double between(const ClothTriangle& t, const FibreStiffness& d, std::size_t a, s
                    (d.wale + d.bias) * t.gradient[a].y() * t.gradient[b].y());
 }
 
-// Whether a fibre is near where it resists twice as much: there a matrix with its usual stiffness
+constexpr char kLoose = 1, kPressed = 2; // points that are pushed out after the solution
+
+// Whether a fibre is near where it resists more: there a matrix with its usual stiffness
 // alone would overshoot, and the steps would grow without bound.
 bool isTaut(const ClothTriangle& t, const Points& x) {
   constexpr double kNear = kStraight - 0.05;
@@ -67,7 +70,7 @@ double stored(double length, double compression) {
 
 double storedInFibre(double length, double compression) {
   const double over = std::max(0.0, length - kStraight);
-  return stored(length, compression) + 0.5 * over * over;
+  return stored(length, compression) + 0.5 * kMore * over * over;
 }
 
 } // namespace
@@ -148,7 +151,7 @@ void Drape::factorise(const DrapeState& state, const DrapeSettings& settings) {
     const FibreStiffness d = fibreStiffness(*g_, t.fabric);
     for (std::size_t a = 0; a < 3; ++a)
       for (std::size_t b = 0; b < 3; ++b) {
-        const double more = between(t, d, a, b);
+        const double more = kMore * between(t, d, a, b);
         x.coeffRef(t.point[a], t.point[b]) += more;
         yz.coeffRef(t.point[a], t.point[b]) += more;
       }
@@ -172,7 +175,7 @@ void Drape::project(const Points& x, const std::vector<char>& taut, Points& pull
                minus = relaxedFibre(kBias * (u - v), soft);
     Vec3 alongU = d.course * relaxedFibre(u, soft) + kBias * d.bias * (plus + minus);
     Vec3 alongV = d.wale * relaxedFibre(v, soft) + kBias * d.bias * (plus - minus);
-    if (taut[k]) alongU += (d.course + d.bias) * u, alongV += (d.wale + d.bias) * v;
+    if (taut[k]) alongU += kMore * (d.course + d.bias) * u, alongV += kMore * (d.wale + d.bias) * v;
     for (std::size_t a = 0; a < 3; ++a)
       pull.row(t.point[a]) +=
           t.area * (t.gradient[a].x() * alongU + t.gradient[a].y() * alongV).transpose();
@@ -186,7 +189,8 @@ void Drape::project(const Points& x, const std::vector<char>& taut, Points& pull
 
 // A contact pulls its point to the gap's distance and, as far as friction goes, to where it sticks.
 // Its strength goes with the cloth it holds, so that the form is as firm to a finer mesh.
-// One that the factor does not hold is only pushed out, after the solution.
+// One that the factor does not hold is only pushed out, after the solution; so is what tight cloth
+// would press right through its own gap.
 void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
                   const DrapeSettings& settings, Points& pull, std::vector<char>& loose) const {
   for (int i = 0; i < g_->points; ++i) {
@@ -208,10 +212,12 @@ void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
       slid *= most / far;
       c.anchor = p - slid;
     }
-    if (state.held[s])
+    if (state.held[s]) {
       pull.row(i) += k * (p - t.room * t.normal - slid).transpose();
-    else
-      loose[s] = 1;
+      if (settings.firm && t.room < -0.7 * g_->gap) loose[s] = kPressed;
+    } else {
+      loose[s] = kLoose;
+    }
   }
 }
 
@@ -267,8 +273,10 @@ DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
     const Eigen::RowVector3d move = x.row(i) - before.x.row(i);
     const double far = move.norm();
     if (far > settings.mostMove) x.row(i) = before.x.row(i) + settings.mostMove / far * move;
-    if (!loose[std::size_t(i)]) continue;
-    const Touch t = body.touch(x.row(i).transpose(), g.layer[std::size_t(i)], g.gap);
+    const char how = loose[std::size_t(i)];
+    if (!how) continue;
+    const Vec3 p = x.row(i).transpose();
+    const Touch t = how == kLoose ? body.touch(p, g.layer[std::size_t(i)], g.gap) : body.solid(p);
     if (t.room < 0) x.row(i) -= t.room * t.normal.transpose();
   }
   const Points moved = x - before.x;

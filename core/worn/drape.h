@@ -28,7 +28,7 @@ struct DrapeState {
   double momentum = 1; // of Nesterov's sequence
   std::vector<Contact> contacts;
   std::vector<char> held;   // points whose contact is in the factor
-  std::vector<char> taut;   // triangles drawn so far that the factor holds them twice as stiff
+  std::vector<char> taut;   // triangles drawn so far that the factor holds them stiffer
   double rms = 0, most = 0; // cm moved in the last step
   int steps = 0;
 };
@@ -37,6 +37,7 @@ struct DrapeSettings {
   double gravity = 981;       // cm/s^2; 0 while it is sewn
   double timeStep = 1.0 / 30; // s; the cloth's mass damps each step as if it took so long
   bool accelerated = true;
+  bool firm = true; // what tight cloth presses through its own gap is pushed out; not while sewn
   double mostMove = 1e9;      // cm a step
   double friction = 0.4;      // Coulomb's, cloth on cloth (common practice: 0.3 to 0.8)
   double touchStrength = 2e4; // dyn/cm of a contact for each cm^2 of cloth that it holds

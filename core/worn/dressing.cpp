@@ -62,13 +62,16 @@ public:
       top = std::max(top, p.y());
     const double half = std::max(halfWidthAt(s.frontSeam, std::min(at.y(), under)), 1e-6);
     const double angle = std::clamp(at.x() / half, -1.0, 1.0) * kHalfTurn;
-    const Vec3 along = arm.upper();
-    const Vec3 up = Vec3(-along.y(), along.x(), 0).normalized(), forward = along.cross(up) * -1;
     const double radius = std::max(arm.upperRadius + air_, half / kHalfTurn);
     const Vec3 tip(m_.halfShoulder, m_.tipY + g_.gap, arm.shoulder.z());
-    const Vec3 f = forward.z() > 0 ? forward : Vec3(-forward);
-    return tip + (top - at.y()) * along - radius * up +
-           radius * (std::cos(angle) * up + std::sin(angle) * f);
+    // Along the bones: the forearm leans forward, and a sleeve laid straight would be put on beside
+    // it.
+    const Vec3 along = arm.upper(), fore = unit(arm.wrist - arm.elbow);
+    const double far = top - at.y(), bent = std::max(0.0, far - (arm.elbow - tip).dot(along));
+    const Vec3 axis = bent > 0 ? fore : along;
+    const Vec3 forward = unit(Vec3::UnitZ() - axis.z() * axis), up = forward.cross(axis);
+    return tip + (far - bent) * along + bent * fore - radius * Vec3(-along.y(), along.x(), 0) +
+           radius * (std::cos(angle) * up + std::sin(angle) * forward);
   }
 
   [[nodiscard]] double raise() const { return raise_; }
@@ -184,6 +187,8 @@ DrapeState settled(Drape& drape, DrapeState state, const BodyForm& body, const S
   DrapeSettings settings;
   int calm = 0;
   for (int i = 0; i < settling.steps && calm < settling.calm; ++i) {
+    // What has not come to rest by then swings between two ways of lying: it is not driven on.
+    settings.accelerated = i < 3 * settling.steps / 4;
     state = drape.step(state, body, settings);
     calm = state.rms < settling.rms && state.most < settling.most ? calm + 1 : 0;
     if (watch && watch(state, body)) break;
@@ -196,7 +201,7 @@ DrapeState putOn(Drape& drape, const BodyForm& body, const Watch& watch) {
   DrapeState state = drape.at(laidOut(drape.garment(), form));
   DrapeSettings sewing;
   sewing.gravity = 0;
-  sewing.accelerated = false;
+  sewing.accelerated = sewing.firm = false;
   sewing.mostMove = 0.6 * drape.garment().pattern.size;
   constexpr int kSewing = 40;
   for (int i = 0; i < kSewing; ++i) {

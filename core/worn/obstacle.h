@@ -21,6 +21,8 @@ public:
   virtual ~Obstacle() = default;
   // `gap`: how far the middle of the cloth is to keep from the surface.
   [[nodiscard]] virtual Touch touch(const Vec3& p, Layer layer, double gap) const = 0;
+  // The same of the body itself, for a point of no thickness: nothing of the garment may be inside.
+  [[nodiscard]] virtual Touch solid(const Vec3& p) const { return touch(p, Layer::Bodice, 0); }
 };
 
 } // namespace scye

@@ -62,7 +62,8 @@ PieceMesh meshed(const SeamLines& runs, double spacing) {
   for (const Vec2& p : edge)
     box.add(p);
   const double rise = spacing * std::sqrt(0.75);
-  constexpr double kClear = 0.55; // of the spacing: inner points keep off the edge
+  constexpr double kClear =
+      0.7; // of the spacing: inner points keep off the edge, small triangles tear first
   int row = 0;
   for (double y = box.low.y() + 0.8 * spacing; y < box.high.y(); y += rise, ++row) {
     const double from = std::floor(box.low.x() / spacing) * spacing + (row % 2 ? 0.5 : 0) * spacing;

@@ -68,6 +68,8 @@ double monotone(const std::vector<TrunkSection>& s, double y, const F& value) {
          value(s[i + 1]) * (3 * t2 - 2 * t3) + h * tangent(i + 1) * (t3 - t2);
 }
 
+constexpr double kRound = 3.5; // cells
+
 TrunkSection sectionOf(double y, double girth, const Shares& share, double middle, double power) {
   return {y, share.half * girth, share.front * girth, share.back * girth, middle, power};
 }
@@ -137,6 +139,7 @@ TrunkField::TrunkField(const BodyMeasures& m) : m_(m) {
   neckRadius = 0.95 * m.neckBase / (2 * std::numbers::pi);
   neckAxis = Vec3(0, std::cos(tilt), std::sin(tilt));
   neckBase = Vec3(0, 0, -0.5 * u);
+  spacing = std::clamp(u, 0.5, 1.15);
   bottom = m.hipY - 16 * std::min(1.0, u + 0.1);
   top = 0.42 * m.neckBase * 0.45 + 1.5 * u;
   const double hipMiddle = -0.9 * u;
@@ -228,8 +231,9 @@ double TrunkField::exact(const Vec3& point, const TrunkSection& s) const {
     const double way = along.dot(neckAxis);
     const double radius = neckRadius * (1 - 0.04 * smoothStep(0, 6 * u, way));
     const double neck = std::max((along - way * neckAxis).norm() - radius, -2 * u - way);
-    d = smoothMin(d, neck, 1.6 * u);
-    d = -smoothMin(-d, -(way - top), 1.2 * u);
+    // Rounded off over some cells of the samples at least, or the edge comes out in steps.
+    d = smoothMin(d, neck, std::max(1.6 * u, kRound * spacing));
+    d = -smoothMin(-d, -(way - top), std::max(1.2 * u, kRound * spacing));
   }
   return d;
 }
@@ -241,7 +245,6 @@ double TrunkField::exactGirth(double y) const {
 }
 
 void TrunkField::sample() {
-  spacing = std::clamp(m_.scale(), 0.5, 1.15);
   double half = m_.halfShoulder, deep = 0;
   for (const TrunkSection& s : sections) {
     half = std::max(half, s.half);
