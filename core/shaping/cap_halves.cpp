@@ -11,6 +11,7 @@ constexpr double kNone = std::numeric_limits<double>::infinity();
 constexpr int kLeastRows = 3; // underarm, a shaping, crown
 constexpr int kSparsest = 6;  // rows between decreases, where the curve asks for no more
 constexpr int kSparsestAtAll = 12;
+constexpr long kStatesAPlace = 64; // of the programme, worked out while the search passes a place
 
 // What the search of one kind of edge needs; it goes on over all ends of a width.
 struct EdgeTools {
@@ -58,7 +59,8 @@ struct CapEnd {
 class SeamPrice {
 public:
   SeamPrice(const CapRequest& request, double target)
-      : target_(target), ease_(request.ease), armholes_(request.armholes),
+      : spread_(ShapingPrices::spread(request.size)), target_(target), ease_(request.ease),
+        armholes_(request.armholes),
         apart_(0.5 * std::abs(armholes_[0].mean() - armholes_[1].mean())) {}
 
   [[nodiscard]] double atLeast(double low, double high, double apartLow, double apartHigh) const {
@@ -68,7 +70,7 @@ public:
       const double apart = armhole.chord - armhole.corner;
       spread = std::max({spread, apartLow - apart, apart - apartHigh});
     }
-    return ShapingPrices::kSeam(10 * (miss + apart_)) + ShapingPrices::kSpread(10 * spread);
+    return ShapingPrices::kSeam(10 * (miss + apart_)) + spread_(10 * spread);
   }
   [[nodiscard]] double of(const EdgeLength& cap) const { return of(std::array{cap, cap}); }
   // The left sleeve's, then the right one's.
@@ -79,10 +81,11 @@ public:
       seam = std::max(seam, std::abs(over.mean() - ease_));
       spread = std::max(spread, over.spread());
     }
-    return ShapingPrices::kSeam(10 * seam) + ShapingPrices::kSpread(10 * spread);
+    return ShapingPrices::kSeam(10 * seam) + spread_(10 * spread);
   }
 
 private:
+  ShapingPrices::Steps spread_;
   double target_, ease_;
   std::array<EdgeLength, 2> armholes_;
   double apart_;
@@ -172,8 +175,10 @@ public:
     const int mostTaken =
         int(std::max(width_.front.span(), width_.back.span()) / r_.size.width) + 3;
     EdgeTools front(r_, width_.front, width_.height, look_, steps, mostTaken, shelf_);
+    best_.work += long(front.ways.states()) / kStatesAPlace;
     if (r_.halvesAlike()) return wholes(front);
     EdgeTools back(r_, width_.back, width_.height, look_, steps, mostTaken, shelf_);
+    best_.work += long(back.ways.states()) / kStatesAPlace;
     return pairs(front, back);
   }
 

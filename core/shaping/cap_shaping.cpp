@@ -1,6 +1,7 @@
 #include "shaping/cap_shaping.h"
 
 #include "shaping/cap_halves.h"
+#include "shaping/cost.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,12 +11,20 @@ namespace {
 
 // Half an edge longer than this many rows is no sleeve cap that anyone knits.
 constexpr double kLongestHalf = 300;
-// A find that is dearer than this misses a bar by far.
-constexpr double kDear = 46;
 
-// What a look at the schedules allows; the next is taken where the one before found nothing good.
-constexpr CapLook kLooks[] = {
-    {1.5, 1, 2, 1}, {1.5, 1, 2, 2}, {2.5, 2, 2, 2}, {6, 4, 6, 2}, {40, 16, 6, 2}};
+// What a look at the schedules allows, and from which price of the best that is known on it is
+// taken. A wider one finds nothing cheaper than what it adds costs: farther off the curve by
+// ShapingPrices, or steps that nobody likes to knit.
+struct Look {
+  CapLook allows;
+  double worth = 0;
+};
+constexpr double kNothingKnown = std::numeric_limits<double>::infinity();
+constexpr Look kLooks[] = {{{1, 1, 2, 2}, 0},
+                           {{1.5, 1, 2, 2}, ShapingPrices::kCapOff.once},
+                           {{2.5, 2, 2, 2}, ShapingPrices::kCapOff.again},
+                           {{6, 4, 6, 2}, ShapingPrices::kCapOff.again},
+                           {{40, 16, 6, 2}, kNothingKnown}};
 
 CapShaping failed(CapStatus status) {
   CapShaping none;
@@ -100,12 +109,11 @@ CapShaping shapeCap(const CapRequest& request, CapPieces& shelf) {
   best.width = widths.front().width;
   best.cost = request.bound;
   bool any = false;
-  for (const CapLook& look : kLooks) {
-    if (any && best.cost < kDear) break;
+  const double share = request.halvesAlike() ? 1 : 0.5; // of a price, where one half pays it
+  for (const Look& look : kLooks) {
+    if (best.cost < share * look.worth) break;
     for (const CapWidth& width : widths)
-      any |= searchWidth(request, width, look, shelf, best);
-    // Whoever asks with a small bound has something better than what a farther look could find.
-    if (!any && request.bound < kDear) break;
+      any |= searchWidth(request, width, look.allows, shelf, best);
   }
   if (any) measure(request, best);
   return best;

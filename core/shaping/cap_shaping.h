@@ -2,18 +2,20 @@
 //
 // The reference is the drafted cap solved again (curve/cap_curve.h) for whole stitches of width and
 // underarm bind-off and for the armhole as it is knitted, with the crown as wanted. Searched are:
-// the width (the whole numbers nearest to the drafted one), the crown (within 1 stitch of what is
-// wanted, 2 where nothing else is found), the rows (within 2 of the reference's height), and the
-// runs: after the underarm bind-off stepped bind-offs and decreases from steep to sparse, then from
-// sparse to steep, stepped bind-offs again, then the crown bind-off on a right-side or, at a small
-// price, wrong-side row 1 to 3 rows after the last shaping. What is best is said by cost.h, in this
-// order of weight: the drawn shape, few lines, the seam. Nearness is edgeDeviation() from the
-// reference; the seam is cap - armhole - ease by the mean of the three measures of edge_length.h,
-// on the side of the wearer where it is worse, and how far the three lie apart.
+// the width (the whole numbers nearest to the drafted one), the crown (within 2 stitches of what is
+// wanted, more than 1 at a price that no other fault comes up to), the rows (within 2 of the
+// reference's height), and the runs: after the underarm bind-off stepped bind-offs and decreases
+// from steep to sparse, then from sparse to steep, stepped bind-offs again, then the crown bind-off
+// on a right-side or, at a small price, wrong-side row 1 to 3 rows after the last shaping. What is
+// best is said by cost.h, in this order of weight: the drawn shape, few lines, the seam. Nearness
+// is edgeDeviation() from the reference; the seam is cap - armhole - ease by the mean of the three
+// measures of edge_length.h, on the side of the wearer where it is worse, and how far the three lie
+// apart.
 //
-// Where nothing comes within 1.5 stitches (low, wide caps: in two rows the curve moves in by more
-// than a step) bind-offs may be twice, then four times as wide and as many, farther off and more
-// rows higher or lower, and the result says `beyondStyle`.
+// Where nothing good comes within 1 stitch, 1.5 are allowed; where nothing comes within these (low,
+// wide caps: in two rows the curve moves in by more than a step) bind-offs may be twice, then four
+// times as wide and as many, farther off and more rows higher or lower, and the result says
+// `beyondStyle`.
 //
 // Branch and bound, run_search.h: the least cost over these sets, unless CapRequest::work runs out.
 // Cost of processor time: 0.2 ms at 22/30, 1 ms at 40/56.
@@ -87,7 +89,7 @@ struct CapShaping {
   // Decreases on every row, a deeper armhole or a narrower sleeve may do without.
   bool beyondStyle = false;
   double cost = std::numeric_limits<double>::infinity();
-  long work = 0; // places that the search came through
+  long work = 0; // places that the search came through, and the programme's states, 64 for one
 
   // Both edges of the cap on that side of the wearer; the left sleeve is the right one's mirror
   // image.

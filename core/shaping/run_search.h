@@ -112,6 +112,7 @@ public:
   WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps);
 
   [[nodiscard]] int steps() const { return int(places_.size()) - 1; }
+  [[nodiscard]] std::size_t states() const { return any_.size() * kinds_; }
   // An event of `kind` in step `step` leaves `taken` stitches taken away: of those in kindsAt().
   [[nodiscard]] const Reach& at(int step, int taken, int kind) const {
     return reach_[place(step, taken) * kinds_ + std::size_t(kind)];

@@ -9,9 +9,10 @@
 namespace scye {
 namespace {
 
-constexpr int kKept = 6;          // armholes of one underarm bind-off
-constexpr int kMostTried = 14;    // armholes
-constexpr long kMostWork = 45000; // over all caps: see run_search.h
+constexpr int kKept = 12;         // armholes of one underarm bind-off
+constexpr int kMostTried = 20;    // armholes
+constexpr int kMostInVain = 4;    // without any cap
+constexpr long kMostWork = 40000; // over all caps: see run_search.h
 
 struct Pair {
   std::size_t option = 0;
@@ -75,7 +76,8 @@ ScyeShaping shapeScye(const ScyeRequest& request) {
   std::vector<Pair> pairs = pairsOf(request);
   const bool anyFitted = std::any_of(pairs.begin(), pairs.end(), fitted);
   for (Pair& pair : pairs) {
-    if (tried > 0 && (pair.cost >= best || tried >= kMostTried || work >= kMostWork)) break;
+    const int most = out.cap.knittable() ? kMostTried : kMostInVain;
+    if (tried > 0 && (pair.cost >= best || tried >= most || work >= kMostWork)) break;
     CapRequest asked = capFor(request, pair);
     asked.work = kMostWork - work;
     if (out.cap.knittable()) asked.bound = best - pair.cost;

@@ -68,7 +68,7 @@ TEST(ShapingSurvey, barsAreKept) {
       "height within 2 rows", 99.5,
       [](const Seen& s) { return std::abs(s.f.heightOff) <= 2 + 0.01; }, every);
   share(
-      "cap within 1 stitch", 95, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
+      "cap within 1 stitch", 93, [](const Seen& s) { return s.f.capOff <= 1.001; }, usual);
   share(
       "cap within 1.5 stitches", 100, [](const Seen& s) { return s.f.capOff <= 1.501; }, usual);
   share(
@@ -94,7 +94,7 @@ TEST(ShapingSurvey, barsAreKept) {
   // Wanted are 90 % within 1.5 cm: where a cap or an armhole would leave its curve by more than a
   // stitch for it, the curve goes before.
   share(
-      "steps within 1.5 cm", 86, [](const Seen& s) { return s.f.widestStep <= 1.5 + kRounding; },
+      "steps within 1.5 cm", 90, [](const Seen& s) { return s.f.widestStep <= 1.5 + kRounding; },
       fine);
   share(
       "steps of 3 stitches (2 at 12)", 95,
@@ -104,15 +104,15 @@ TEST(ShapingSurvey, barsAreKept) {
       "steps within 1.9 cm", 99, [](const Seen& s) { return s.f.widestStep <= 1.9 + kRounding; },
       fine);
   share(
-      "seam within 2 mm", 97, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
+      "seam within 2 mm", 94.5, [](const Seen& s) { return std::abs(s.f.seam) <= 0.2; }, every);
   share(
       "seam within 4 mm", 100, [](const Seen& s) { return std::abs(s.f.seam) <= 0.4; }, every);
   // Wanted are 95 % (88 at 12); in the printed way an armhole's own measures are apart.
   share(
-      "measures within 5 mm, no printed way", 96, [](const Seen& s) { return s.f.spread <= 0.5; },
+      "measures within 5 mm, no printed way", 97, [](const Seen& s) { return s.f.spread <= 0.5; },
       [](const Seen& s) { return !s.f.printedWay; });
   share(
-      "measures within 5 mm", 91, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
+      "measures within 5 mm", 94, [](const Seen& s) { return s.f.spread <= 0.5; }, every);
   share(
       "armholes alike within a row", 100, [](const Seen& s) { return s.f.sidesRows <= 1; }, every);
   share(

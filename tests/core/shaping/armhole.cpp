@@ -118,12 +118,12 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
       if (!isPlain(s, false)) return;
       const double off = slowDeviation(request, s);
       double cost = prices.line * (double(runs.size()) - 1) + prices.off * off +
-                    (off > 1 ? 20 + 8 * (off - 1) : 0) + (off > 1.5 ? 30 : 0);
+                    (off > 1 ? 34 + 8 * (off - 1) : 0) + (off > 1.5 ? 50 : 0);
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
         const int k = run.stitches.value();
         if (k > 2 && k * w > 1.5 + 1e-9) cost += 11;
-        cost += 14 * w * std::max(0, k - plain);
+        cost += 13 * w * std::max(0, k - plain);
       }
       if (runs.size() == 1 && runs.front().kind == ShapingKind::Decrease)
         cost = off <= 1 ? -1e9 : cost - 1; // then there is no other
