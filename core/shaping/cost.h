@@ -41,7 +41,7 @@ struct ShapingPrices {
   // clang-format off
   //                                  each  first once  more  second again
   static constexpr Steps kCapOff     {0,    1,    130,  8,    1.5,  300}; // stitches, beside `off`
-  static constexpr Steps kArmholeOff {0,    1,    34,   8,    1.5,  50};  // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    34,   8,    1.5,  2000}; // stitches, beside `off`
   static constexpr Steps kCrown      {0.5,  1,    180,  8,    2,    60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,    60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,    8};   // rows from the draft's, see height()

@@ -118,7 +118,7 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
       if (!isPlain(s, false)) return;
       const double off = slowDeviation(request, s);
       double cost = prices.line * (double(runs.size()) - 1) + prices.off * off +
-                    (off > 1 ? 34 + 8 * (off - 1) : 0) + (off > 1.5 ? 50 : 0);
+                    (off > 1 ? 34 + 8 * (off - 1) : 0) + (off > 1.5 ? 2000 : 0);
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
         const int k = run.stitches.value();
