@@ -45,7 +45,7 @@ struct ShapingPrices {
   static constexpr Steps kCrown      {0.5,  1,    180,  8,    2,    60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,    60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,    8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    24,   8,    4,    250}; // mm, the worse side
+  static constexpr Steps kSeam       {0.1,  2,    24,   8,    3.4,  250}; // mm, the worse side
   static constexpr Steps kSpread     {0,    4,    0,    1,    5,    60};  // mm between the measures, see spread()
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 13;        // a cm of each bind-off in a run over the style's plainStep()
