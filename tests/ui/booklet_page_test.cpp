@@ -39,7 +39,7 @@ protected:
   void waitForPages() {
     QSignalSpy moved(&view(), &BookletView::pageMoved);
     while (!page().isLaidOut())
-      ASSERT_TRUE(moved.wait());
+      ASSERT_TRUE(moved.wait(60000));
   }
   // Every word of every page, where it stands.
   [[nodiscard]] std::vector<Sheet> sheets() {
