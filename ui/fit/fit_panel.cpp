@@ -27,7 +27,7 @@ FitPanel::FitPanel(Document& document, Settings& settings, QWidget* parent)
                                  {2, 1}, this)) {
   const int gap = fontMetrics().averageCharWidth();
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(gap / 2, gap, gap / 2, gap / 2);
+  column->setContentsMargins(gap / 2, gap, gap, gap / 2);
   column->setSpacing(gap);
 
   QFont large = font();
