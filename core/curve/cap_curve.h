@@ -25,8 +25,8 @@ struct CapShape {
   double halfWidth = 0;        // W / 2
   double underarm = 0;         // U: flat at the underarm
   double crownHalf = 0;        // T / 2: flat at the top, on this side of the shoulder mark
-  double lowerFullness = 0.35; // a
-  double upperFullness = 0.45; // b
+  double lowerFullness = 0.37; // a
+  double upperFullness = 0.42; // b
   double lean = 0; // how far the crown lies away from this half: +c for the back, -c for the front
 
   [[nodiscard]] double span() const { return halfWidth - underarm - crownHalf + lean; }

@@ -351,7 +351,7 @@ private:
          std::clamp(0.20 * arm, figure() == Figure::Baby ? 3.0 : 4.0, 10.0) + 0.5 * drawnIn);
     fill(Field::GatherWidth, std::clamp(0.5 * depth, 5.0, 12.0));
     fill(Field::Pleats, small() ? 2 : 4);
-    const StartingFullness fullness = startingFullness(style_.capRise);
+    const StartingFullness fullness = startingFullness(style_.capRise, style_.figure);
     fill(Field::LowerFullness, fullness.lower);
     fill(Field::UpperFullness, fullness.upper);
     fill(Field::CapHeight, 0.65 * depth);

@@ -12,11 +12,11 @@ namespace {
 // What a depth that is 1 cm deeper adds to the armhole's edge, back and front together.
 constexpr double kEdgePerDepth = 1.95;
 
+} // namespace
+
 bool isSmall(Figure figure) {
   return figure == Figure::Child || figure == Figure::Baby;
 }
-
-} // namespace
 
 double startingWidth(double crossShoulder, double crossBack, Garment garment, double reach) {
   const bool jacket = garment == Garment::Jacket;
@@ -51,10 +51,10 @@ DepthEase startingDepthEase(Figure figure, Garment garment) {
   return {jacket ? first + 0.8 : first, jacket ? 10.0 : 8.0, 0.5, 4.5};
 }
 
-StartingFullness startingFullness(CapRise rise) {
+StartingFullness startingFullness(CapRise rise, Figure figure) {
   if (rise == CapRise::Shallow) return {0.4, 0.45};
   if (rise == CapRise::High) return {0.3, 0.4};
-  return {};
+  return isSmall(figure) ? StartingFullness{0.35, 0.45} : StartingFullness{};
 }
 
 double depthEaseFor(const DepthEase& rule, double edge, double scyeGirth, bool halfTrusted) {

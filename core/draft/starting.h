@@ -22,6 +22,8 @@ inline constexpr double kBackRoom = 1, kJacketBackRoom = 2; // over the cross-ba
 // long curve is drawn out, which keeps the edge shorter.
 [[nodiscard]] double startingRise(double away, double underarm, double depth, double beyond);
 
+[[nodiscard]] bool isSmall(Figure figure); // a child or a baby
+
 // How deep an armhole is scooped, `beyond` = 1 - reach. A little less than the quarter ellipse's
 // 0.55, which begins so flat that where much is taken away its first steps are over 1.5 cm wide, or
 // the curve is left; with it 84 % of garments keep such steps from 22 stitches up, with this 92
@@ -39,13 +41,15 @@ inline constexpr double kScoop = 0.48, kScoopBeyond = 0.42, kSmallScoop = 0.55;
 [[nodiscard]] double startingFrontScoop(double curve);
 
 // How full the cap is drawn, below and above: shares of its half's width. A fuller curve is longer
-// and so needs less height, a leaner one more. By 0.35 and 0.45 the steps of nearly all caps stay
-// within 1.5 cm from 22 stitches up (tests/bench/shaping). What files up to version 3 start with,
-// 0.45 and 0.55, asks for wider ones at the foot, or leaves its curve.
+// and so needs less height, a leaner one more. By these the steps of nearly all caps stay within
+// 1.5 cm from 22 stitches up, and the edges of cap and armhole are as long by one measure as by
+// another (tests/bench/shaping). What files up to version 3 start with, 0.45 and 0.55, asks for
+// wider steps at the foot, or leaves its curve; 0.35 and 0.45, with which files of versions 4 and 5
+// start and small garments still do, for they keep their caps low, parts the measures oftener.
 struct StartingFullness {
-  double lower = 0.35, upper = 0.45;
+  double lower = 0.37, upper = 0.42;
 };
-[[nodiscard]] StartingFullness startingFullness(CapRise rise);
+[[nodiscard]] StartingFullness startingFullness(CapRise rise, Figure figure);
 
 // Armhole depth ease: one step from a first value toward an edge that lies `room` over the girth
 // round the armhole. Where the depth was measured and the girth only estimated the step is half.

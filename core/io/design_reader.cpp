@@ -128,7 +128,10 @@ DesignRead DesignReader::result() {
     work = std::move(*read);
   }
   Design design = version_ == 1 ? fromVersion1(design_, fillFromSaid_) : std::move(design_);
-  if (version_ <= 3) design = withCapOfVersion3(std::move(design));
+  if (version_ <= 3)
+    design = withCapOfVersion3(std::move(design));
+  else if (version_ <= 5)
+    design = withCapOfVersion5(std::move(design));
   if (version_ <= 4) design = withArmholeOfVersion4(std::move(design));
   return {std::move(design), std::move(work), {}};
 }

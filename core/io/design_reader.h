@@ -18,7 +18,7 @@
 namespace scye {
 
 inline constexpr std::string_view kDesignFormat = "scyewright-design";
-inline constexpr int kDesignVersion = 5; // 1 to 4 are read too, see former_designs.h
+inline constexpr int kDesignVersion = 6; // 1 to 5 are read too, see former_designs.h
 inline constexpr EnumKeys<Source, Source::Garment> kSourceKeys{
     {{Source::Body, "body"}, {Source::Garment, "garment"}}};
 inline constexpr EnumKeys<SwatchReading::Use, SwatchReading::Use::OtherPattern> kSwatchUseKeys{{

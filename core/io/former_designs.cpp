@@ -18,7 +18,7 @@ class Converter {
 public:
   explicit Converter(const Design& before) : design_(before) {
     const auto figure = design_.as<Figure>();
-    small_ = figure == Figure::Child || figure == Figure::Baby;
+    small_ = isSmall(figure);
     child_ = figure == Figure::Child;
     jacket_ = design_.as<Garment>() == Garment::Jacket;
   }
@@ -129,6 +129,13 @@ private:
   bool small_ = false, child_ = false, jacket_ = false;
 };
 
+// Where nobody has set it.
+Design withFullness(Design design, double lower, double upper) {
+  if (!design.has(Field::LowerFullness)) design.set(Field::LowerFullness, lower);
+  if (!design.has(Field::UpperFullness)) design.set(Field::UpperFullness, upper);
+  return design;
+}
+
 } // namespace
 
 Design fromVersion1(const Design& before, bool fillFromSaid) {
@@ -142,15 +149,24 @@ Design withCapOfVersion3(Design design) {
   if (!anyMeasured(design)) return design;
   const auto rise = design.as<CapRise>();
   const bool high = rise == CapRise::High;
-  if (!design.has(Field::LowerFullness))
-    design.set(Field::LowerFullness, rise == CapRise::Shallow ? 0.5 : high ? 0.4 : 0.45);
-  if (!design.has(Field::UpperFullness)) design.set(Field::UpperFullness, high ? 0.5 : 0.55);
-  return design;
+  return withFullness(std::move(design),
+                      rise == CapRise::Shallow ? 0.5
+                      : high                   ? 0.4
+                                               : 0.45,
+                      high ? 0.5 : 0.55);
+}
+
+// A shallow cap, a high one and a child's start as they did.
+Design withCapOfVersion5(Design design) {
+  if (!anyMeasured(design) || design.as<CapRise>() != CapRise::Usual ||
+      isSmall(design.as<Figure>()))
+    return design;
+  return withFullness(std::move(design), 0.35, 0.45);
 }
 
 Design withArmholeOfVersion4(Design design) {
   const auto figure = design.as<Figure>();
-  if (!anyMeasured(design) || figure == Figure::Child || figure == Figure::Baby) return design;
+  if (!anyMeasured(design) || isSmall(figure)) return design;
   Design today = design;
   today.clear(Field::ScoopBack).clear(Field::ScoopFront);
   const Sizes s = complete(today);

@@ -3,6 +3,7 @@
 #include "shaping/run_search.h"
 
 #include <cmath>
+#include <optional>
 
 namespace scye {
 namespace {
@@ -290,17 +291,23 @@ private:
     return any;
   }
 
+  // Every pair of halves.
   bool join(const CapEnd& end, const std::vector<RunsFound>& fronts,
             const std::vector<RunsFound>& backs) {
+    std::vector<std::optional<HalfEdges>> front(fronts.size()), back(backs.size());
     bool any = false;
-    for (const RunsFound& f : fronts)
-      for (const RunsFound& b : backs) {
+    for (std::size_t i = 0; i < fronts.size(); ++i)
+      for (std::size_t k = 0; k < backs.size(); ++k) {
+        const RunsFound &f = fronts[i], &b = backs[k];
         const double halves = end.price + 0.5 * (f.cost + b.cost);
         if (halves >= best_.cost) break;
         // Neither sleeve is nearer than their mean is.
         const EdgeLength mean = 0.5 * (f.length + b.length) + flat(flats(end.crown));
         if (halves + seam_.of(mean) >= best_.cost) continue;
-        const double cost = halves + seam_.of(sleeves(end, f.runs, b.runs));
+        if (!front[i]) front[i] = edges(end, r_.front, f.runs);
+        if (!back[k]) back[k] = edges(end, r_.back, b.runs);
+        const double cost = halves + seam_.of(std::array{front[i]->left + back[k]->right,
+                                                         front[i]->right + back[k]->left});
         if (cost >= best_.cost) continue;
         any = true;
         take(end, f.runs, b.runs, cost);
@@ -308,15 +315,14 @@ private:
     return any;
   }
 
-  [[nodiscard]] std::array<EdgeLength, 2> sleeves(const CapEnd& end, const std::vector<Run>& front,
-                                                  const std::vector<Run>& back) const {
-    const Schedule f{r_.front.underarm, front, Rows(end.rows), Stitches(end.crown)};
-    const Schedule b{r_.back.underarm, back, Rows(end.rows), Stitches(end.crown)};
-    const auto length = [&](const Schedule& s, EdgeSide side) {
-      return edgeLength(s, side, r_.size, r_.selvedge);
-    };
-    return {length(f, EdgeSide::Left) + length(b, EdgeSide::Right),
-            length(f, EdgeSide::Right) + length(b, EdgeSide::Left)};
+  struct HalfEdges {
+    EdgeLength left, right; // where it is worked at the left edge, and at the right one
+  };
+  [[nodiscard]] HalfEdges edges(const CapEnd& end, const CapSide& side,
+                                const std::vector<Run>& runs) const {
+    const Schedule s{side.underarm, runs, Rows(end.rows), Stitches(end.crown)};
+    return {edgeLength(s, EdgeSide::Left, r_.size, r_.selvedge),
+            edgeLength(s, EdgeSide::Right, r_.size, r_.selvedge)};
   }
 
   const CapRequest& r_;

@@ -40,22 +40,22 @@ struct ShapingPrices {
 
   // clang-format off
   //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    130,  8,    1.5,  300}; // stitches, beside `off`
+  static constexpr Steps kCapOff     {0,    1,    154,  8,    1.5,  300}; // stitches, beside `off`
   static constexpr Steps kArmholeOff {0,    1,    34,   8,    1.5,  2000}; // stitches, beside `off`
   static constexpr Steps kCrown      {0.5,  1,    180,  8,    2,    60};  // stitches from the wanted
   static constexpr Steps kHeight     {0,    2,    20,   2,    4,    60};  // rows from the curve's
   static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,    8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    24,   8,    3.4,  250}; // mm, the worse side
+  static constexpr Steps kSeam       {0.1,  2,    10,   6,    3.4,  250}; // mm, the worse side
   static constexpr Steps kSpread     {0,    4,    0,    1,    5,    60};  // mm between the measures, see spread()
   static constexpr double kSingle = 0.5;         // a run of a single decrease
-  static constexpr double kWideStep = 13;        // a cm of each bind-off in a run over the style's plainStep()
-  static constexpr double kCoarseStep = 11;      // over its maxStep
+  static constexpr double kWideStep = 11;        // a cm of each bind-off in a run over the style's plainStep()
+  static constexpr double kCoarseStep = 8;       // over its maxStep
   static constexpr double kOtherWidth = 0.25;    // a sleeve of the second nearest width
   static constexpr double kWrongSideCrown = 0.5;
   static constexpr double kUnderarmMoved = 2;    // a stitch
   static constexpr double kPrinted = -1;         // an armhole of "1 on every RS row" alone
   static constexpr double kFurtherBindOff = 36;  // of an armhole, past those allowed
-  static constexpr double kFurtherLine = 80;     // past capLines()
+  static constexpr double kFurtherLine = 72;     // past capLines()
   // clang-format on
 
   // Lines of a cap: the finer the stitches, the more.
@@ -73,7 +73,7 @@ struct ShapingPrices {
   // The coarser the stitches, the fewer steps a seam is made of and the farther the measures part;
   // the finer, the more caps leave their curve by a stitch. As in the table for stitches of 4 mm.
   [[nodiscard]] static Steps spread(const StitchSize& size) {
-    constexpr double kUsual = 0.4, kGrows = 1.35; // cm
+    constexpr double kUsual = 0.4, kGrows = 1.33; // cm
     return kSpread.times(std::pow(size.width / kUsual, kGrows));
   }
   [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }

@@ -76,6 +76,11 @@ EdgePieces::EdgePieces(std::vector<StepKind> kinds, const StitchSize& size, bool
     for (int rows = 1; rows <= int(kMostRowsLeft); ++rows)
       ends_.push_back(piece({double(k.stitches), k.bindOff()}, {0, false}, rows));
   }
+  for (int k = 0; k < count; ++k) {
+    const std::size_t steps = std::size_t(kind(k).steps());
+    if (ofSteps_.size() <= steps) ofSteps_.resize(steps + 1);
+    ofSteps_[steps].push_back(k);
+  }
   below_.assign(kinds_.size(), 0);
   for (int above = 0; above < count; ++above)
     for (int below = 0; below <= above; ++below)
@@ -108,54 +113,60 @@ WaysUp::WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps)
   for (int step = 0; step <= steps; ++step)
     for (int taken = low(step); taken <= high(step); ++taken)
       outside_.push_back(corridor.outside(step, taken));
-  for (int step = 1; step <= steps; ++step)
-    for (int taken = std::max(1, low(step)); taken <= high(step); ++taken)
-      for (int kind = 0; kind < int(kinds_); ++kind)
-        fill(pieces, step, taken, kind);
+  for (int step = 0; step <= steps; ++step)
+    for (int taken = low(step); taken <= high(step); ++taken)
+      goOn(pieces, step, taken);
 }
 
-void WaysUp::fill(const EdgePieces& pieces, int step, int taken, int kind) {
-  const EdgePieces::Move& move = pieces.move(kind);
-  const int fromStep = step - move.steps, from = taken - move.taken;
-  if (fromStep < 0 || from < 0 || (from == 0) != (fromStep == 0)) return;
-  // The first shaping comes on the second row after the underarm bind-off.
-  if (from == 0 ? pieces.kind(kind).every != 2 : !holds(fromStep, from) || !kindsAt(fromStep, from))
-    return;
+// Every kind of shaping that may come next above a place.
+void WaysUp::goOn(const EdgePieces& pieces, int step, int taken) {
+  const std::size_t from = place(step, taken);
+  const bool first = step == 0;
+  if (first ? taken != 0 : !any_[from]) return;
   double off = 0;
-  for (int s = fromStep; s < step; ++s) {
-    if (!holds(s, from)) return;
-    off = std::max(off, outside_[place(s, from)]);
+  const int most = std::min(pieces.mostSteps(), steps() - step);
+  for (int standing = 1; standing <= most; ++standing) {
+    const int last = step + standing - 1; // that the edge stands there
+    if (!holds(last, taken)) return;
+    off = std::max(off, outside_[place(last, taken)]);
+    for (const int kind : pieces.kindsOf(standing)) {
+      const int to = taken + pieces.move(kind).taken;
+      if (!holds(step + standing, to)) continue;
+      // The first shaping comes on the second row after the underarm bind-off.
+      if (first ? pieces.kind(kind).every == 2 : (any_[from] & pieces.below(kind)) != 0)
+        goOnBy(pieces, from, kind, off, place(step + standing, to));
+    }
   }
-  Reach reach;
-  if (from == 0) {
-    reach.price.fill(float(pieces.kind(kind).price));
-    reach.length = pieces.bounds(-1, kind);
-    reach.lines = 1;
-  } else {
-    fillFrom(pieces, place(fromStep, from), kind, reach);
-  }
-  for (std::size_t level = 0; level < kWithin.size() && off > kWithin[level] + 1e-9; ++level)
-    reach.price[level] = kNever;
-  if (!reach.any()) return;
-  const std::size_t here = place(step, taken);
-  reach_[here * kinds_ + std::size_t(kind)] = reach;
-  any_[here] |= std::uint32_t(1) << kind;
 }
 
-void WaysUp::fillFrom(const EdgePieces& pieces, std::size_t from, int kind, Reach& here) const {
-  const Reach* below = &reach_[from * kinds_];
+void WaysUp::goOnBy(const EdgePieces& pieces, std::size_t from, int kind, double off,
+                    std::size_t to) {
+  Reach reach = leastFrom(pieces, from, kind);
+  for (std::size_t level = 0; level < kWithin.size() && off > kWithin[level] + 1e-9; ++level)
+    reach.price[Eigen::Index(level)] = kNever;
+  if (!reach.any()) return;
+  reach_[to * kinds_ + std::size_t(kind)] = reach;
+  any_[to] |= std::uint32_t(1) << kind;
+}
+
+WaysUp::Reach WaysUp::leastFrom(const EdgePieces& pieces, std::size_t from, int kind) const {
   const float price = float(pieces.kind(kind).price);
+  Reach least;
+  if (!any_[from]) { // the underarm
+    least.price.setConstant(price);
+    least.length = pieces.bounds(-1, kind);
+    least.lines = 1;
+    return least;
+  }
+  const Reach* below = &reach_[from * kinds_];
   for (std::uint32_t left = any_[from] & pieces.below(kind); left; left &= left - 1) {
     const int b = std::countr_zero(left);
     const Reach& r = below[b];
-    const float more = b == kind ? 0 : price;
-    const Four& piece = pieces.bounds(b, kind);
-    for (std::size_t i = 0; i < here.price.size(); ++i) {
-      here.price[i] = std::min(here.price[i], r.price[i] + more);
-      here.length[i] = std::min(here.length[i], r.length[i] + piece[i]);
-    }
-    here.lines = std::min(here.lines, r.lines + float(b != kind));
+    least.price = least.price.min(r.price + (b == kind ? 0 : price));
+    least.length = least.length.min(r.length + pieces.bounds(b, kind));
+    least.lines = std::min(least.lines, r.lines + float(b != kind));
   }
+  return least;
 }
 
 bool RunSearch::stands(int from, int to, int taken, double& deviation) const {
@@ -177,7 +188,8 @@ double RunSearch::floor(const Above& above, const WaysUp::Reach& reach, const Ru
                         double bound) const {
   double least = kNone;
   for (std::size_t level = 0; level < WaysUp::kLevels; ++level)
-    least = std::min(least, double(reach.price[level]) + std::max(above.offPrice, offAt_[level]));
+    least = std::min(least, double(reach.price[Eigen::Index(level)]) +
+                                std::max(above.offPrice, offAt_[level]));
   least += above.price + goal.lines(above.lines + reach.lines);
   if (least >= bound) return least;
   const double length = above.length.mean(), apart = above.length.chord - above.length.corner;

@@ -15,6 +15,8 @@
 #include "shaping/cost.h"
 #include "shaping/runs.h"
 
+#include <Eigen/Core>
+
 #include <array>
 #include <cstdint>
 #include <limits>
@@ -60,7 +62,7 @@ public:
   // From the last event of `from` (-1: the underarm) to the one of `to` that is worked next.
   [[nodiscard]] const EdgeLength& between(int from, int to) const { return table_[at(from, to)]; }
   // The same as WaysUp adds it up.
-  [[nodiscard]] const std::array<float, 4>& bounds(int from, int to) const {
+  [[nodiscard]] const Eigen::Array4f& bounds(int from, int to) const {
     return bounds_[at(from, to)];
   }
   // From the last event to the end of the edge, 1 to 3 rows later.
@@ -72,6 +74,11 @@ public:
     int steps = 1, taken = 1;
   };
   [[nodiscard]] const Move& move(int kind) const { return moves_[std::size_t(kind)]; }
+  // The kinds whose event takes so many steps, up to mostSteps().
+  [[nodiscard]] const std::vector<int>& kindsOf(int steps) const {
+    return ofSteps_[std::size_t(steps)];
+  }
+  [[nodiscard]] int mostSteps() const { return int(ofSteps_.size()) - 1; }
 
 private:
   struct Event {
@@ -87,7 +94,8 @@ private:
   static constexpr std::size_t kMostRowsLeft = 3;
   std::vector<EdgeLength> table_, ends_;
   std::vector<Move> moves_;
-  std::vector<std::array<float, 4>> bounds_;
+  std::vector<std::vector<int>> ofSteps_;
+  std::vector<Eigen::Array4f> bounds_;
   std::vector<std::uint32_t> below_;
 };
 
@@ -97,17 +105,17 @@ public:
   static constexpr std::array<double, 3> kWithin{0.6, 1, 1.5}; // stitches off, and the limit
   static constexpr std::size_t kLevels = kWithin.size() + 1;
   static constexpr float kNever = std::numeric_limits<float>::infinity();
-  using Four = std::array<float, 4>;
+  using Four = Eigen::Array4f; // worked out side by side
   struct Reach {
-    Four price{kNever, kNever, kNever,
-               kNever}; // least, of runs that stay that near; the last: the limit
-    // cm: least mean of the measures, most (negative), least chord - corner, most (negative). All
-    // four are minima, so that they are worked out side by side.
-    Four length{kNever, kNever, kNever, kNever};
+    // Least, of runs that stay that near; the last: the limit.
+    Four price = Four::Constant(kNever);
+    // cm: least mean of the measures, most (negative), least chord - corner, most (negative): all
+    // four are minima.
+    Four length = Four::Constant(kNever);
     float lines = kNever; // least
-    [[nodiscard]] bool any() const { return price.back() < kNever; }
+    [[nodiscard]] bool any() const { return price[kLevels - 1] < kNever; }
   };
-  static_assert(kLevels == std::tuple_size_v<Four>);
+  static_assert(kLevels == Four::SizeAtCompileTime);
 
   WaysUp(const EdgePieces& pieces, const Corridor& corridor, int steps);
 
@@ -136,8 +144,9 @@ private:
     const Places& p = places_[std::size_t(step)];
     return p.first + std::size_t(taken - p.low);
   }
-  void fill(const EdgePieces& pieces, int step, int taken, int kind);
-  void fillFrom(const EdgePieces& pieces, std::size_t from, int kind, Reach& here) const;
+  void goOn(const EdgePieces& pieces, int step, int taken);
+  void goOnBy(const EdgePieces& pieces, std::size_t from, int kind, double off, std::size_t to);
+  [[nodiscard]] Reach leastFrom(const EdgePieces& pieces, std::size_t from, int kind) const;
 
   std::size_t kinds_;
   std::vector<Places> places_;

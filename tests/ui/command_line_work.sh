@@ -94,7 +94,7 @@ expect 2 'no piece "hood"' diary a.scye --decision x --piece hood
 never '\[diary' diary.txt
 
 # An older program's file is read; a newer one's, and unknown parts, are refused and stay as they are.
-sed 's/"version": 5/"version": 2/' "$demos/pullover.scye" >older.scye
+sed 's/"version": 6/"version": 2/' "$demos/pullover.scye" >older.scye
 expect 0 '' place older.scye
 sed 's/"version": [0-9]*/"version": 99/' a.scye >newer.scye
 expect 3 'newer' place newer.scye --piece back --row 3

@@ -41,7 +41,7 @@ const std::vector<BadFile>& badFiles() {
       {"no version", "{\"format\": \"scyewright-design\"}", 1, "version"},
       {"version of no kind", "{\"format\": \"scyewright-design\",\n\"version\": 0.5}", 2,
        "version"},
-      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 6, \"title\": \"\"}", 2,
+      {"newer version", "{\"format\": \"scyewright-design\",\n\"version\": 7, \"title\": \"\"}", 2,
        "newer version"},
       {"newer version after things unknown",
        "{\"colours\": [{\"a\": {}}],\n\"version\": 7,\n\"format\": \"scyewright-design\"}", 2,
@@ -170,7 +170,7 @@ TEST(DesignFile, ReasonsStayOneShortLineWhateverStandsInTheFile) {
 TEST(DesignFile, TakesMembersInAnyOrderAndMissingOnesAsUntouched) {
   const DesignRead read = designFromJson(
       "{\"values\": {\"capEase\": 1.5}, \"measurements\": {\"bust\": {\"source\": \"garment\", "
-      "\"value\": 51}}, \"version\": 5, \"format\": \"scyewright-design\"}",
+      "\"value\": 51}}, \"version\": 6, \"format\": \"scyewright-design\"}",
       builtinPhrases());
   ASSERT_TRUE(read.design) << read.problem.reason;
   EXPECT_EQ(*read.design, Design().set(Field::CapEase, 1.5).set(Field::Bust, 51, Source::Garment));

@@ -87,7 +87,7 @@ TEST(DesignVersion3, KeepsTheFullnessOfItsCap) {
     EXPECT_DOUBLE_EQ(*of(version, bust).given(Field::LowerFullness), 0.45) << version;
     EXPECT_DOUBLE_EQ(*of(version, bust).given(Field::UpperFullness), 0.55) << version;
   }
-  EXPECT_FALSE(of(4, bust).has(Field::LowerFullness));
+  EXPECT_NE(of(4, bust).given(Field::LowerFullness), 0.45);
   EXPECT_FALSE(of(3, R"("choices": {"garment": "jacket"})").has(Field::LowerFullness));
   const Design high = of(3, bust + R"(, "choices": {"capRise": "high"})");
   EXPECT_DOUBLE_EQ(*high.given(Field::LowerFullness), 0.4);
@@ -127,6 +127,22 @@ TEST(DesignVersion4, KeepsTheScoopOfItsArmhole) {
   EXPECT_NEAR(own.given(Field::ScoopFront).value_or(0), 0.55, 0.03);
 }
 
+// In versions 4 and 5 a usual cap was a little leaner below and fuller above.
+TEST(DesignVersion5, KeepsTheFullnessOfItsCap) {
+  const std::string bust = R"("measurements": {"bust": {"value": 96, "source": "body"}})";
+  for (const int version : {4, 5}) {
+    EXPECT_EQ(of(version, bust).given(Field::LowerFullness), 0.35) << version;
+    EXPECT_EQ(of(version, bust).given(Field::UpperFullness), 0.45) << version;
+    EXPECT_FALSE(
+        of(version, R"("choices": {"capRise": "high"}, )" + bust).has(Field::LowerFullness));
+  }
+  EXPECT_FALSE(of(6, bust).has(Field::LowerFullness));
+  EXPECT_FALSE(of(5, R"("choices": {"garment": "jacket"})").has(Field::UpperFullness));
+  const Design own = of(5, bust + R"(, "values": {"lowerFullness": 0.5})");
+  EXPECT_EQ(own.given(Field::LowerFullness), 0.5);
+  EXPECT_EQ(own.given(Field::UpperFullness), 0.45);
+}
+
 // Nothing measured is nobody's garment yet.
 TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
   EXPECT_EQ(readDesign(R"("choices": {"garment": "jacket"})"),
@@ -136,7 +152,7 @@ TEST(DesignVersion1, WithoutMeasurementsStartsAsOneOfToday) {
 TEST(DesignVersion1, IsWrittenAsOneOfTodayAndReadBackEqual) {
   const Design d = readDesign(kBefore[0].inside);
   const std::string text = designToJson(d);
-  EXPECT_NE(text.find("\"version\": 5"), std::string::npos);
+  EXPECT_NE(text.find("\"version\": 6"), std::string::npos);
   EXPECT_EQ(designFromJson(text, builtinPhrases()).design, d);
 }
 

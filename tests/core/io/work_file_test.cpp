@@ -64,7 +64,7 @@ TEST(WorkFile, IsAbsentWhereNothingIsKnitted) {
 
 TEST(WorkFile, OlderFilesAreRead) {
   std::string text = designToJson(Design().set(Field::Bust, 96));
-  text.replace(text.find("\"version\": 5"), 12, "\"version\": 2");
+  text.replace(text.find("\"version\": 6"), 12, "\"version\": 2");
   const DesignRead older = read(text);
   ASSERT_TRUE(older.design) << older.problem.reason;
   EXPECT_EQ(older.design->given(Field::Bust), 96);
@@ -105,14 +105,14 @@ TEST(WorkFile, EveryUnknownOrDamagedPartIsRefusedWithItsLine) {
 
 TEST(WorkFile, ANewerProgramsWorkIsCalledNewer) {
   std::string text = designToJson(Design(), someWork());
-  text.replace(text.find("\"version\": 5"), 12, "\"version\": 6");
+  text.replace(text.find("\"version\": 6"), 12, "\"version\": 7");
   text.replace(text.find("\"worked\""), 8, "\"fringe\"");
   EXPECT_NE(read(text).problem.reason.find("newer"), std::string::npos);
 }
 
 TEST(WorkFile, MoreThanAnyGarmentTakesIsRefused) {
   std::string text =
-      "{\"format\": \"scyewright-design\", \"version\": 5, \"work\": {\"done\": [\"\"";
+      "{\"format\": \"scyewright-design\", \"version\": 6, \"work\": {\"done\": [\"\"";
   for (int i = 0; i < 70000; ++i)
     text += ",\"\"";
   EXPECT_FALSE(read(text + "]}}").design);

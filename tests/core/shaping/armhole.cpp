@@ -122,8 +122,8 @@ TEST(ArmholeShaping, optimumIsTheEnumerators) {
       for (const scye::Run& run : runs) {
         if (run.kind == ShapingKind::Decrease && run.times == 1) cost += 0.5;
         const int k = run.stitches.value();
-        if (k > 2 && k * w > 1.5 + 1e-9) cost += 11;
-        cost += 13 * w * std::max(0, k - plain);
+        if (k > 2 && k * w > 1.5 + 1e-9) cost += 8;
+        cost += 11 * w * std::max(0, k - plain);
       }
       if (runs.size() == 1 && runs.front().kind == ShapingKind::Decrease)
         cost = off <= 1 ? -1e9 : cost - 1; // then there is no other
