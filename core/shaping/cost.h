@@ -24,29 +24,30 @@ struct ShapingPrices {
   // A price that grows: so much a unit from the start, and past each limit once more and steeper.
   struct Steps {
     double each = 0;
-    double first = 0, once = 0, more = 0; // past `first`: `once`, and `more` a unit
-    double second = 0, again = 0;         // past `second`: `again`
+    double first = 0, once = 0, more = 0;      // past `first`: `once`, and `more` a unit
+    double second = 0, again = 0, steeper = 0; // past `second`: `again`, and `steeper` a unit
     [[nodiscard]] constexpr double operator()(double amount) const {
       constexpr double kRounding = 1e-9;
       double price = each * amount;
       if (amount > first + kRounding) price += once + more * (amount - first);
-      if (amount > second + kRounding) price += again;
+      if (amount > second + kRounding) price += again + steeper * (amount - second);
       return price;
     }
     [[nodiscard]] constexpr Steps times(double factor) const {
-      return {factor * each, first, factor * once, factor * more, second, factor * again};
+      return {factor * each, first,          factor * once,   factor * more,
+              second,        factor * again, factor * steeper};
     }
   };
 
   // clang-format off
-  //                                  each  first once  more  second again
-  static constexpr Steps kCapOff     {0,    1,    154,  8,    1.5,  300}; // stitches, beside `off`
-  static constexpr Steps kArmholeOff {0,    1,    34,   8,    1.5,  2000}; // stitches, beside `off`
-  static constexpr Steps kCrown      {0.5,  1,    180,  8,    2,    60};  // stitches from the wanted
-  static constexpr Steps kHeight     {0,    2,    20,   2,    4,    60};  // rows from the curve's
-  static constexpr Steps kDraftHeight{0.2,  1.5,  1,    3,    4,    8};   // rows from the draft's, see height()
-  static constexpr Steps kSeam       {0.1,  2,    10,   6,    3.4,  250}; // mm, the worse side
-  static constexpr Steps kSpread     {0,    4,    0,    1,    5,    60};  // mm between the measures, see spread()
+  //                                  each  first once  more  second again  steeper
+  static constexpr Steps kCapOff     {0,    1,    154,  8,    1.5,  300,   250}; // stitches, beside `off`
+  static constexpr Steps kArmholeOff {0,    1,    34,   8,    1.5,  2000,  0}; // stitches, beside `off`
+  static constexpr Steps kCrown      {0.5,  1,    180,  8,    2,    60,    0}; // stitches from the wanted
+  static constexpr Steps kHeight     {0,    2,    20,   2,    4,    60,    0}; // rows from the curve's
+  static constexpr Steps kDraftHeight{0.2,  1.5,  4,    10,   4,    8,     0}; // rows from the draft's, see height()
+  static constexpr Steps kSeam       {0.1,  2,    10,   6,    3.4,  250,   150}; // mm, the worse side
+  static constexpr Steps kSpread     {0,    4,    0,    1,    5,    60,    0}; // mm between the measures, see spread()
   static constexpr double kSingle = 0.5;         // a run of a single decrease
   static constexpr double kWideStep = 11;        // a cm of each bind-off in a run over the style's plainStep()
   static constexpr double kCoarseStep = 8;       // over its maxStep
@@ -73,7 +74,7 @@ struct ShapingPrices {
   // The coarser the stitches, the fewer steps a seam is made of and the farther the measures part;
   // the finer, the more caps leave their curve by a stitch. As in the table for stitches of 4 mm.
   [[nodiscard]] static Steps spread(const StitchSize& size) {
-    constexpr double kUsual = 0.4, kGrows = 1.33; // cm
+    constexpr double kUsual = 0.4, kGrows = 1.34; // cm
     return kSpread.times(std::pow(size.width / kUsual, kGrows));
   }
   [[nodiscard]] double capOff(double stitches) const { return off * stitches + kCapOff(stitches); }
