@@ -131,7 +131,7 @@ private:
       return usage("cli.ending",
                    {textParam("option", optionOf(output)), textParam("path", path),
                     textParam("endings", phrases().rules().commas(endingsOf(output)))});
-    if (info(*format).drawn && !draws_)
+    if (needsDrawer(output, *format) && !draws_)
       return usage("cli.notDrawn",
                    {textParam("option", optionOf(output)), textParam("path", path)});
     job_.outputs.push_back({&output, path});

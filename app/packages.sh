@@ -4,7 +4,7 @@
 # shellcheck disable=SC2034 # used by whoever reads this file
 packages_build="g++ cmake ninja-build qt6-base-dev libqt6opengl6-dev qt6-svg-dev qt6-tools-dev
   qt6-tools-dev-tools qt6-l10n-tools libeigen3-dev libicu-dev nlohmann-json3-dev
-  libboost-dev libcli11-dev rapidjson-dev"
+  libboost-dev libcli11-dev rapidjson-dev libpng-dev"
 packages_run="fonts-dejavu-core qt6-qpa-plugins qt6-translations-l10n"
 packages_test="ccache libgtest-dev libgmock-dev libbenchmark-dev libgsl-dev librsvg2-bin
   poppler-utils xvfb xauth openbox xdotool at-spi2-core python3-pyatspi dbus
@@ -13,11 +13,11 @@ packages_fuzz="clang libclang-rt-14-dev"
 packages_tidy="clang-tidy"
 
 elsewhere_fedora="gcc-c++ cmake ninja-build qt6-qtbase-devel qt6-qtsvg-devel qt6-qttools-devel
-  qt6-linguist eigen3-devel libicu-devel json-devel boost-devel cli11-devel rapidjson-devel dejavu-sans-fonts
+  qt6-linguist eigen3-devel libicu-devel json-devel boost-devel cli11-devel rapidjson-devel libpng-devel dejavu-sans-fonts
   (tests: gtest-devel gmock-devel google-benchmark-devel gsl-devel librsvg2-tools poppler-utils)"
-elsewhere_arch="gcc cmake ninja qt6-base qt6-svg qt6-tools eigen icu nlohmann-json boost cli11 rapidjson ttf-dejavu
+elsewhere_arch="gcc cmake ninja qt6-base qt6-svg qt6-tools eigen icu nlohmann-json boost cli11 rapidjson libpng ttf-dejavu
   (tests: gtest benchmark gsl librsvg poppler)"
-elsewhere_macos="Xcode's command line tools, and from Homebrew: cmake ninja qt eigen icu4c nlohmann-json boost cli11 rapidjson
+elsewhere_macos="Xcode's command line tools, and from Homebrew: cmake ninja qt eigen icu4c nlohmann-json boost cli11 rapidjson libpng
   (tests: googletest google-benchmark gsl librsvg poppler)"
 
 say() { printf '%s\n' "scyewright: $*"; }

@@ -39,10 +39,6 @@ public:
     begin();
     return PageDrawer::draw(sheets, format, options);
   }
-  FileBytes encode(const Image& image) const override {
-    begin();
-    return PageDrawer::encode(image);
-  }
 
 private:
   void begin() const {

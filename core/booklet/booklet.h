@@ -42,8 +42,10 @@ struct Booklet {
 };
 
 // `derived` and the phrases must outlive what is returned. `date`: as it is told; may be empty.
+// `worn`: what the cover shows; without it the garment is drawn there.
 [[nodiscard]] Booklet bookletOf(const Derived& derived, const Wording& wording,
-                                const std::string& date);
+                                const std::string& date,
+                                std::shared_ptr<const Image> worn = nullptr);
 
 inline constexpr double kBookletPoints = 10, kLargePrintPoints = 16;
 inline constexpr int kLeastLines = 6;

@@ -55,11 +55,22 @@ void inkOnly(Picture& picture) {
   }
 }
 
+// As large as its frame allows: the layout makes it smaller.
+Group photograph(const std::shared_ptr<const Image>& image) {
+  constexpr double kWidth = 30; // cm
+  Group group;
+  group.id = "worn";
+  const double high = kWidth * image->height / image->width;
+  group.images.push_back({{{0, 0}, {kWidth, high}}, image});
+  return group;
+}
+
 class Contents {
 public:
-  Contents(const Derived& derived, const Wording& wording, const std::string& date)
+  Contents(const Derived& derived, const Wording& wording, const std::string& date,
+           std::shared_ptr<const Image> worn)
       : d_(derived), wording_(wording), phrases_(wording.phrases), date_(date),
-        lines_(directionLines(derived.directions, wording)) {}
+        worn_(std::move(worn)), lines_(directionLines(derived.directions, wording)) {}
 
   Booklet all() {
     cover();
@@ -96,9 +107,9 @@ private:
     constexpr double kHalfAPage = 0.55;
     draw(
         c, phrases_.say("booklet.together"),
-        [&draft = d_.draft](double) {
+        [&draft = d_.draft, worn = worn_](double) {
           Picture picture;
-          picture.groups.push_back(frontView(draft));
+          picture.groups.push_back(worn ? photograph(worn) : frontView(draft));
           return picture;
         },
         kHalfAPage);
@@ -294,6 +305,7 @@ private:
   const Wording& wording_;
   const Phrases& phrases_;
   std::string date_;
+  std::shared_ptr<const Image> worn_;
   std::vector<DirectionLine> lines_;
   std::size_t next_ = 0;
   Booklet out_;
@@ -301,8 +313,9 @@ private:
 
 } // namespace
 
-Booklet bookletOf(const Derived& derived, const Wording& wording, const std::string& date) {
-  return Contents(derived, wording, date).all();
+Booklet bookletOf(const Derived& derived, const Wording& wording, const std::string& date,
+                  std::shared_ptr<const Image> worn) {
+  return Contents(derived, wording, date, std::move(worn)).all();
 }
 
 } // namespace scye

@@ -1,6 +1,7 @@
 #include "io/outputs.h"
 
 #include "directions/row_table_csv.h"
+#include "image/png.h"
 #include "io/report.h"
 #include "model/plain_text.h"
 #include "progress/diary.h"
@@ -115,7 +116,12 @@ std::vector<PartsMaker> chartPartMakers(const OutputJob& job) {
 }
 
 Booklet bookletOf(const OutputJob& job) {
-  return scye::bookletOf(job.derived, job.wording, job.date);
+  constexpr int kCoverPixels = 900;
+  constexpr double kArm = 20; // degrees: the sleeves are seen beside the body
+  auto worn = wornPicture(
+      job.derived, {.arm = kArm, .cutOut = true, .width = kCoverPixels, .height = kCoverPixels});
+  return scye::bookletOf(job.derived, job.wording, job.date,
+                         worn ? std::make_shared<const Image>(*std::move(worn)) : nullptr);
 }
 
 double pointsOf(const OutputJob& job) {
@@ -303,6 +309,10 @@ std::vector<Sheet> sheetsOf(const OutputInfo& output, const OutputJob& job, File
   return sheets;
 }
 
+bool needsDrawer(const OutputInfo& output, FileFormat format) {
+  return info(format).drawn && !output.image;
+}
+
 FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat format,
                      const Drawer* drawer) {
   if (output.text && !output.sheets) return {output.text(job, format), {}};
@@ -315,11 +325,13 @@ FileBytes makeOutput(const OutputInfo& output, const OutputJob& job, FileFormat 
   if (format == FileFormat::Dxf)
     return {pictureAsDxf(output.pages(job, false).front()(kTrueLettersMm / 10)), {}};
   if (format == FileFormat::Svg) return {sheetAsSvg(sheetsOf(output, job, format).front()), {}};
-  if (!drawer) return problem(job, "output.notDrawn");
   if (output.image) {
     const auto image = output.image(job);
-    return image ? drawer->encode(*image) : problem(job, output.none);
+    if (!image) return problem(job, output.none);
+    std::string png = pngOf(*image);
+    return png.empty() ? problem(job, "output.noPng") : FileBytes{std::move(png), {}};
   }
+  if (!drawer) return problem(job, "output.notDrawn");
   return drawer->draw(sheetsOf(output, job, format), format, job.page);
 }
 
@@ -328,13 +340,13 @@ std::vector<OutputFile> everyOutput(const Derived& derived, bool draws) {
   for (const OutputInfo& output : allOutputs()) {
     if (output.has && !output.has(derived)) continue;
     for (const FileFormat format : output.formats)
-      if (draws || !info(format).drawn)
+      if (draws || !needsDrawer(output, format))
         files.push_back(
             {&output, format, std::string(output.key) + std::string(info(format).ending)});
     if (!output.pieceByPiece) continue;
     for (const KnitPiece& piece : derived.knit.pieces)
       for (const FileFormat format : {FileFormat::Svg, FileFormat::Png})
-        if (draws || !info(format).drawn)
+        if (draws || !needsDrawer(output, format))
           files.push_back({&output, format,
                            std::string(output.key) + "-" + std::string(pieceKey(piece.id)) +
                                std::string(info(format).ending),

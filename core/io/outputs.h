@@ -55,7 +55,7 @@ struct OutputInfo {
   // Of pages with fine details: each of them in parts, where it would come out too small.
   std::vector<PartsMaker> (*parts)(const OutputJob& job) = nullptr;
   std::vector<Sheet> (*sheets)(const OutputJob& job, const Vec2& size) = nullptr;
-  std::optional<Image> (*image)(const OutputJob& job) = nullptr;
+  std::optional<Image> (*image)(const OutputJob& job) = nullptr; // needs no Drawer
   bool pieceByPiece = false; // of pages: a file a piece can be made as well
   bool toScale = true;       // of pages: false fills a sheet
   bool tiled = false;        // of pages: at true size over as many sheets as it takes
@@ -64,6 +64,8 @@ struct OutputInfo {
   bool (*has)(const Derived& derived) = nullptr;
   std::string_view none{};
 };
+// Whether a Drawer has to make it.
+[[nodiscard]] bool needsDrawer(const OutputInfo& output, FileFormat format);
 [[nodiscard]] const OutputInfo& info(OutputId id);
 [[nodiscard]] const std::vector<OutputInfo>& allOutputs();
 
@@ -96,7 +98,6 @@ public:
   // As PNG (the first) or PDF, a page each.
   [[nodiscard]] virtual FileBytes draw(const std::vector<Sheet>& sheets, FileFormat format,
                                        const ExportOptions& options) const = 0;
-  [[nodiscard]] virtual FileBytes encode(const Image& image) const = 0; // PNG
 };
 
 // A booklet has sheets: of no paper in particular it is on what is usual where lengths are told so.

@@ -29,6 +29,8 @@ Box labelBox(const Label& label) {
 
 Box Group::box() const {
   Box box;
+  for (const PlacedImage& i : images)
+    box.add(i.box.low), box.add(i.box.high);
   for (const Stroke& s : strokes)
     box.add(s.path);
   for (const Label& l : labels)
@@ -45,6 +47,8 @@ Box Picture::box() const {
 
 void moveGroup(Group& g, const Vec2& by) {
   g.origin += by;
+  for (PlacedImage& i : g.images)
+    i.box.low += by, i.box.high += by;
   for (Stroke& s : g.strokes)
     s.path = s.path.moved(by);
   for (Label& l : g.labels)

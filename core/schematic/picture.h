@@ -5,8 +5,10 @@
 
 #include "curve/path.h"
 #include "draft/piece.h"
+#include "image/image.h"
 #include "model/field.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -55,6 +57,11 @@ struct Label {
   double angle = 0; // degrees, counter-clockwise
 };
 
+struct PlacedImage {
+  Box box; // that it fills
+  std::shared_ptr<const Image> image;
+};
+
 // A place that answers to the pointer: a figure that can be typed over.
 struct HotSpot {
   Box box;
@@ -65,8 +72,9 @@ struct Group {
   std::string id;    // "back", "sleeve", "comparison"
   std::string title; // for people
   std::optional<PieceId> piece;
-  Vec2 origin = Vec2::Zero();  // where the piece's own (0, 0) lies in the picture
-  std::vector<Stroke> strokes; // in picture coordinates, painted in order
+  Vec2 origin = Vec2::Zero();      // where the piece's own (0, 0) lies in the picture
+  std::vector<PlacedImage> images; // under the strokes; DXF leaves them out
+  std::vector<Stroke> strokes;     // in picture coordinates, painted in order
   std::vector<Label> labels;
   std::vector<HotSpot> hotSpots;
   [[nodiscard]] Box box() const; // of everything, text by estimate

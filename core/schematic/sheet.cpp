@@ -53,6 +53,8 @@ void moveAndScale(Group& g, double factor, const Vec2& by) {
     l.height *= factor;
   }
   g.origin = mapped(g.origin);
+  for (PlacedImage& i : g.images)
+    i.box.low = mapped(i.box.low), i.box.high = mapped(i.box.high);
   for (HotSpot& h : g.hotSpots)
     h.box.low = mapped(h.box.low), h.box.high = mapped(h.box.high);
 }

@@ -1,5 +1,6 @@
 #include "schematic/svg.h"
 
+#include "image/png.h"
 #include "model/markup.h"
 #include "schematic/ink.h"
 #include "schematic/paper.h"
@@ -70,11 +71,21 @@ private:
   void write(const Group& group) {
     out_ += " <g" + attribute("id", group.id) + ">\n";
     title(2, group.title);
+    for (const PlacedImage& image : group.images)
+      write(image);
     for (const Stroke& stroke : group.strokes)
       write(stroke);
     for (const Label& label : group.labels)
       write(label);
     out_ += " </g>\n";
+  }
+
+  void write(const PlacedImage& placed) {
+    const Vec2 size = 10 * placed.box.size();
+    out_ += "  <image" + attribute("x", number(x(placed.box.low.x()))) +
+            attribute("y", number(y(placed.box.high.y()))) + attribute("width", number(size.x())) +
+            attribute("height", number(size.y())) + attribute("href", pngAddress(*placed.image)) +
+            "/>\n";
   }
 
   void write(const Stroke& stroke) {

@@ -205,7 +205,7 @@ private:
   }
 
   [[nodiscard]] Vec3f groundAt(int y) const {
-    return drawing_.palette.ground * (1 - 0.05f * float(y) / float(height_));
+    return drawing_.palette.ground * (1 - drawing_.palette.deeper * float(y) / float(height_));
   }
 
   // How strongly single stitches show: not at all where they are smaller than a pixel or two.
@@ -330,7 +330,7 @@ private:
   }
 
   [[nodiscard]] Image shrunk() const {
-    Image image{drawing_.width, drawing_.height, {}};
+    Image image{drawing_.width, drawing_.height, {}, {}};
     image.rgb.resize(std::size_t(drawing_.width) * std::size_t(drawing_.height) * 3);
     const int n = drawing_.samples;
     const float share = 255.0f / float(n * n);

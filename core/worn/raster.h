@@ -3,20 +3,14 @@
 // out smooth. The same scene, view and size give the same picture from the same binary.
 #pragma once
 
+#include "image/image.h"
 #include "worn/scene.h"
-
-#include <cstdint>
 
 namespace scye {
 
-struct Image {
-  int width = 0, height = 0;
-  std::vector<std::uint8_t> rgb; // rows from the top, three bytes a pixel
-  bool operator==(const Image&) const = default;
-};
-
 struct Palette { // 0 to 1 each
   Vec3f ground{0.965f, 0.96f, 0.95f}, form{0.80f, 0.76f, 0.71f}, yarn{0.33f, 0.45f, 0.60f};
+  float deeper = 0.05f; // share by which the ground is darker at the foot
   Vec3f line{0.10f, 0.13f, 0.20f}, thread{0.80f, 0.47f, 0.02f}, button{0.36f, 0.25f, 0.17f};
 };
 [[nodiscard]] Palette lightPalette();

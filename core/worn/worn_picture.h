@@ -12,6 +12,7 @@ struct WornPictureOptions {
   View turned{0, 0, 1, Vec3::Zero()}; // beyond it
   double arm = 0;                     // degrees from straight down; held to what the form can do
   bool pulls = false;
+  bool cutOut = false; // nothing lies behind the form: the picture is clear there
   int width = 1200, height = 900;
 };
 

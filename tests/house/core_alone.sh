@@ -24,6 +24,9 @@ for style in "$demos"/*.scye; do
     rm -f "$output"
   done
 done
+# The garment worn is drawn by the core itself.
+"$program" draft "$demos/outing.scye" --worn worn.png >/dev/null 2>err.txt || wrong "worn: $(cat err.txt)"
+[ "$(head -c 4 worn.png | tail -c 3)" = PNG ] || wrong 'worn.png is none'
 for output in a.png a.pdf; do
   "$program" draft "$demos/jacket.scye" --schematic "$output" >/dev/null 2>err.txt
   [ $? -eq 2 ] || wrong "$output is not refused"

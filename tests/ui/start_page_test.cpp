@@ -12,6 +12,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QImage>
 #include <QLabel>
 #include <QPushButton>
 #include <QSet>
@@ -53,6 +54,30 @@ TEST_F(StartPageTest, showsEveryDesignOfTheResources) {
   EXPECT_GE(files.size(), 12);
   EXPECT_EQ(shown, expected);
   EXPECT_EQ(int(gallery().styles().size()), files.size());
+}
+
+// Made when the program was built; under sanitizers the cards are drawn.
+TEST_F(StartPageTest, aCardShowsTheGarmentWorn) {
+  waitForPictures();
+  for (int i = 0; i < int(gallery().styles().size()); ++i) {
+    const Style& style = gallery().styles()[std::size_t(i)];
+    SCOPED_TRACE(style.path.toStdString());
+    const QImage photograph = wornPhotograph(style.path);
+#ifdef SCYE_NO_CARDS
+    EXPECT_TRUE(photograph.isNull());
+    EXPECT_FALSE(picture(i).isNull());
+#else
+    ASSERT_FALSE(photograph.isNull());
+    EXPECT_EQ(photograph.pixelColor(2, 2).alpha(), 0);
+    const QColor cloth = photograph.pixelColor(photograph.width() / 2, photograph.height() / 2);
+    EXPECT_EQ(cloth.alpha(), 255);
+    // In the middle of the card's upper part stands the same colour.
+    const QImage card = picture(i).toImage();
+    const QColor shown = card.pixelColor(card.width() / 2, int(0.34 * card.height()));
+    EXPECT_EQ(shown.alpha(), 255);
+    EXPECT_LT(std::abs(shown.hsvHue() - cloth.hsvHue()), 25);
+#endif
+  }
 }
 
 TEST_F(StartPageTest, asksItsQuestionsFirst) {

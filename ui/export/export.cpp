@@ -133,14 +133,6 @@ FileBytes PageDrawer::draw(const std::vector<Sheet>& sheets, FileFormat format,
   return asPdf(sheets, options.goOn);
 }
 
-FileBytes PageDrawer::encode(const Image& image) const {
-  QBuffer buffer;
-  buffer.open(QIODevice::WriteOnly);
-  if (!toImage(image).save(&buffer, "PNG"))
-    return failedWith(ExportText::tr("No PNG could be made of it."));
-  return bytesOf(buffer.data());
-}
-
 QStringList endingsOf(OutputId output) {
   QStringList endings;
   for (const std::string& ending : endingsOf(info(output)))
@@ -212,12 +204,6 @@ std::optional<QString> printSheets(const SheetsMaker& make, QPrinter& printer, c
 std::optional<QString> printOutput(OutputId output, const OutputJob& job, QPrinter& printer) {
   return printSheets([&](const Vec2& size) { return printedSheets(info(output), job, size); },
                      printer, job.page.goOn);
-}
-
-QImage toImage(const Image& picture) {
-  const QImage seen(picture.rgb.data(), picture.width, picture.height, 3 * picture.width,
-                    QImage::Format_RGB888);
-  return seen.convertToFormat(QImage::Format_RGB32); // owns its pixels
 }
 
 } // namespace scye

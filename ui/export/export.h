@@ -23,7 +23,6 @@ class PageDrawer : public Drawer {
 public:
   [[nodiscard]] FileBytes draw(const std::vector<Sheet>& sheets, FileFormat format,
                                const ExportOptions& options) const override;
-  [[nodiscard]] FileBytes encode(const Image& image) const override;
 };
 
 // ".svg", ".png"
@@ -46,7 +45,5 @@ using SheetsMaker = std::function<std::vector<Sheet>(const Vec2& size)>;
 // too small.
 [[nodiscard]] std::optional<QString> printOutput(OutputId output, const OutputJob& job,
                                                  QPrinter& printer);
-
-[[nodiscard]] QImage toImage(const Image& picture);
 
 } // namespace scye

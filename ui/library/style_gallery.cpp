@@ -150,7 +150,15 @@ QPixmap StyleGallery::paintedPicture(std::size_t at) {
   };
   constexpr double kWorn = 0.68; // of the height
   const double worn = kWorn * all.height(), gap = 0.03 * all.height();
-  paint(pictures->worn, {all.left(), all.top(), all.width(), worn}, 1);
+  const QRectF above(all.left(), all.top(), all.width(), worn);
+  if (const QImage photograph = wornPhotograph(styles_[at].path); !photograph.isNull()) {
+    QRectF fitted({}, QSizeF(photograph.size()).scaled(above.size(), Qt::KeepAspectRatio));
+    fitted.moveCenter(above.center());
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.drawImage(fitted, photograph);
+  } else {
+    paint(pictures->worn, above, 1);
+  }
   paint(pictures->pieces,
         {all.left(), all.top() + worn + gap, all.width(), all.height() - worn - gap}, 0.7);
   return pixmap;

@@ -6,6 +6,7 @@
 #include "schematic/schematic.h"
 
 #include <QDir>
+#include <QFileInfo>
 
 #include <algorithm>
 
@@ -55,6 +56,10 @@ QString styleInBrief(const Phrases& phrases, const Design& design) {
       "library.brief", {phraseParam("garment", garmentKey(design)),
                         phraseParam("neck", "library.neck." + optionKey(design, Choice::Neckline)),
                         textParam("sleeve", sleeve)}));
+}
+
+QImage wornPhotograph(const QString& path) {
+  return QImage(QStringLiteral(":/cards/%1.png").arg(QFileInfo(path).completeBaseName()));
 }
 
 StylePictures stylePictures(const Phrases& phrases, const Design& design) {

@@ -6,6 +6,7 @@
 #include "model/phrases.h"
 #include "schematic/picture.h"
 
+#include <QImage>
 #include <QString>
 
 #include <vector>
@@ -24,6 +25,10 @@ struct Style {
 
 // "Jacket, V neck, full sleeves", from its choices and how far the sleeves reach.
 [[nodiscard]] QString styleInBrief(const Phrases& phrases, const Design& design);
+
+// The garment worn, clear around the form: a picture made by this program when it was built. Null
+// where the build made none.
+[[nodiscard]] QImage wornPhotograph(const QString& path);
 
 // Put together and seen from the front, and the flat pieces it is made of, from one draft; without
 // words or dimensions.

@@ -60,11 +60,25 @@ QPainterPath mapped(const Path& path, const PictureView& view) {
   return out;
 }
 
+QImage toImage(const Image& picture) {
+  const QImage seen(picture.rgb.data(), picture.width, picture.height, 3 * picture.width,
+                    QImage::Format_RGB888);
+  if (picture.opacity.empty()) return seen.convertToFormat(QImage::Format_RGB32); // owns its pixels
+  QImage clear = seen.convertToFormat(QImage::Format_ARGB32);
+  clear.setAlphaChannel(QImage(picture.opacity.data(), picture.width, picture.height, picture.width,
+                               QImage::Format_Alpha8));
+  return clear;
+}
+
 void paintPicture(QPainter& painter, const Picture& picture, const PictureColours& colours,
                   const PictureView& view) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   for (const Group& group : picture.groups) {
+    for (const PlacedImage& placed : group.images)
+      painter.drawImage(QRectF(view.map({placed.box.low.x(), placed.box.high.y()}),
+                               view.map({placed.box.high.x(), placed.box.low.y()})),
+                        toImage(*placed.image));
     for (const Stroke& stroke : group.strokes)
       paintStroke(painter, stroke, colours, view);
     for (const Label& label : group.labels)

@@ -3,6 +3,7 @@
 
 #include "paint/picture_colours.h"
 
+#include <QImage>
 #include <QPainterPath>
 #include <QRectF>
 
@@ -28,6 +29,7 @@ struct PictureView {
   }
 };
 
+[[nodiscard]] QImage toImage(const Image& picture);
 [[nodiscard]] QPainterPath mapped(const Path& path, const PictureView& view);
 void paintPicture(QPainter& painter, const Picture& picture, const PictureColours& colours,
                   const PictureView& view);

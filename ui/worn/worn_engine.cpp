@@ -1,6 +1,6 @@
 #include "worn/worn_engine.h"
 
-#include "export/export.h"
+#include "paint/picture_painter.h"
 #include "worn/worn_measures.h"
 #include "worn/worn_side.h"
 #include "worn/worn_words.h"

@@ -3,6 +3,7 @@
 #include "booklet/booklet.h"
 #include "booklet/reading_width.h"
 #include "core/directions/reader.h"
+#include "image/png.h"
 #include "io/design_file.h"
 #include "io/files.h"
 
@@ -203,6 +204,44 @@ TEST(Booklet, StandsAlone) {
   const std::regex id(" id=\"([^\"]*)\"");
   for (std::sregex_iterator at(html.begin(), html.end(), id), end; at != end; ++at)
     EXPECT_TRUE(ids.insert((*at)[1]).second) << (*at)[1];
+}
+
+// The cover shows the garment worn where there is a picture of it, within the page and the file.
+TEST(Booklet, CoverShowsTheGarmentWorn) {
+  const Derived derived = derive(demos().front().second);
+  const Wording wording{builtinPhrases()};
+  const auto image = std::make_shared<const Image>(
+      Image{4, 3, std::vector<std::uint8_t>(36, 90), std::vector<std::uint8_t>(12, 255)});
+  const Booklet without = bookletOf(derived, wording, ""),
+                with = bookletOf(derived, wording, "", image);
+  const Vec2 a4(210, 297);
+  const auto imagesOf = [&](const Sheet& sheet) {
+    std::vector<PlacedImage> found;
+    for (const Group& group : sheet.marks.groups)
+      found.insert(found.end(), group.images.begin(), group.images.end());
+    return found;
+  };
+  const std::vector<Sheet> drawn = bookletSheets(without, a4, kBookletPoints, builtinPhrases()),
+                           sheets = bookletSheets(with, a4, kBookletPoints, builtinPhrases());
+  EXPECT_EQ(sheets.size(), drawn.size());
+  EXPECT_TRUE(imagesOf(drawn.front()).empty());
+  const std::vector<PlacedImage> shown = imagesOf(sheets.front());
+  ASSERT_EQ(shown.size(), 1u);
+  EXPECT_EQ(shown[0].image, image);
+  const Vec2 size = shown[0].box.size();
+  EXPECT_NEAR(size.x() / size.y(), 4.0 / 3, 1e-9);
+  EXPECT_GT(size.x(), 8);
+  EXPECT_GT(shown[0].box.low.x(), 1);
+  EXPECT_LT(shown[0].box.high.x(), 20);
+  EXPECT_GT(shown[0].box.low.y(), 2);
+  for (std::size_t i = 1; i < sheets.size(); ++i)
+    EXPECT_TRUE(imagesOf(sheets[i]).empty()) << i;
+  const std::string html = bookletHtml(with, kBookletPoints, builtinPhrases());
+  const std::size_t at = html.find("<image ");
+  ASSERT_NE(at, html.npos);
+  EXPECT_LT(at, html.find("</section>"));
+  EXPECT_NE(html.find(pngAddress(*image)), html.npos);
+  EXPECT_EQ(html.find("<image ", at + 1), html.npos);
 }
 
 TEST(ReadingWidth, BreaksAtSpacesOnly) {

@@ -5,6 +5,7 @@
 #include "worn/body_surface.h"
 #include "worn/crossings.h"
 #include "worn/raster.h"
+#include "worn/worn_picture.h"
 #include "worn/worn_words.h"
 #include "worn_demos.h"
 
@@ -200,6 +201,29 @@ TEST(Worn, TheSamePictureTwice) {
   // And something is on it.
   EXPECT_NE(*std::min_element(first.rgb.begin(), first.rgb.end()),
             *std::max_element(first.rgb.begin(), first.rgb.end()));
+}
+
+// Clear where nothing is, opaque on the form, and laid on a ground it is what is drawn on it.
+TEST(Worn, ACutOutLiesOnAnyGround) {
+  const Derived derived = derive(test::demoDesign("outing"));
+  WornPictureOptions options;
+  options.cutOut = true, options.width = 160, options.height = 140;
+  const auto image = wornPicture(derived, options);
+  ASSERT_TRUE(image);
+  ASSERT_EQ(image->opacity.size(), 160u * 140u);
+  EXPECT_EQ(image->opacity.front(), 0);
+  EXPECT_EQ(image->opacity[std::size_t(70 * 160 + 80)], 255);
+  const auto worn = wornBy(derived, 0);
+  WornScene scene = sceneOf(*worn, trunkSurface(worn->body), {});
+  lightUp(scene);
+  Drawing drawing;
+  drawing.width = 160, drawing.height = 140, drawing.samples = 2;
+  drawing.palette.ground.setConstant(0.4f), drawing.palette.deeper = 0;
+  const Image grey = drawn(scene, viewOf(NamedView::Front, worn->body, scene.extent), drawing);
+  for (std::size_t i = 0; i < grey.rgb.size(); ++i) {
+    const double opaque = image->opacity[i / 3] / 255.0;
+    ASSERT_NEAR(opaque * image->rgb[i] + (1 - opaque) * 0.4 * 255, grey.rgb[i], 3) << i;
+  }
 }
 
 // As far from one another as they are planned, whatever vertices lie near; cloth that is drawn out
