@@ -119,6 +119,7 @@ TEST_F(Layout, aDialIsDraggedTypedAndSentBackToItsStart) {
   EaseDial* bust = dial(Field::EaseBust);
   const double start =
       complete(Design(document().design()).clear(Field::EaseBust))[Field::EaseBust];
+  settle(); // the panel's columns follow what it shows
   QTest::mousePress(bust->slider(), Qt::LeftButton, {}, {bust->slider()->width() / 2, 5});
   const QPoint before = bust->mapTo(window_.get(), QPoint());
   QTest::mouseMove(bust->slider(), {bust->slider()->width() - 4, 5});
