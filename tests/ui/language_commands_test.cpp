@@ -68,6 +68,10 @@ protected:
   void expectFileTranslated(const char* name) {
     std::string text = contents(at(name)).toStdString();
     ASSERT_FALSE(text.empty()) << name;
+    // A picture within the text is no word, and longer than a regular expression bears.
+    const std::string picture = "data:image/png;base64,";
+    for (std::size_t at = text.find(picture); at != text.npos; at = text.find(picture, at))
+      text.erase(at, text.find('"', at) - at);
     text = std::regex_replace(text, std::regex("<style>[^<]*</style>|<!DOCTYPE[^>]*>"), "");
     text = std::regex_replace(text, std::regex("(alt|title|aria-label)=\"([^\"]*)\""), ">$2<");
     if (!QString::fromLatin1(name).endsWith(QLatin1String(".txt")))
