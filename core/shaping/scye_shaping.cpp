@@ -9,10 +9,10 @@
 namespace scye {
 namespace {
 
-constexpr int kKept = 24;         // armholes of one underarm bind-off
-constexpr int kMostTried = 50;    // armholes
+constexpr int kKept = 16;         // armholes of one underarm bind-off
+constexpr int kMostTried = 30;    // armholes
 constexpr int kMostInVain = 4;    // without any cap
-constexpr long kMostWork = 60000; // over all caps: see run_search.h
+constexpr long kMostWork = 36000; // over all caps: see run_search.h
 
 struct Pair {
   std::size_t option = 0;
