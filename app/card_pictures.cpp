@@ -11,12 +11,7 @@ namespace {
 int cardPicture(const std::string& design, const std::string& out) {
   Design read;
   if (const auto code = readDesign(design, {}, read)) return *code;
-  WornPictureOptions options;
-  options.arm = 20; // degrees: the sleeves are seen beside the body
-  options.turned.zoom = 1.1;
-  options.cutOut = true;
-  options.width = 480, options.height = 440;
-  const auto image = wornPicture(derive(read), options);
+  const auto image = wornPicture(derive(read), shownAlone(480, 440));
   if (!image) return failed(1, design + ": nothing to wear");
   if (const auto problem = writeWhole(out, pngOf(*image))) return unwritten(out, *problem);
   return 0;

@@ -117,9 +117,7 @@ std::vector<PartsMaker> chartPartMakers(const OutputJob& job) {
 
 Booklet bookletOf(const OutputJob& job) {
   constexpr int kCoverPixels = 900;
-  constexpr double kArm = 20; // degrees: the sleeves are seen beside the body
-  auto worn = wornPicture(
-      job.derived, {.arm = kArm, .cutOut = true, .width = kCoverPixels, .height = kCoverPixels});
+  auto worn = wornPicture(job.derived, shownAlone(kCoverPixels, kCoverPixels));
   return scye::bookletOf(job.derived, job.wording, job.date,
                          worn ? std::make_shared<const Image>(*std::move(worn)) : nullptr);
 }

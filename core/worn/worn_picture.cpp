@@ -31,6 +31,15 @@ Image cutOut(const WornScene& scene, const View& view, Drawing drawing) {
 
 } // namespace
 
+WornPictureOptions shownAlone(int width, int height) {
+  WornPictureOptions options;
+  options.arm = 20;
+  options.turned.zoom = 1.1;
+  options.cutOut = true;
+  options.width = width, options.height = height;
+  return options;
+}
+
 std::optional<Image> wornPicture(const Derived& derived, const WornPictureOptions& options) {
   const auto worn = wornBy(derived, options.arm);
   if (!worn) return std::nullopt;

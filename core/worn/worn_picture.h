@@ -16,6 +16,9 @@ struct WornPictureOptions {
   int width = 1200, height = 900;
 };
 
+// How a garment is shown by itself, on a cover or a card: cut out, the sleeves beside the body.
+[[nodiscard]] WornPictureOptions shownAlone(int width, int height);
+
 // Nothing where the garment cannot be worn. Cost: seconds.
 [[nodiscard]] std::optional<Image> wornPicture(const Derived& derived,
                                                const WornPictureOptions& options);

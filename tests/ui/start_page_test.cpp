@@ -76,6 +76,7 @@ TEST_F(StartPageTest, aCardShowsTheGarmentWorn) {
     const QColor shown = card.pixelColor(card.width() / 2, int(0.34 * card.height()));
     EXPECT_EQ(shown.alpha(), 255);
     EXPECT_LT(std::abs(shown.hsvHue() - cloth.hsvHue()), 25);
+    EXPECT_LT(std::abs(shown.lightness() - cloth.lightness()), 60) << "a drawn piece is pale";
 #endif
   }
 }
