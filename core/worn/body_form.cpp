@@ -37,8 +37,8 @@ constexpr double kMiddleShare = 0.30, kElbowShare = 0.54; // of the way from sho
 BodyForm::BodyForm(const BodyMeasures& measures)
     : m_(measures), trunk_(std::make_shared<const TrunkField>(measures)) {
   // The arms hang where they clear the trunk, so that cloth has room between, and part from it at
-  // the armpit: below it cloth would be held in a cleft.
-  constexpr double kLeast = 12, kMost = 40, kStep = 1;
+  // the armpit: below it cloth would be held in a cleft. Those of the largest bodies stand far out.
+  constexpr double kLeast = 12, kMost = 60, kStep = 1;
   for (hanging_ = kLeast; hanging_ < kMost; hanging_ += kStep) {
     pose(hanging_);
     if (armsClear()) break;
@@ -180,8 +180,11 @@ Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   const bool bodice = layer == Layer::Bodice || byArm;
   const double own = bodice ? t : a, other = bodice ? a : t;
   // Far from both, as under a lifted arm, nothing keeps them apart; nor where they lie side by
-  // side.
-  const double open = std::max(0.0, t + a - 6 * m_.scale());
+  // side. Well below the armpit, beside a hanging arm, a wide sleeve meets a wide bodice further
+  // out.
+  const double u = m_.scale(), below = m_.armpitY - p.y();
+  const double reach = (6 + 8 * smoothStep(hanging_ + 25, hanging_ + 5, arm_) * smoothStep(4 * u, 10 * u, below)) * u;
+  const double open = std::max(0.0, t + a - reach);
   const double free = layer == Layer::Seam ? kSeamFree * m_.scale() : 0;
   const double toMiddle = 0.5 * (other - own) + 1.0 * (1 - apart) + open + free;
   if (toMiddle < out.room) out = {toMiddle, unit(bodice ? na - nt : nt - na, out.normal)};

@@ -29,9 +29,9 @@ FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
   return {f.course * g.stiffness.course, f.wale * g.stiffness.wale, f.bias * g.stiffness.bias};
 }
 
-// Loops that have been drawn straight resist more: beyond this length several times as much (from
+// Loops that have been drawn straight resist more: beyond this length many times as much (from
 // memory of fabric tests).
-constexpr double kStraight = 1.25, kMore = 3; // the latter besides what they resist already
+constexpr double kStraight = 1.25, kMore = 8; // the latter besides what they resist already
 
 // What is pulled to its length; pushed together it resists less.
 Vec3 relaxed(const Vec3& drawn, double compression) {
@@ -50,6 +50,12 @@ double between(const ClothTriangle& t, const FibreStiffness& d, std::size_t a, s
   return t.area * ((d.course + d.bias) * t.gradient[a].x() * t.gradient[b].x() +
                    (d.wale + d.bias) * t.gradient[a].y() * t.gradient[b].y());
 }
+
+// The most of the way so far that a step goes ahead: more while the cloth hardly moves. Cloth that
+// moves, between body and arm, would be thrown up by it and stay where friction holds it, the finer
+// the mesh the more.
+constexpr double kAheadAtRest = 0.95, kAheadMoving = 0.8;
+constexpr double kMoving = 0.015; // cm of an adult's garment a step
 
 constexpr char kLoose = 1, kPressed = 2; // points that are pushed out after the solution
 
@@ -248,7 +254,8 @@ DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
 
   // Ahead along the way so far, and from there to the next guess.
   const double next = 0.5 * (1 + std::sqrt(1 + 4 * state.momentum * state.momentum));
-  const double ahead = settings.accelerated ? (state.momentum - 1) / next : 0;
+  const double most = before.rms > kMoving * g.pattern.size ? kAheadMoving : kAheadAtRest;
+  const double ahead = settings.accelerated ? std::min((state.momentum - 1) / next, most) : 0;
   const Points from = before.x + ahead * (before.x - before.before);
   Points pull(g.points, 3);
   const double perMass = 1 / (settings.timeStep * settings.timeStep);

@@ -3,10 +3,13 @@
 
   tests/faults/run.py [WORDS...]      only the faults whose names hold one of the words
 
-The copy and its build lie in build-faults. First the tests are run without a fault: they must pass. Ends with a
-table; exit code 1 where a fault was not caught or could not be tried."""
+As many at a time as there are processors, up to two, for each has a copy and a build of its own in build-faults. First
+the tests are run without a fault: they must pass. Ends with a table; exit code 1 where a fault was not caught or could
+not be tried."""
 
+import concurrent.futures
 import os
+import queue
 import shutil
 import subprocess
 import sys
@@ -14,8 +17,7 @@ import time
 
 ROOT = os.path.abspath(os.path.join(os.path.dirname(__file__), "..", ".."))
 PLACE = os.path.join(ROOT, "build-faults")
-SOURCES = os.path.join(PLACE, "src")
-BUILD = os.path.join(PLACE, "build")
+LANES = min(2, os.cpu_count() or 1)
 
 
 def read_list():
@@ -41,82 +43,100 @@ def run(command, **how):
     return subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False, **how)
 
 
-def build(targets):
-    return run(["ninja", "-C", BUILD, *targets])
+class Lane:
+    """A copy of the sources and its build."""
 
+    def __init__(self, number):
+        self.sources = os.path.join(PLACE, str(number), "src")
+        self.build_folder = os.path.join(PLACE, str(number), "build")
+        # Each compiler sees its own copy's paths as if they were relative, so both share what ccache keeps.
+        self.environment = {**os.environ, "LC_ALL": "C.UTF-8", "CCACHE_BASEDIR": self.sources, "CCACHE_NOHASHDIR": "1"}
 
-def copy():
-    os.makedirs(PLACE, exist_ok=True)
-    for name in ("core", "tests", "resources", "app", "ui", "CMakeLists.txt", "LICENSE"):
-        source, to = os.path.join(ROOT, name), os.path.join(SOURCES, name)
-        if os.path.isdir(source):
-            # Files keep their times, so that what has not changed is not built again.
-            shutil.copytree(source, to, dirs_exist_ok=True)
-        else:
-            os.makedirs(SOURCES, exist_ok=True)
-            shutil.copy2(source, to)
+    def run(self, command, **how):
+        return run(command, env=self.environment, **how)
 
+    def build(self, targets, jobs):
+        return self.run(["ninja", "-j", str(jobs), "-C", self.build_folder, *targets])
 
-def configure():
-    launcher = ["-DCMAKE_CXX_COMPILER_LAUNCHER=ccache"] if shutil.which("ccache") else []
-    done = run(["cmake", "-S", SOURCES, "-B", BUILD, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release",
-                "-DCMAKE_CXX_FLAGS_RELEASE=-O1", "-DSCYEWRIGHT_UI=OFF", "-DSCYEWRIGHT_BENCH=OFF", *launcher])
-    if done.returncode:
-        sys.exit(done.stdout)
+    def copy(self):
+        os.makedirs(self.sources, exist_ok=True)
+        for name in ("core", "tests", "resources", "app", "ui", "CMakeLists.txt", "LICENSE"):
+            source, to = os.path.join(ROOT, name), os.path.join(self.sources, name)
+            if os.path.isdir(source):
+                # Files keep their times, so that what has not changed is not built again.
+                shutil.copytree(source, to, dirs_exist_ok=True)
+            else:
+                shutil.copy2(source, to)
 
+    def prepare(self, programs):
+        self.copy()
+        launcher = ["-DCMAKE_CXX_COMPILER_LAUNCHER=ccache"] if shutil.which("ccache") else []
+        done = self.run(["cmake", "-S", self.sources, "-B", self.build_folder, "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release",
+                         "-DCMAKE_CXX_FLAGS_RELEASE=-O1", "-DSCYEWRIGHT_UI=OFF", "-DSCYEWRIGHT_BENCH=OFF", *launcher])
+        if done.returncode == 0:
+            done = self.build(programs, os.cpu_count() or 1)
+        if done.returncode:
+            sys.exit(done.stdout[-3000:])
 
-def failing(tests):
-    """Which of the tests fails, or None; a filter that names no test is an error."""
-    for program, tests_of in tests:
-        path = os.path.join(BUILD, "tests", program)
-        listed = run([path, "--gtest_list_tests", "--gtest_filter=" + tests_of])
-        if "  " not in listed.stdout:
-            raise RuntimeError(f"{program} has no {tests_of}")
-        if run([path, "--gtest_brief=1", "--gtest_filter=" + tests_of], timeout=600).returncode:
-            return program
-    return None
+    def failing(self, tests):
+        """Which of the tests fails, or None; a filter that names no test is an error."""
+        for program, tests_of in tests:
+            path = os.path.join(self.build_folder, "tests", program)
+            listed = self.run([path, "--gtest_list_tests", "--gtest_filter=" + tests_of])
+            if "  " not in listed.stdout:
+                raise RuntimeError(f"{program} has no {tests_of}")
+            if self.run([path, "--gtest_brief=1", "--gtest_filter=" + tests_of], timeout=600).returncode:
+                return program
+        return None
 
-
-def attempt(fault):
-    path = os.path.join(SOURCES, fault["file"])
-    with open(path, encoding="utf-8") as file:
-        sound = file.read()
-    if sound.count(fault["was"]) != 1:
-        return f"`was` stands there {sound.count(fault['was'])} times"
-    programs = [program for program, _ in fault["tests"]]
-    try:
-        with open(path, "w", encoding="utf-8") as file:
-            file.write(sound.replace(fault["was"], fault["is"]))
-        built = build(programs)
-        if built.returncode:
-            return "does not compile: " + built.stdout[-500:]
-        return "caught" if failing(fault["tests"]) else "NOT CAUGHT"
-    except subprocess.TimeoutExpired:
-        return "caught"  # it never ends
-    finally:
-        with open(path, "w", encoding="utf-8") as file:
-            file.write(sound)
+    def attempt(self, fault):
+        path = os.path.join(self.sources, fault["file"])
+        with open(path, encoding="utf-8") as file:
+            sound = file.read()
+        if sound.count(fault["was"]) != 1:
+            return f"`was` stands there {sound.count(fault['was'])} times"
+        programs = [program for program, _ in fault["tests"]]
+        try:
+            with open(path, "w", encoding="utf-8") as file:
+                file.write(sound.replace(fault["was"], fault["is"]))
+            built = self.build(programs, 1)
+            if built.returncode:
+                return "does not compile: " + built.stdout[-500:]
+            return "caught" if self.failing(fault["tests"]) else "NOT CAUGHT"
+        except subprocess.TimeoutExpired:
+            return "caught"  # it never ends
+        finally:
+            with open(path, "w", encoding="utf-8") as file:
+                file.write(sound)
 
 
 def main():
     words = sys.argv[1:]
     faults = [f for f in read_list() if not words or any(w in f["name"] for w in words)]
-    os.environ.update(LC_ALL="C.UTF-8", CCACHE_BASEDIR=SOURCES, CCACHE_NOHASHDIR="1")
-    copy()
-    configure()
+    lanes = [Lane(number) for number in range(LANES)]
     programs = sorted({program for f in faults for program, _ in f["tests"]})
-    built = build(programs)
-    if built.returncode:
-        sys.exit(built.stdout[-3000:])
+    for lane in lanes:
+        lane.prepare(programs)
     for program, tests_of in sorted({tuple(t) for f in faults for t in f["tests"]}):
-        if failing([(program, tests_of)]):
+        if lanes[0].failing([(program, tests_of)]):
             sys.exit(f"without a fault: {program} {tests_of} fails")
-    good = True
-    for number, fault in enumerate(faults, 1):
-        began = time.time()
-        result = attempt(fault)
-        good = good and result == "caught"
-        print(f"| {number:2} | {fault['name']:80} | {result} | {time.time() - began:4.0f} s |", flush=True)
+    free = queue.SimpleQueue()
+    for lane in lanes:
+        free.put(lane)
+
+    def attempt(numbered):
+        number, fault = numbered
+        lane = free.get()
+        try:
+            began = time.time()
+            result = lane.attempt(fault)
+            print(f"| {number:2} | {fault['name']:80} | {result} | {time.time() - began:4.0f} s |", flush=True)
+            return result == "caught"
+        finally:
+            free.put(lane)
+
+    with concurrent.futures.ThreadPoolExecutor(LANES) as pool:
+        good = all(list(pool.map(attempt, enumerate(faults, 1))))
     print(f"{len(faults)} faults, {'all caught' if good else 'NOT all caught'}")
     return 0 if good else 1
 

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Runs the fuzz targets, two at a time, each for so many seconds; what is found stays in build-fuzz/found.
+# Runs the fuzz targets, three at a time, each for so many seconds; what is found stays in build-fuzz/found.
 # Usage: tests/fuzz/run.sh [SECONDS [TARGET...]], from anywhere. Ends with a line a target; fails when one
 # of them found something.
 set -u
@@ -29,21 +29,17 @@ fuzz() { # TARGET
   echo $? >"$found/$1.code"
 }
 
+all=$*
 while [ $# -gt 0 ]; do
-  fuzz "$1" &
-  first=$!
-  names=$1
-  shift
-  if [ $# -gt 0 ]; then
-    fuzz "$1"
-    names="$names $1"
+  for at_once in 1 2 3; do
+    [ $# -gt 0 ] || break
+    fuzz "$1" &
     shift
-  fi
-  wait "$first"
-  for name in $names; do done_names="${done_names:-} $name"; done
+  done
+  wait
 done
 bad=0
-for name in $done_names; do
+for name in $all; do
   runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$found/$name.log")
   if [ "$(cat "$found/$name.code")" -eq 0 ]; then
     echo "fuzz $name: ${runs:-?} texts in $seconds s, nothing found"
