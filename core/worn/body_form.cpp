@@ -183,7 +183,9 @@ Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   // side. Well below the armpit, beside a hanging arm, a wide sleeve meets a wide bodice further
   // out.
   const double u = m_.scale(), below = m_.armpitY - p.y();
-  const double reach = (6 + 8 * smoothStep(hanging_ + 25, hanging_ + 5, arm_) * smoothStep(4 * u, 10 * u, below)) * u;
+  const double reach =
+      (6 + 8 * smoothStep(hanging_ + 25, hanging_ + 5, arm_) * smoothStep(4 * u, 10 * u, below)) *
+      u;
   const double open = std::max(0.0, t + a - reach);
   const double free = layer == Layer::Seam ? kSeamFree * m_.scale() : 0;
   const double toMiddle = 0.5 * (other - own) + 1.0 * (1 - apart) + open + free;
