@@ -49,6 +49,12 @@ KnittedFit knittedFit(const KnitGarment& k, const Phrases& phrases, LengthUnit u
 
 } // namespace
 
+double toldCapHeight(const Derived& derived) {
+  const KnitGarment& k = derived.knit;
+  return k.capKnitted && derived.draft.cap.found ? k.cap.front.rows.value() * k.lattice.size.height
+                                                 : derived.draft.cap.height;
+}
+
 FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit unit) {
   const GarmentDraft& g = derived.draft;
   FitVerdict v;
@@ -72,7 +78,7 @@ FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases, LengthUnit
     const double rowHeight = k.lattice.size.height, knitted = (side.cap - side.armhole).mean();
     if (knitted * v.ease > 0)
       ease = knittedParam("ease", std::abs(knitted), std::abs(k.easeWanted), kSeam, phrases, unit);
-    const double rows = k.cap.front.rows.value() * rowHeight;
+    const double rows = toldCapHeight(derived);
     // A height that is worked out follows from the rest: nobody wanted it otherwise.
     const bool workedOut = g.cap.unknown == WorkedOut::CapHeight;
     height =

@@ -26,4 +26,7 @@ struct FitVerdict {
 [[nodiscard]] FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases,
                                     LengthUnit unit);
 
+// cm: as it is knitted, or as drafted where no cap is; what the sentence above tells first.
+[[nodiscard]] double toldCapHeight(const Derived& derived);
+
 } // namespace scye

@@ -29,6 +29,17 @@ bool overlap(const Box& a, const Box& b) {
          b.low.y() < a.high.y();
 }
 
+// Whether two lines run over one another for longer than the arrows outside a short one need.
+bool runTogether(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d, double textHeight) {
+  const double length = (b - a).norm();
+  if (length <= 0) return false;
+  const Vec2 along = (b - a) / length, side(-along.y(), along.x());
+  if (std::max(std::abs((c - a).dot(side)), std::abs((d - a).dot(side))) > 0.6 * textHeight)
+    return false;
+  const auto [low, high] = std::minmax({(c - a).dot(along), (d - a).dot(along)});
+  return std::min(high, length) - std::max(low, 0.0) > 1.7 * textHeight;
+}
+
 } // namespace
 
 Dimensions::Dimensions(Group& group, double textHeight) : group_(group), h_(textHeight) {
@@ -156,6 +167,10 @@ int Dimensions::clashes(const Drawn& drawn) const {
   for (const Line& own : drawn.lines)
     for (const Box& figure : figures_)
       n += 3 * touches(figure, own.a, own.b);
+  // A figure beyond its arrows would be read as that of the next dimension.
+  const Line& own = drawn.lines.back();
+  for (const Line& other : runs_)
+    n += 10 * runTogether(own.a, own.b, other.a, other.b, h_);
   return n;
 }
 
@@ -165,6 +180,7 @@ void Dimensions::commit(const Dimension& d, const Drawn& drawn) {
     group_.strokes.push_back({Path::polyline({l.a, l.b}), d.role, false});
     lines_.push_back(l);
   }
+  runs_.push_back(drawn.lines.back());
   for (int i = 0; i < 2; ++i) {
     const Vec2 &tip = drawn.arrowAt[i], &way = drawn.arrowTo[i];
     const Vec2 side(-way.y(), way.x()), back = tip - size * way;

@@ -1,9 +1,9 @@
 // Dimensions in the manner of ISO 129-1: extension lines with a small gap, a dimension line with
 // filled arrowheads, the figure above the line, read from below or from the right. Each is told its
 // features and the places where its line may run, the best first, and takes the first one where no
-// figure lies on another, on a line, or on what was to be avoided; where there is none, the one
-// with the fewest clashes. What was placed earlier stays. Cost: about 2 us where the first place is
-// free.
+// figure lies on another, on a line, beside another dimension's line, or on what was to be avoided;
+// where there is none, the one with the fewest clashes. What was placed earlier stays. Cost: about
+// 2 us where the first place is free.
 #pragma once
 
 #include "schematic/picture.h"
@@ -40,8 +40,8 @@ private:
   struct Line {
     Vec2 a, b;
   };
-  struct Drawn { // a dimension as it would be
-    std::vector<Line> lines;
+  struct Drawn {                 // a dimension as it would be
+    std::vector<Line> lines;     // the dimension line last
     Vec2 arrowAt[2], arrowTo[2]; // tips, and the ways they point
     Label label;
   };
@@ -57,6 +57,7 @@ private:
   Group& group_;
   double h_;
   std::vector<Line> lines_; // of earlier dimensions, and to be avoided
+  std::vector<Line> runs_;  // the earlier dimension lines alone
   std::vector<Box> figures_;
 };
 

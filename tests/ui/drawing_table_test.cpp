@@ -115,6 +115,31 @@ TEST_F(Table, pagesStandBesideTheDrawing) {
   EXPECT_TRUE(QRectF(table().rect()).contains(drawn()));
 }
 
+// With large letters in a small window a strip of the page would be left: it stands alone, and the
+// drawing comes back when it is asked for, or when there is room.
+TEST_F(Table, aPageThatWouldBeSqueezedStandsAlone) {
+  WorkArea& area = window_->workbench().area();
+  auto* page = new QLabel(QStringLiteral("Cast on"));
+  const int number =
+      area.addPage(Stage::Drafting, QStringLiteral("Another page"), [page] { return page; });
+  window_->resize(1280, 800);
+  area.showPage(area.madePage(number));
+  settle();
+  EXPECT_FALSE(area.isEnlarged());
+  window_->settings().setTextSize(2);
+  settle();
+  EXPECT_TRUE(area.isEnlarged());
+  EXPECT_GT(page->height(), 8 * page->fontMetrics().lineSpacing());
+  area.setEnlarged(false);
+  settle();
+  EXPECT_FALSE(area.isEnlarged());
+  EXPECT_TRUE(table().isVisible());
+  window_->settings().setTextSize(1);
+  settle();
+  EXPECT_FALSE(area.isEnlarged());
+  EXPECT_TRUE(page->isVisible());
+}
+
 class Handles : public Table {
 protected:
   [[nodiscard]] QPoint at(PieceId piece, std::string_view key) {

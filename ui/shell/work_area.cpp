@@ -2,6 +2,7 @@
 
 #include "look/icons.h"
 
+#include <QEvent>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -16,6 +17,7 @@ namespace {
 
 constexpr double kDrawing = 0.36; // of the room, beside a page
 constexpr int kBeside = 100;      // letters: with less the drawing stands above the page
+constexpr int kLeastPage = 12;    // lines: with less room for a page it stands alone
 constexpr int kNone = -1;         // of the pages
 
 } // namespace
@@ -100,6 +102,7 @@ void WorkArea::showChosen() {
   pages_->setVisible(any);
   if (!any) setEnlarged(false);
   drawing_->setVisible(!any || !larger_->isChecked());
+  makeRoom();
 }
 
 QWidget* WorkArea::page() const {
@@ -144,9 +147,26 @@ void WorkArea::divide() {
   parts_->setSizes({drawing, all - drawing});
 }
 
+// Of a page squeezed below the drawing, as large letters in a small window do, nothing could be
+// seen. Whoever wants both has them back by the button, until the room changes.
+void WorkArea::makeRoom() {
+  const bool above = parts_->orientation() == Qt::Vertical;
+  const int rest = height() - head_->sizeHint().height() - drawing_->minimumSizeHint().height();
+  const bool crowded = above && page() && rest < kLeastPage * fontMetrics().lineSpacing();
+  if (crowded == crowded_) return;
+  crowded_ = crowded;
+  setEnlarged(crowded);
+}
+
 void WorkArea::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   divide();
+  makeRoom();
+}
+
+void WorkArea::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) makeRoom();
 }
 
 bool WorkArea::isEnlarged() const {

@@ -42,6 +42,7 @@ Q_SIGNALS:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
   struct Page {
@@ -54,6 +55,7 @@ private:
   void choose(int tab);
   void showChosen();
   void divide();
+  void makeRoom();
 
   Stage stage_ = Stage::Drafting;
   QWidget* drawing_;
@@ -65,6 +67,7 @@ private:
   QList<Page> all_;
   int chosen_[kStageCount]; // page of each stage; none is only the pieces
   bool placed_ = false;     // the line has been drawn, by us or the last time
+  bool crowded_ = false;    // the drawing above would leave the page no room to work in
 };
 
 } // namespace scye

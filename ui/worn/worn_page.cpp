@@ -1,6 +1,7 @@
 #include "worn/worn_page.h"
 
 #include "export/export.h"
+#include "garment/verdict.h"
 #include "knitting/directions_page.h"
 #include "knitting/take_out.h"
 #include "look/flow_layout.h"
@@ -178,9 +179,9 @@ void WornPage::takeInHand(std::optional<Field> field) {
 
 // Beside the choices and not in them: a name may be long, and wraps.
 void WornPage::tellInHand() {
-  valueInHand_->setText(inHand_
-                            ? tr("Value in hand: %1").arg(fieldName(settings_.phrases(), *inHand_))
-                            : tr("No value is in hand."));
+  valueInHand_->setVisible(inHand_.has_value());
+  if (inHand_)
+    valueInHand_->setText(tr("Value in hand: %1").arg(fieldName(settings_.phrases(), *inHand_)));
   const auto* items = qobject_cast<QStandardItemModel*>(beside_->model());
   for (const ShownBeside which : {ShownBeside::Less, ShownBeside::More})
     items->item(int(which))->setEnabled(inHand_.has_value());
@@ -231,8 +232,8 @@ QString WornPage::caption(const Derived& garment, bool isBeside) const {
         valueText(phrases, info(*inHand_).kind, value, styleOf(*inHand_, settings_.unit(), true)));
   }
   default:
-    return QString::fromStdString(phrases.say(
-        "worn.cap", {lengthParam("height", garment.draft.cap.height)}, settings_.unit()));
+    return QString::fromStdString(
+        phrases.say("worn.cap", {lengthParam("height", toldCapHeight(garment))}, settings_.unit()));
   }
 }
 

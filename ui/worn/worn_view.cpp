@@ -9,11 +9,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace scye {
 namespace {
 
 constexpr double kDegreesAPixel = 0.4, kKeyTurn = 10, kKeyZoom = 1.15;
+constexpr int kSmallestNumber = 9; // pixels
 
 } // namespace
 
@@ -28,7 +30,7 @@ WornView::WornView(QWidget* parent) : QWidget(parent) {
 
 QSize WornView::sizeHint() const {
   const int em = fontMetrics().averageCharWidth();
-  return {30 * em, 24 * em};
+  return {30 * em, 13 * em}; // what there is more of it takes
 }
 QSize WornView::minimumSizeHint() const {
   return sizeHint();
@@ -154,14 +156,21 @@ void WornView::paintFrame(QPainter& painter, const WornFrame& frame, const QRect
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     painter.drawImage(place, frame.image);
     const double scale = double(place.width()) / frame.image.width();
+    // Of a small picture, small; one for which there is no room between the others stays away.
     QFont small = font();
     small.setBold(true);
+    small.setPixelSize(
+        std::min(QFontInfo(font()).pixelSize(), std::max(kSmallestNumber, place.width() / 40)));
     painter.setFont(small);
     const QFontMetricsF metrics(small);
+    std::vector<QRectF> taken;
     for (const SeenNumber& n : frame.numbers) {
       const QString text = QLocale().toString(n.number);
       QRectF box = metrics.boundingRect(text).adjusted(-3, -1, 3, 1);
       box.moveCenter(QPointF(place.x() + n.x * scale, place.y() + n.y * scale));
+      if (std::ranges::any_of(taken, [&](const QRectF& other) { return other.intersects(box); }))
+        continue;
+      taken.push_back(box);
       painter.setPen(Qt::NoPen);
       painter.setBrush(palette().color(QPalette::Base));
       painter.drawRoundedRect(box, 4, 4);

@@ -39,6 +39,24 @@ TEST(Dimensions, PutAFigureThatDoesNotFitBesideItsArrows) {
   EXPECT_EQ(g.hotSpots.front().field, Field::HemDepth);
 }
 
+// Of a small piece, one dimension over the other: the lower one's figure, put above its arrows,
+// would stand beside the upper one's line, and the two be taken for one another.
+TEST(Dimensions, AFigureBeyondItsArrowsDoesNotStandBesideTheNextLine) {
+  Group g;
+  Dimensions d(g, 1);
+  const double heights[] = {0, 3, 5};
+  for (std::size_t i = 0; i < 2; ++i)
+    d.upright({{0, heights[i]}, {0, heights[i + 1]}, "36.7 cm", {}, Role::Measure}, {-4, -8, -12});
+  ASSERT_EQ(g.labels.size(), 2u);
+  for (std::size_t i = 0; i < 2; ++i) {
+    const Box figure = labelBox(g.labels[i]), other = labelBox(g.labels[1 - i]);
+    const bool sameLane = std::abs(g.labels[i].at.x() - g.labels[1 - i].at.x()) < 2;
+    const bool beside = figure.high.y() > heights[1 - i] && figure.low.y() < heights[2 - i];
+    EXPECT_FALSE(sameLane && beside) << i;
+    EXPECT_TRUE(figure.high.x() < other.low.x() || other.high.x() < figure.low.x());
+  }
+}
+
 TEST(Dimensions, MoveAFigureAlongItsLineOffAnOutline) {
   Group g;
   Dimensions d(g, 1);
