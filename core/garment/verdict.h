@@ -26,7 +26,8 @@ struct FitVerdict {
 [[nodiscard]] FitVerdict fitVerdict(const Derived& derived, const Phrases& phrases,
                                     LengthUnit unit);
 
-// cm: as it is knitted, or as drafted where no cap is; what the sentence above tells first.
+// cm: as knitted, or as drafted where no cap is knitted; the height that FitVerdict::sentence
+// tells.
 [[nodiscard]] double toldCapHeight(const Derived& derived);
 
 } // namespace scye

@@ -18,7 +18,8 @@ struct Settling {
 // Asked after every step, with the state; true: give up.
 using Watch = std::function<bool(const DrapeState&, const BodyForm&)>;
 
-inline constexpr double kDressingArm = 45; // degrees at which the garment is put on
+// Degrees at which the garment is put on, or hanging where arms hang further out.
+inline constexpr double kDressingArm = 45;
 
 // Round the form, arms at kDressingArm: near enough to be sewn.
 [[nodiscard]] Points laidOut(const SewnGarment& garment, const BodyForm& body);

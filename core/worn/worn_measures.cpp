@@ -143,6 +143,10 @@ WornMeasures measuresOf(const Worn& worn) {
   return m;
 }
 
+double liftedArm(const BodyForm& body) {
+  return std::min(90.0, std::max(60.0, body.hanging() + 30));
+}
+
 std::optional<double> hemLift(const std::shared_ptr<const SewnGarment>& garment,
                               const BodyForm& body, const Watch& watch) {
   bool stopped = false;
@@ -151,7 +155,7 @@ std::optional<double> hemLift(const std::shared_ptr<const SewnGarment>& garment,
   };
   const Worn down = canonicalDrape(garment, body, 0, asked);
   if (stopped) return std::nullopt;
-  const Worn up = canonicalDrape(garment, body, kLifted, asked);
+  const Worn up = canonicalDrape(garment, body, liftedArm(body), asked);
   if (stopped) return std::nullopt;
   return measuresOf(up).hemY - measuresOf(down).hemY;
 }

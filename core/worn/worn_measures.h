@@ -22,9 +22,11 @@ struct WornMeasures {
 };
 [[nodiscard]] WornMeasures measuresOf(const Worn& worn);
 
-// How much higher the lower edge lies when the arms are lifted from hanging to kLifted, cm; nothing
+// Degrees to which arms are lifted to see what that does: 60, and of a form whose arms hang far out
+// 30 more than hanging, up to level.
+[[nodiscard]] double liftedArm(const BodyForm& body);
+// How much higher the lower edge lies when the arms are lifted from hanging to there, cm; nothing
 // where `watch` gave it up.
-inline constexpr double kLifted = 60; // degrees
 [[nodiscard]] std::optional<double> hemLift(const std::shared_ptr<const SewnGarment>& garment,
                                             const BodyForm& body, const Watch& watch = {});
 

@@ -1,13 +1,14 @@
 #!/usr/bin/env python3
-"""Applies the faults of list.txt one by one to a copy of the sources and demands a failing test of each.
+"""Applies the faults of list.txt, each by itself, to a copy of the sources and demands a failing test of each.
 
   tests/faults/run.py [WORDS...]      only the faults whose names hold one of the words
 
-As many at a time as there are processors, up to two, for each has a copy and a build of its own in build-faults. First
-the tests are run without a fault: they must pass. Ends with a table; exit code 1 where a fault was not caught or could
+Two at a time where there are two processors, for each has a copy and a build of its own in build-faults. First the tests
+are run without a fault, in each copy: they must pass. Ends with a table; exit code 1 where a fault was not caught or could
 not be tried."""
 
 import concurrent.futures
+import filecmp
 import os
 import queue
 import shutil
@@ -43,13 +44,19 @@ def run(command, **how):
     return subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False, **how)
 
 
+def copy_changed(source, to):
+    """A file that was mended after a fault stays newer than what was built of the fault."""
+    if not (os.path.exists(to) and filecmp.cmp(source, to, shallow=False)):
+        shutil.copyfile(source, to)
+
+
 class Lane:
     """A copy of the sources and its build."""
 
     def __init__(self, number):
         self.sources = os.path.join(PLACE, str(number), "src")
         self.build_folder = os.path.join(PLACE, str(number), "build")
-        # Each compiler sees its own copy's paths as if they were relative, so both share what ccache keeps.
+        # The compiler sees the copy's paths as if they were relative, so the core's objects are shared by ccache.
         self.environment = {**os.environ, "LC_ALL": "C.UTF-8", "CCACHE_BASEDIR": self.sources, "CCACHE_NOHASHDIR": "1"}
 
     def run(self, command, **how):
@@ -63,10 +70,9 @@ class Lane:
         for name in ("core", "tests", "resources", "app", "ui", "CMakeLists.txt", "LICENSE"):
             source, to = os.path.join(ROOT, name), os.path.join(self.sources, name)
             if os.path.isdir(source):
-                # Files keep their times, so that what has not changed is not built again.
-                shutil.copytree(source, to, dirs_exist_ok=True)
+                shutil.copytree(source, to, dirs_exist_ok=True, copy_function=copy_changed)
             else:
-                shutil.copy2(source, to)
+                copy_changed(source, to)
 
     def prepare(self, programs):
         self.copy()
@@ -99,7 +105,7 @@ class Lane:
         try:
             with open(path, "w", encoding="utf-8") as file:
                 file.write(sound.replace(fault["was"], fault["is"]))
-            built = self.build(programs, 1)
+            built = self.build(programs, max(1, (os.cpu_count() or 1) // LANES))
             if built.returncode:
                 return "does not compile: " + built.stdout[-500:]
             return "caught" if self.failing(fault["tests"]) else "NOT CAUGHT"
@@ -117,9 +123,14 @@ def main():
     programs = sorted({program for f in faults for program, _ in f["tests"]})
     for lane in lanes:
         lane.prepare(programs)
-    for program, tests_of in sorted({tuple(t) for f in faults for t in f["tests"]}):
-        if lanes[0].failing([(program, tests_of)]):
-            sys.exit(f"without a fault: {program} {tests_of} fails")
+    named = sorted({tuple(t) for f in faults for t in f["tests"]})
+
+    def without_a_fault(lane):
+        for program, tests_of in named:
+            if lane.failing([(program, tests_of)]):
+                return f"without a fault: {program} {tests_of} fails"
+        return None
+
     free = queue.SimpleQueue()
     for lane in lanes:
         free.put(lane)
@@ -130,12 +141,17 @@ def main():
         try:
             began = time.time()
             result = lane.attempt(fault)
-            print(f"| {number:2} | {fault['name']:80} | {result} | {time.time() - began:4.0f} s |", flush=True)
+            took = time.time() - began
+            sys.stdout.write(f"| {number:2} | {fault['name']:80} | {result} | {took:4.0f} s |\n")
+            sys.stdout.flush()
             return result == "caught"
         finally:
             free.put(lane)
 
     with concurrent.futures.ThreadPoolExecutor(LANES) as pool:
+        for fails in pool.map(without_a_fault, lanes):
+            if fails:
+                sys.exit(fails)
         good = all(list(pool.map(attempt, enumerate(faults, 1))))
     print(f"{len(faults)} faults, {'all caught' if good else 'NOT all caught'}")
     return 0 if good else 1

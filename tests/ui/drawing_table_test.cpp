@@ -130,14 +130,28 @@ TEST_F(Table, aPageThatWouldBeSqueezedStandsAlone) {
   settle();
   EXPECT_TRUE(area.isEnlarged());
   EXPECT_GT(page->height(), 8 * page->fontMetrics().lineSpacing());
+  window_->settings().setTextSize(1);
+  settle();
+  EXPECT_FALSE(area.isEnlarged());
+  EXPECT_TRUE(page->isVisible() && table().isVisible());
+  window_->settings().setTextSize(2);
+  settle();
   area.setEnlarged(false);
   settle();
   EXPECT_FALSE(area.isEnlarged());
   EXPECT_TRUE(table().isVisible());
+  area.setStage(Stage::Knitting);
+  area.setStage(Stage::Drafting);
+  settle();
+  EXPECT_FALSE(area.isEnlarged()) << "both were asked for";
   window_->settings().setTextSize(1);
   settle();
-  EXPECT_FALSE(area.isEnlarged());
-  EXPECT_TRUE(page->isVisible());
+  area.setEnlarged(true); // asked for, with room or without
+  window_->settings().setTextSize(2);
+  settle();
+  window_->settings().setTextSize(1);
+  settle();
+  EXPECT_TRUE(area.isEnlarged());
 }
 
 class Handles : public Table {

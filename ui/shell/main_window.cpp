@@ -194,7 +194,7 @@ void MainWindow::connectActions() {
           [this] { showPage(workbench().pages().directions); });
   connect(a.chart, &QAction::triggered, this, [this] { showPage(workbench().pages().chart); });
   connect(a.sizes, &QAction::triggered, this, [this] { showPage(workbench().pages().sizes); });
-  connect(a.enlarge, &QAction::toggled, this,
+  connect(a.enlarge, &QAction::triggered, this,
           [this](bool enlarged) { workbench().area().setEnlarged(enlarged); });
   connect(a.answers, &QAction::toggled, this,
           [this](bool shown) { workbench().setAnswersShown(shown); });

@@ -100,7 +100,7 @@ void WorkArea::showChosen() {
   larger_->setVisible(any);
   if (any) pages_->setCurrentWidget(madePage(chosen));
   pages_->setVisible(any);
-  if (!any) setEnlarged(false);
+  if (!any) enlarge(false);
   drawing_->setVisible(!any || !larger_->isChecked());
   makeRoom();
 }
@@ -148,14 +148,22 @@ void WorkArea::divide() {
 }
 
 // Of a page squeezed below the drawing, as large letters in a small window do, nothing could be
-// seen. Whoever wants both has them back by the button, until the room changes.
-void WorkArea::makeRoom() {
-  const bool above = parts_->orientation() == Qt::Vertical;
+// seen.
+bool WorkArea::isCrowded() const {
   const int rest = height() - head_->sizeHint().height() - drawing_->minimumSizeHint().height();
-  const bool crowded = above && page() && rest < kLeastPage * fontMetrics().lineSpacing();
-  if (crowded == crowded_) return;
-  crowded_ = crowded;
-  setEnlarged(crowded);
+  return page() && parts_->orientation() == Qt::Vertical &&
+         rest < kLeastPage * fontMetrics().lineSpacing();
+}
+
+void WorkArea::makeRoom() {
+  if (!page()) return;
+  if (!isCrowded()) {
+    bothAsked_ = false;
+    if (std::exchange(byItself_, false)) enlarge(false);
+  } else if (!bothAsked_ && !isEnlarged()) {
+    enlarge(true);
+    byItself_ = true;
+  }
 }
 
 void WorkArea::resizeEvent(QResizeEvent* event) {
@@ -166,15 +174,24 @@ void WorkArea::resizeEvent(QResizeEvent* event) {
 
 void WorkArea::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) makeRoom();
+  if (event->type() != QEvent::FontChange) return;
+  divide();
+  makeRoom();
 }
 
 bool WorkArea::isEnlarged() const {
   return drawing_->isHidden();
 }
 
-void WorkArea::setEnlarged(bool enlarge) {
-  const bool now = enlarge && page();
+void WorkArea::setEnlarged(bool alone) {
+  byItself_ = false;
+  bothAsked_ = !alone && isCrowded();
+  enlarge(alone);
+}
+
+void WorkArea::enlarge(bool alone) {
+  const bool now = alone && page();
+  const QSignalBlocker quiet(larger_);
   larger_->setChecked(now);
   if (now == isEnlarged()) return;
   drawing_->setVisible(!now);

@@ -32,7 +32,8 @@ public:
   [[nodiscard]] QWidget* page() const; // that is shown; while only the pieces are: nothing
   [[nodiscard]] QByteArray saveState() const;
   bool takeState(const QByteArray& state);
-  // The page alone, or the drawing with it.
+  // The page alone, or the drawing with it, as it is asked for. A page that the drawing leaves
+  // hardly any room stands alone by itself, unless both were asked for.
   void setEnlarged(bool enlarged);
   [[nodiscard]] bool isEnlarged() const;
 
@@ -56,6 +57,8 @@ private:
   void showChosen();
   void divide();
   void makeRoom();
+  [[nodiscard]] bool isCrowded() const;
+  void enlarge(bool alone);
 
   Stage stage_ = Stage::Drafting;
   QWidget* drawing_;
@@ -67,7 +70,8 @@ private:
   QList<Page> all_;
   int chosen_[kStageCount]; // page of each stage; none is only the pieces
   bool placed_ = false;     // the line has been drawn, by us or the last time
-  bool crowded_ = false;    // the drawing above would leave the page no room to work in
+  bool byItself_ = false;   // the page stands alone for want of room
+  bool bothAsked_ = false;  // in spite of it
 };
 
 } // namespace scye

@@ -27,6 +27,25 @@ TEST(KnittedFit, SaysDraftedAndKnitted) {
   }
 }
 
+// Whatever else tells the cap's height tells the one of the sentence: that of the whole rows.
+TEST(KnittedFit, ToldCapHeightIsTheSentences) {
+  test::RandomDesigns designs(test::propertySeed(55));
+  int knitted = 0, drafted = 0;
+  for (int i = 0; i < 150; ++i) {
+    const Derived derived = derive(designs.plausible());
+    const FitVerdict v = fitVerdict(derived, builtinPhrases(), LengthUnit::Centimetre);
+    const bool tellsHeight = v.sentence.find("a cap ") != std::string::npos; // gathers do not
+    if (!v.fits || !derived.knit.capKnitted || !tellsHeight) continue;
+    const std::string told =
+        builtinPhrases().length(toldCapHeight(derived), LengthUnit::Centimetre);
+    EXPECT_THAT(v.sentence, testing::HasSubstr(told));
+    ++knitted;
+    drafted += told != builtinPhrases().length(derived.draft.cap.height, LengthUnit::Centimetre);
+  }
+  EXPECT_GT(knitted, 20);
+  EXPECT_GT(drafted, 5) << "the drafted height would do as well";
+}
+
 TEST(KnittedFit, DoesNotFitWhatCannotBeKnitted) {
   Derived derived = derive(Design().set(Field::Bust, 94));
   derived.findings = {{Severity::Blocking, "knit.noCap", {}, {}, {}}};

@@ -3,6 +3,7 @@
 
 #include "draft/complete.h"
 #include "support/csv_table.h"
+#include "worn/worn_measures.h"
 
 #include <gtest/gtest.h>
 
@@ -83,6 +84,20 @@ TEST(BodyForm, ArmsHangClearOfTheTrunkAndAreLiftedToLevel) {
   EXPECT_DOUBLE_EQ(lifted.arm(), 90);
   EXPECT_NEAR(lifted.leftArm().elbow.y(), lifted.leftArm().shoulder.y(), 0.5);
   EXPECT_DOUBLE_EQ(form.posed(0).arm(), form.hanging());
+}
+
+// Of a large body they hang far out, and there is still a way to lift them.
+TEST(BodyForm, LargeArmsHangClearToo) {
+  for (const double bust : {120.0, 140.0, 160.0}) {
+    Design design;
+    design.set(Field::Bust, bust);
+    const BodyForm form(bodyMeasures(complete(design), Figure::Woman));
+    const BodyForm::Arm& arm = form.leftArm();
+    EXPECT_GT(form.trunk(arm.elbow), arm.elbowRadius) << bust;
+    EXPECT_GT(form.trunk(arm.wrist), arm.wristRadius) << bust;
+    EXPECT_GE(liftedArm(form), form.hanging() + 20) << bust;
+    EXPECT_LE(liftedArm(form), 90) << bust;
+  }
 }
 
 TEST(BodyForm, DistancesAreThoseOfASphereLikeSurfaceNearIt) {
