@@ -311,13 +311,11 @@ private:
     const bool pullover = !s_.style.jacket();
     const double edge = g_.bodice.neckEdge + (pullover ? 2 * s_[Field::BackOpening] : 0);
     const double stretched = edge * s_[Field::LimitNeckStretch], girth = s_[Field::HeadGirth];
-    // A baby's jacket starts with a neck somewhat shorter than the tables' neck base.
-    const double least = pullover || s_.style.figure != Figure::Baby ? 1 : 0.8;
     if (pullover && stretched < girth)
       say(Severity::Blocking, "neck.head",
           {Field::NeckWidth, Field::FrontNeckDrop, Field::HeadGirth},
           {lengthParam("stretched", stretched), lengthParam("head", girth)});
-    else if (edge < least * s_[Field::NeckBase])
+    else if (edge < s_[Field::NeckBase] && (pullover || s_.style.figure != Figure::Baby))
       say(Severity::Warning, "neck.base", {Field::NeckWidth, Field::NeckBase},
           {lengthParam("edge", edge), lengthParam("base", s_[Field::NeckBase])});
   }
