@@ -147,6 +147,23 @@ double facing(const Vec3& a, const Vec3& b) {
   return smoothStep(0.0, -0.6, a.dot(b));
 }
 
+// Out of trunk and arm together: where they run into one another there is no corner to fall into.
+struct Out {
+  double room = 0; // to the nearer of them
+  Vec3 way = Vec3::UnitY();
+  double firm = 1; // Face to face the way out of the one is into the other: in the middle there is
+                   // none but along them.
+};
+Out outOf(double t, const Vec3& nt, double a, const Vec3& na, double scale) {
+  const double face = facing(nt, na);
+  const double width = std::max(2.5 * (1 - face), 0.3) * scale;
+  const double h = std::max(width - std::abs(t - a), 0.0) / width;
+  const double share = t < a ? 1 - 0.5 * h : 0.5 * h;
+  const Vec3 way = share * nt + (1 - share) * na;
+  return {std::min(t, a) - h * h * width / 4, unit(way, nt),
+          1 - face * (1 - std::min(1.0, way.norm()))};
+}
+
 } // namespace
 
 double BodyForm::distance(const Vec3& p) const {
@@ -157,24 +174,24 @@ double BodyForm::distance(const Vec3& p) const {
 Touch BodyForm::solid(const Vec3& p) const {
   Vec3 nt, na;
   const double t = trunk(p, &nt), a = bareArms(p, na);
-  // Where flesh lies on flesh, out of the one would be into the other: half the way each time.
-  const double share = std::max(t, a) < 0.1 * m_.scale() && facing(nt, na) > 0 ? 0.5 : 1;
-  return {share * std::min(t, a), t < a ? nt : na};
+  const Out out = outOf(t, nt, a, na, m_.scale());
+  return {(t < 0 && a < 0 ? out.firm : 1) * std::min(t, a), out.way};
 }
 
 Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   Vec3 nt, na;
   const double t = trunk(p, &nt), a = bareArms(p, na);
   const double face = facing(nt, na);
-  // Where trunk and arm run into one another what lies on them has no corner to fall into.
-  const double width = 2.5 * m_.scale() * (1 - face) + 1e-3;
-  const double h = std::max(width - std::abs(t - a), 0.0) / width;
-  const double share = t < a ? 1 - 0.5 * h : 0.5 * h;
-  const double both = std::min(t, a) - h * h * width / 4;
+  const Out body = outOf(t, nt, a, na, m_.scale());
   // Face to face they share what room there is between two layers of cloth.
   const double keep = std::min(gap, std::max(0.0, gap + face * (0.25 * (t + a) - gap)));
-  Touch out{both - keep, unit(share * nt + (1 - share) * na, nt)};
-  const double apart = smoothStep(0.6, 0.1, nt.dot(na));
+  Touch out{body.room - keep, body.way, face > 0};
+  if (out.room < 0) out.room *= body.firm;
+  // The higher above the armpit, the more they must face one another: there cloth goes across
+  // between back and arm.
+  const double u = m_.scale(), below = m_.armpitY - p.y();
+  const double most = 0.6 * smoothStep(-2 * u, 1 * u, below);
+  const double apart = smoothStep(most, most - 0.5, nt.dot(na));
   if (apart <= 0) return out;
   const bool byArm = layer == Layer::Seam && a < t; // a seam is held from both sides
   const bool bodice = layer == Layer::Bodice || byArm;
@@ -182,14 +199,13 @@ Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   // Far from both, as under a lifted arm, nothing keeps them apart; nor where they lie side by
   // side. Well below the armpit, beside a hanging arm, a wide sleeve meets a wide bodice further
   // out.
-  const double u = m_.scale(), below = m_.armpitY - p.y();
   const double reach =
       (6 + 8 * smoothStep(hanging_ + 25, hanging_ + 5, arm_) * smoothStep(4 * u, 10 * u, below)) *
       u;
   const double open = std::max(0.0, t + a - reach);
   const double free = layer == Layer::Seam ? kSeamFree * m_.scale() : 0;
-  const double toMiddle = 0.5 * (other - own) + 1.0 * (1 - apart) + open + free;
-  if (toMiddle < out.room) out = {toMiddle, unit(bodice ? na - nt : nt - na, out.normal)};
+  const double toMiddle = 0.5 * (other - own) + (1 - apart) / apart + open + free;
+  if (toMiddle < out.room) out = {toMiddle, unit(bodice ? na - nt : nt - na, out.normal), true};
   return out;
 }
 

@@ -31,7 +31,9 @@ FibreStiffness fibreStiffness(const SewnGarment& g, Fabric fabric) {
 
 // Loops that have been drawn straight resist more: beyond this length many times as much (from
 // memory of fabric tests).
-constexpr double kStraight = 1.25, kMore = 8; // the latter besides what they resist already
+constexpr double kStraight = 1.22, kMore = 10; // the latter besides what they resist already
+// And there is an end to it, whichever way the cloth is drawn.
+constexpr double kEnd = 1.36, kMuch = 90;
 
 // What is pulled to its length; pushed together it resists less.
 Vec3 relaxed(const Vec3& drawn, double compression) {
@@ -45,6 +47,23 @@ Vec3 relaxedFibre(const Vec3& fibre, double compression) {
   return over > 0 ? Vec3(out * (1 - kMore * over)) : out;
 }
 
+// Which way a triangle is drawn out most, and how far.
+struct Drawn {
+  double length = 1;
+  Vec2 way = Vec2::UnitX(); // on the cloth, along courses and wales
+};
+Drawn mostDrawn(const Vec3& u, const Vec3& v) {
+  const double a = u.squaredNorm(), b = v.squaredNorm(), c = u.dot(v);
+  const double half = 0.5 * (a - b), r = std::hypot(half, c);
+  const Vec2 way = half > 0 ? Vec2(half + r, c) : Vec2(c, r - half);
+  return {std::sqrt(0.5 * (a + b) + r), way / std::max(way.norm(), 1e-12)};
+}
+
+// The same whichever way the cloth is drawn, and no more than the matrix has.
+double endStiffness(const FibreStiffness& d) {
+  return kMuch * (std::min(d.course, d.wale) + d.bias);
+}
+
 // What a triangle adds to the matrix: its fibres' stiffness between two of its corners.
 double between(const ClothTriangle& t, const FibreStiffness& d, std::size_t a, std::size_t b) {
   return t.area * ((d.course + d.bias) * t.gradient[a].x() * t.gradient[b].x() +
@@ -55,18 +74,37 @@ double between(const ClothTriangle& t, const FibreStiffness& d, std::size_t a, s
 // moves, between body and arm, would be thrown up by it and stay where friction holds it, the finer
 // the mesh the more.
 constexpr double kAheadAtRest = 0.95, kAheadMoving = 0.8;
-constexpr double kMoving = 0.015; // cm of an adult's garment a step
+constexpr double kMoving = 0.0075; // cm a step, of an adult's garment whose mesh is of 1 cm
 
 constexpr char kLoose = 1, kPressed = 2; // points that are pushed out after the solution
 
-// Whether a fibre is near where it resists more: there a matrix with its usual stiffness
-// alone would overshoot, and the steps would grow without bound.
-bool isTaut(const ClothTriangle& t, const Points& x) {
-  constexpr double kNear = kStraight - 0.05;
+// How near a triangle is to where it resists more, or beyond: there a matrix with its usual
+// stiffness alone would overshoot, and the steps would grow without bound.
+constexpr char kTaut = 1, kAtItsEnd = 2;
+char tautness(const ClothTriangle& t, const Points& x) {
+  constexpr double kNear = 0.05;
   const auto [u, v] = drawnOut(t, x);
-  const double most = std::max(
-      {u.squaredNorm(), v.squaredNorm(), 0.5 * (u + v).squaredNorm(), 0.5 * (u - v).squaredNorm()});
-  return most > kNear * kNear;
+  const double most = mostDrawn(u, v).length;
+  return most > kEnd - kNear ? kAtItsEnd : most > kStraight - kNear ? kTaut : 0;
+}
+// What the factor holds such a triangle stiffer by, besides its usual stiffness.
+double stiffer(char taut) {
+  return (taut ? kMore : 0) + (taut == kAtItsEnd ? kMuch : 0);
+}
+
+// How firmly a point is held: where tight cloth has pressed far into its gap, more firmly, until it
+// has come out again. Between two that face one another it gives way as far as into the body.
+constexpr char kHeld = 1, kHeldFirmly = 2;
+char held(char before, const Obstacle& body, const Vec3& p, Layer layer, double gap) {
+  const Touch touch = body.touch(p, layer, gap);
+  if (touch.room >= 0) return 0;
+  const double room = touch.between ? body.solid(p).room - 0.5 * gap : touch.room;
+  return room < (before == kHeldFirmly ? -0.05 : -0.5) * gap ? kHeldFirmly : kHeld;
+}
+// Of the usual strength of a contact.
+double firmness(char held) {
+  constexpr double kFirm = 10;
+  return held == kHeldFirmly ? kFirm : held == kHeld ? 1 : 0;
 }
 
 double stored(double length, double compression) {
@@ -147,7 +185,7 @@ void Drape::factorise(const DrapeState& state, const DrapeSettings& settings) {
   for (int i = 0; i < g_->points; ++i) {
     const std::size_t s = std::size_t(i);
     const double more =
-        g_->mass[s] * perMass + (state.held[s] ? settings.touchStrength * g_->area[s] : 0.0);
+        g_->mass[s] * perMass + firmness(state.held[s]) * settings.touchStrength * g_->area[s];
     x.coeffRef(i, i) += more;
     yz.coeffRef(i, i) += more;
   }
@@ -157,7 +195,7 @@ void Drape::factorise(const DrapeState& state, const DrapeSettings& settings) {
     const FibreStiffness d = fibreStiffness(*g_, t.fabric);
     for (std::size_t a = 0; a < 3; ++a)
       for (std::size_t b = 0; b < 3; ++b) {
-        const double more = kMore * between(t, d, a, b);
+        const double more = stiffer(state.taut[k]) * between(t, d, a, b);
         x.coeffRef(t.point[a], t.point[b]) += more;
         yz.coeffRef(t.point[a], t.point[b]) += more;
       }
@@ -177,11 +215,23 @@ void Drape::project(const Points& x, const std::vector<char>& taut, Points& pull
     const ClothTriangle& t = g.triangles[k];
     const FibreStiffness d = fibreStiffness(g, t.fabric);
     const auto [u, v] = drawnOut(t, x);
-    const Vec3 plus = relaxedFibre(kBias * (u + v), soft),
-               minus = relaxedFibre(kBias * (u - v), soft);
-    Vec3 alongU = d.course * relaxedFibre(u, soft) + kBias * d.bias * (plus + minus);
-    Vec3 alongV = d.wale * relaxedFibre(v, soft) + kBias * d.bias * (plus - minus);
-    if (taut[k]) alongU += kMore * (d.course + d.bias) * u, alongV += kMore * (d.wale + d.bias) * v;
+    // Of what the factor does not hold stiffer nothing more counts yet.
+    const auto rest = [&](const Vec3& fibre) {
+      return taut[k] ? relaxedFibre(fibre, soft) : relaxed(fibre, soft);
+    };
+    const Vec3 plus = rest(kBias * (u + v)), minus = rest(kBias * (u - v));
+    Vec3 alongU = d.course * rest(u) + kBias * d.bias * (plus + minus);
+    Vec3 alongV = d.wale * rest(v) + kBias * d.bias * (plus - minus);
+    if (taut[k]) {
+      const double more = stiffer(taut[k]);
+      alongU += more * (d.course + d.bias) * u, alongV += more * (d.wale + d.bias) * v;
+    }
+    if (taut[k] == kAtItsEnd) {
+      const Drawn most = mostDrawn(u, v);
+      const double over = endStiffness(d) * std::max(0.0, 1 - kEnd / most.length);
+      const Vec3 back = over * (most.way.x() * u + most.way.y() * v);
+      alongU -= most.way.x() * back, alongV -= most.way.y() * back;
+    }
     for (std::size_t a = 0; a < 3; ++a)
       pull.row(t.point[a]) +=
           t.area * (t.gradient[a].x() * alongU + t.gradient[a].y() * alongV).transpose();
@@ -201,7 +251,7 @@ void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
                   const DrapeSettings& settings, Points& pull, std::vector<char>& loose) const {
   for (int i = 0; i < g_->points; ++i) {
     const std::size_t s = std::size_t(i);
-    const double k = settings.touchStrength * g_->area[s];
+    const double k = firmness(state.held[s]) * settings.touchStrength * g_->area[s];
     const Vec3 p = x.row(i).transpose();
     const Touch t = body.touch(p, g_->layer[s], g_->gap);
     Contact& c = state.contacts[s];
@@ -220,7 +270,9 @@ void Drape::touch(DrapeState& state, const Points& x, const Obstacle& body,
     }
     if (state.held[s]) {
       pull.row(i) += k * (p - t.room * t.normal - slid).transpose();
-      if (settings.firm && t.room < -0.7 * g_->gap) loose[s] = kPressed;
+      const double deep = -0.7 * g_->gap;
+      const bool inside = t.room < deep || (t.between && body.solid(p).room < 0.3 * deep);
+      if (settings.firm && inside) loose[s] = kPressed;
     } else {
       loose[s] = kLoose;
     }
@@ -231,30 +283,30 @@ DrapeState Drape::step(const DrapeState& before, const Obstacle& body,
                        const DrapeSettings& settings) {
   const SewnGarment& g = *g_;
   DrapeState state = before;
-  // What touches now; the factor follows when enough has changed, or nothing else moves.
-  int differ = 0;
-  std::vector<char> touching(std::size_t(g.points), 0);
+  // What touches now and what is drawn out; the factor follows when enough has changed, and every
+  // few steps.
+  int otherwise = 0, tauter = 0;
+  std::vector<char> touching(std::size_t(g.points), 0), taut(g.triangles.size(), 0);
   for (int i = 0; i < g.points; ++i) {
     const std::size_t s = std::size_t(i);
-    touching[s] = body.touch(state.x.row(i).transpose(), g.layer[s], g.gap).room < 0;
-    differ += touching[s] != state.held[s];
+    touching[s] = held(state.held[s], body, state.x.row(i).transpose(), g.layer[s], g.gap);
+    otherwise += touching[s] != state.held[s];
   }
-  constexpr int kEvery = 8; // steps after which even a small change is taken up
-  if (differ > g.points / 40 || (differ > 0 && state.steps % kEvery == 0)) state.held = touching;
-  bool tauter = false;
-  std::vector<char> taut(g.triangles.size(), 0);
   for (std::size_t k = 0; k < taut.size(); ++k) {
-    taut[k] = isTaut(g.triangles[k], state.x);
-    tauter = tauter || taut[k] > state.taut[k];
+    taut[k] = tautness(g.triangles[k], state.x);
+    tauter += taut[k] > state.taut[k];
   }
-  if (tauter || state.steps % kEvery == 0) state.taut = taut;
+  constexpr int kEvery = 8;
+  if (otherwise > g.points / 40 || tauter > int(taut.size()) / 50 || state.steps % kEvery == 0)
+    state.held = touching, state.taut = taut;
   if (factoredHeld_ != state.held || factoredTaut_ != state.taut ||
       factoredStep_ != settings.timeStep)
     factorise(state, settings);
 
   // Ahead along the way so far, and from there to the next guess.
   const double next = 0.5 * (1 + std::sqrt(1 + 4 * state.momentum * state.momentum));
-  const double most = before.rms > kMoving * g.pattern.size ? kAheadMoving : kAheadAtRest;
+  const double most =
+      before.rms > kMoving * g.spacing * g.spacing / g.pattern.size ? kAheadMoving : kAheadAtRest;
   const double ahead = settings.accelerated ? std::min((state.momentum - 1) / next, most) : 0;
   const Points from = before.x + ahead * (before.x - before.before);
   Points pull(g.points, 3);
@@ -306,6 +358,8 @@ double Drape::energy(const Points& x, double gravity) const {
          (d.course * storedInFibre(u.norm(), soft) + d.wale * storedInFibre(v.norm(), soft) +
           d.bias * (storedInFibre(kBias * (u + v).norm(), soft) +
                     storedInFibre(kBias * (u - v).norm(), soft)));
+    const double over = std::max(0.0, mostDrawn(u, v).length - kEnd);
+    e += 0.5 * t.area * endStiffness(d) * over * over;
   }
   for (const Thread& t : g.threads) {
     const double length = (x.row(t.to) - x.row(t.from)).norm() / t.length;

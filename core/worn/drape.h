@@ -1,8 +1,8 @@
 // How the sewn cloth falls: projective dynamics (Bouaziz, Martin, Liu, Kavan and Pauly, SIGGRAPH
-// 2014) with a Cholesky factor that is made once and again only when what touches the body has
-// changed, and Nesterov's acceleration, restarted where it leads astray (O'Donoghue and Candes,
-// Found. Comput. Math. 15, 2015). It seeks the rest; how fast cloth swings is not simulated.
-// Lengths in cm, masses in g, forces in dyn.
+// 2014) with a Cholesky factor that is made once and again only when enough of what touches the
+// body or is drawn out has changed, and Nesterov's acceleration, restarted where it leads astray
+// (O'Donoghue and Candes, Found. Comput. Math. 15, 2015). It seeks the rest; how fast cloth swings
+// is not simulated. Lengths in cm, masses in g, forces in dyn.
 //
 // A state is a value; step() makes the next one and depends on nothing else, so that the same
 // states come from the same binary. Builds for other processors may differ in the last digits.
@@ -27,8 +27,8 @@ struct DrapeState {
   Points x, before;    // now, and a step ago
   double momentum = 1; // of Nesterov's sequence
   std::vector<Contact> contacts;
-  std::vector<char> held;   // points whose contact is in the factor
-  std::vector<char> taut;   // triangles drawn so far that the factor holds them stiffer
+  std::vector<char> held;   // points whose contact is in the factor, 2: firmly
+  std::vector<char> taut;   // triangles that are stiffer in it for being drawn out, 2: to their end
   double rms = 0, most = 0; // cm moved in the last step
   int steps = 0;
 };

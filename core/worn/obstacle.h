@@ -14,6 +14,7 @@ enum class Layer : std::uint8_t { Bodice, Sleeve, Seam };
 struct Touch {
   double room = 0; // cm until it touches; negative: so deep inside, the cloth's own gap included
   Vec3 normal = Vec3::UnitY(); // unit, outward
+  bool between = false;        // two that face one another, from which it is kept apart
 };
 
 class Obstacle {

@@ -258,27 +258,40 @@ void TrunkField::sample() {
   const auto at = [&](int i, int j, int k) {
     return std::size_t((k * count.y() + j) * count.x() + i);
   };
-  values.resize(at(count.x() - 1, count.y() - 1, count.z() - 1) + 1);
+  std::vector<float> raw(at(count.x() - 1, count.y() - 1, count.z() - 1) + 1);
   for (int j = 0; j < count.y(); ++j) {
     const double y = low.y() + j * spacing;
     const TrunkSection s = section(y);
     for (int k = 0; k < count.z(); ++k)
       for (int i = 0; i < count.x(); ++i)
-        values[at(i, j, k)] = float(exact({low.x() + i * spacing, y, low.z() + k * spacing}, s));
+        raw[at(i, j, k)] = float(exact({low.x() + i * spacing, y, low.z() + k * spacing}, s));
   }
+  const auto eachNode = [&](const auto& visit) {
+    for (int k = 0; k < count.z(); ++k)
+      for (int j = 0; j < count.y(); ++j)
+        for (int i = 0; i < count.x(); ++i)
+          visit(i, j, k);
+  };
+  // Between the neighbours, or at the rim between a node and its one neighbour.
+  const auto slope = [&](const auto& value, int i, int j, int k) {
+    const auto along = [&](int c, int n, const auto& node) {
+      const int down = std::max(c - 1, 0), up = std::min(c + 1, n - 1);
+      return (value(node(up)) - value(node(down))) / float((up - down) * spacing);
+    };
+    return Eigen::Vector3f(along(i, count.x(), [&](int c) { return at(c, j, k); }),
+                           along(j, count.y(), [&](int c) { return at(i, c, k); }),
+                           along(k, count.z(), [&](int c) { return at(i, j, c); }));
+  };
   // Sections that change with the height are steeper than they are told to be: divided by the
   // field's own slope the values are distances near the surface.
-  const std::vector<float> raw = values;
-  for (int k = 1; k + 1 < count.z(); ++k)
-    for (int j = 1; j + 1 < count.y(); ++j)
-      for (int i = 1; i + 1 < count.x(); ++i) {
-        const auto d = [&](std::size_t up, std::size_t down) {
-          return (raw[up] - raw[down]) / (2 * spacing);
-        };
-        const Vec3 slope(d(at(i + 1, j, k), at(i - 1, j, k)), d(at(i, j + 1, k), at(i, j - 1, k)),
-                         d(at(i, j, k + 1), at(i, j, k - 1)));
-        values[at(i, j, k)] = float(raw[at(i, j, k)] / std::clamp(slope.norm(), 0.6, 2.0));
-      }
+  nodes.resize(raw.size());
+  eachNode([&](int i, int j, int k) {
+    const float steep = slope([&](std::size_t n) { return raw[n]; }, i, j, k).norm();
+    nodes[at(i, j, k)][0] = raw[at(i, j, k)] / std::clamp(steep, 0.6f, 2.0f);
+  });
+  eachNode([&](int i, int j, int k) {
+    nodes[at(i, j, k)].tail<3>() = slope([&](std::size_t n) { return nodes[n][0]; }, i, j, k);
+  });
 }
 
 double TrunkField::sampled(const Vec3& point, Vec3* normal) const {
@@ -291,18 +304,18 @@ double TrunkField::sampled(const Vec3& point, Vec3* normal) const {
     q[c] = held;
   }
   const int i = int(q.x()), j = int(q.y()), k = int(q.z());
-  const double x = q.x() - i, y = q.y() - j, z = q.z() - k;
+  const float x = float(q.x() - i), y = float(q.y() - j), z = float(q.z() - k);
   const std::size_t X = std::size_t(count.x()), Z = X * std::size_t(count.y());
-  const float* a = &values[std::size_t(k) * Z + std::size_t(j) * X + std::size_t(i)];
-  const double c00 = a[0] + x * (a[1] - a[0]), c10 = a[X] + x * (a[X + 1] - a[X]);
-  const double c01 = a[Z] + x * (a[Z + 1] - a[Z]), c11 = a[Z + X] + x * (a[Z + X + 1] - a[Z + X]);
-  const double c0 = c00 + y * (c10 - c00), c1 = c01 + y * (c11 - c01);
-  if (normal) {
-    const double dx = (1 - z) * ((1 - y) * (a[1] - a[0]) + y * (a[X + 1] - a[X])) +
-                      z * ((1 - y) * (a[Z + 1] - a[Z]) + y * (a[Z + X + 1] - a[Z + X]));
-    *normal = unit(Vec3(side * dx, (1 - z) * (c10 - c00) + z * (c11 - c01), c1 - c0));
-  }
-  return c0 + z * (c1 - c0) + std::sqrt(outside) * spacing;
+  using Node = Eigen::Vector4f;
+  const Node* a = &nodes[std::size_t(k) * Z + std::size_t(j) * X + std::size_t(i)];
+  const auto between = [](const Node& from, const Node& to, float share) {
+    return Node(from + share * (to - from));
+  };
+  const auto row = [&](const Node* n) { return between(n[0], n[1], x); };
+  const Node here =
+      between(between(row(a), row(a + X), y), between(row(a + Z), row(a + Z + X), y), z);
+  if (normal) *normal = unit(Vec3(side * double(here[1]), here[2], here[3]));
+  return double(here[0]) + std::sqrt(outside) * spacing;
 }
 
 } // namespace scye

@@ -28,7 +28,7 @@ struct TrunkField {
   double spacing = 1;
   Vec3 low = Vec3::Zero();
   Eigen::Vector3i count = Eigen::Vector3i::Zero();
-  std::vector<float> values;
+  std::vector<Eigen::Vector4f> nodes; // distance and its slope
 
   [[nodiscard]] TrunkSection section(double y) const; // monotone cubic between the given ones
   [[nodiscard]] double exact(const Vec3& p, const TrunkSection& s) const; // before sampling

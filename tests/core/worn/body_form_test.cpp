@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <random>
 
 namespace scye {
 namespace {
@@ -97,6 +98,36 @@ TEST(BodyForm, LargeArmsHangClearToo) {
     EXPECT_GT(form.trunk(arm.wrist), arm.wristRadius) << bust;
     EXPECT_GE(liftedArm(form), form.hanging() + 20) << bust;
     EXPECT_LE(liftedArm(form), 90) << bust;
+  }
+}
+
+// Cloth must not be pushed much further out a hair's breadth on: it would never rest.
+// Between trunk and arm, where they face one another and where they run into one another.
+TEST(BodyForm, HowDeepSomethingIsHasNoJumps) {
+  std::mt19937 random(15);
+  std::normal_distribution<double> any(0, 1);
+  for (const double bust : {56.0, 94.0, 150.0}) {
+    Design design;
+    design.choose(Choice::Figure, bust < 60 ? Figure::Child : Figure::Woman);
+    design.set(Field::Bust, bust);
+    const BodyForm form(bodyMeasures(complete(design), bust < 60 ? Figure::Child : Figure::Woman));
+    const BodyMeasures& m = form.measures();
+    for (const double arm : {0.0, 45.0, 90.0}) {
+      const BodyForm posed = form.posed(arm);
+      const double half = posed.sectionAt(m.armpitY).half;
+      for (int k = 0; k < 20000; ++k) {
+        const Vec3 p =
+            Vec3(half, m.armpitY, 0) + 5 * m.scale() * Vec3(any(random), any(random), any(random));
+        const Vec3 q = p + 1e-4 * unit(Vec3(any(random), any(random), any(random)));
+        if (posed.distance(p) < -0.5) continue; // the middle of a limb has no way out
+        for (const Layer layer : {Layer::Bodice, Layer::Sleeve, Layer::Seam}) {
+          const Touch a = posed.touch(p, layer, 0.35), b = posed.touch(q, layer, 0.35);
+          const double jump = std::abs(std::min(0.0, a.room) - std::min(0.0, b.room));
+          ASSERT_LT(jump, 0.005) << "bust " << bust << ", arm " << arm << ", layer " << int(layer)
+                                 << " at " << p.transpose();
+        }
+      }
+    }
   }
 }
 

@@ -83,13 +83,8 @@ bool isTight(const Derived& derived, const WornPattern& p) {
          cuff < 0.9 * sizes.body(Field::Wrist) || lengthOf(p.sleeve.cap) < 0.9 * armhole;
 }
 
-// At busts of about 150 cm and more sleeve and bodice may go 0.8 cm through one another in the
-// armpit (DEVELOPERS.md); such bodies are left out here.
-bool isWithinTheBars(const BodyForm& body) {
-  return body.hanging() <= 50;
-}
-
-// Garments that somebody might want, in gauges from 10 to 40, on all figures.
+// Garments that somebody might want, in gauges from 10 to 40, on all figures, every other one
+// several centimetres narrower than its wearer.
 TEST(Worn, OfDesignsAtRandomNothingIsTornOrThroughTheBody) {
   test::RandomDesigns random(test::propertySeed(20261127));
   constexpr int kGarments = 12;
@@ -98,13 +93,16 @@ TEST(Worn, OfDesignsAtRandomNothingIsTornOrThroughTheBody) {
     const double stitches = std::round(random.uniform(10, 40));
     design.set(Field::SwatchStitches, stitches);
     design.set(Field::SwatchRows, std::round(stitches * random.uniform(1.25, 1.5)));
+    if (worn % 2)
+      for (const Field ease :
+           {Field::EaseBust, Field::EaseWaist, Field::EaseHip, Field::EaseUpperArm})
+        design.set(ease, random.uniform(-6, 2));
     const Derived derived = derive(design);
     const auto pattern = wornPattern(derived);
     const bool blocked = std::ranges::any_of(
         derived.findings, [](const Finding& f) { return f.severity == Severity::Blocking; });
     if (blocked || !pattern || isTight(derived, *pattern)) continue;
     const Draped d = dressed(derived);
-    if (!isWithinTheBars(d.body)) continue;
     for (const double arm : {15.0, 45.0, 75.0, 90.0}) {
       SCOPED_TRACE("garment " + std::to_string(worn) + ", arm at " + std::to_string(arm));
       const Worn on = canonicalDrape(d.garment, d.body, arm);
