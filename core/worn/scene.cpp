@@ -322,6 +322,20 @@ private:
   std::vector<float> depth_;
 };
 
+// Each corner's value averaged with those of its triangles.
+std::vector<float> evened(const Surface& surface, const std::vector<float>& value) {
+  std::vector<float> sum(value.size(), 0), count(value.size(), 0);
+  for (const auto& t : surface.triangles) {
+    const float all =
+        value[std::size_t(t[0])] + value[std::size_t(t[1])] + value[std::size_t(t[2])];
+    for (const int corner : t)
+      sum[std::size_t(corner)] += all, count[std::size_t(corner)] += 3;
+  }
+  for (std::size_t k = 0; k < sum.size(); ++k)
+    sum[k] = count[k] > 0 ? sum[k] / count[k] : value[k];
+  return sum;
+}
+
 } // namespace
 
 WornScene sceneOf(const Worn& worn, const Surface& trunk, const SceneOptions& options) {
@@ -361,9 +375,13 @@ void lightUp(WornScene& scene) {
         l.weight[k] += facing;
       }
   }
-  for (Lit& l : lit)
+  for (Lit& l : lit) {
     for (std::size_t k = 0; k < l.open->size(); ++k)
       (*l.open)[k] = std::min(1.0f, (*l.open)[k] / l.weight[k]);
+    constexpr int kPasses = 3; // coarse maps leave blotches
+    for (int pass = 0; pass < kPasses; ++pass)
+      *l.open = evened(*l.surface, *l.open);
+  }
 }
 
 } // namespace scye
