@@ -5,6 +5,7 @@
 #include "fit/answers.h"
 #include "look/quiet_button.h"
 #include "panels/ease_strip.h"
+#include "panels/edit_panel.h"
 #include "panels/fold.h"
 #include "values/field_box.h"
 #include "values/value_slider.h"
@@ -12,6 +13,8 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QDir>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
@@ -141,6 +144,22 @@ TEST_F(Panel, theWheelNeverChangesAClosedListOrABoxWithoutTheKeyboard) {
   turn(figure);
   settle();
   EXPECT_EQ(document().design(), before);
+}
+
+// Nothing of it is cut off at its right side, whatever has been made since the window was laid out.
+TEST_F(Panel, isAsWideAsWhatStandsInIt) {
+  EditPanel& panel = window_->workbench().panel();
+  const QDir demos(QStringLiteral(SCYE_RESOURCES "/demos"));
+  for (const QString& demo : demos.entryList({QStringLiteral("*.scye")}, QDir::Files)) {
+    SCOPED_TRACE(demo.toStdString());
+    const QString copy = file("other.scye");
+    QFile::remove(copy);
+    ASSERT_TRUE(QFile::copy(demos.filePath(demo), copy));
+    window_->openFile(copy);
+    settle();
+    QApplication::processEvents();
+    EXPECT_LE(panel.widget()->width(), panel.viewport()->width());
+  }
 }
 
 TEST_F(Panel, anOpenedSliderLeavesWhatIsUnderThePointerWhereItIs) {

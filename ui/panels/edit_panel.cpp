@@ -194,7 +194,6 @@ EditPanel::EditPanel(const PanelContext& context, QWidget* parent)
   column->addStretch(1);
 
   connect(&context_.attention, &Attention::asked, this, &EditPanel::focusField);
-  content_->installEventFilter(this);
 }
 
 std::size_t EditPanel::addPart(Fold::Rank rank, const QString& title, Fill fill) {
@@ -309,11 +308,10 @@ void EditPanel::showLowest() {
 }
 
 bool EditPanel::eventFilter(QObject* watched, QEvent* event) {
-  // What lies below the first view is made when that has been seen.
-  if (watched == content_ && event->type() == QEvent::Paint) {
-    content_->removeEventFilter(this);
+  // What lies below the first view is made when that has been seen, and may need more width.
+  if (watched == content_ && event->type() == QEvent::Paint && !toOpen_.empty())
     QTimer::singleShot(0, this, &EditPanel::openRest);
-  }
+  if (watched == content_ && event->type() == QEvent::LayoutRequest) updateGeometry();
   if (event->type() == QEvent::MouseButtonRelease) {
     qApp->removeEventFilter(this);
     settle();
