@@ -151,8 +151,10 @@ double facing(const Vec3& a, const Vec3& b) {
 struct Out {
   double room = 0; // to the nearer of them
   Vec3 way = Vec3::UnitY();
-  double firm = 1; // Face to face the way out of the one is into the other: in the middle there is
-                   // none but along them.
+  double face = 0;
+  // Face to face the way out of the one is into the other: in the middle, where this is least,
+  // there is none but along them.
+  double share = 1;
 };
 Out outOf(double t, const Vec3& nt, double a, const Vec3& na, double scale) {
   const double face = facing(nt, na);
@@ -160,7 +162,7 @@ Out outOf(double t, const Vec3& nt, double a, const Vec3& na, double scale) {
   const double h = std::max(width - std::abs(t - a), 0.0) / width;
   const double share = t < a ? 1 - 0.5 * h : 0.5 * h;
   const Vec3 way = share * nt + (1 - share) * na;
-  return {std::min(t, a) - h * h * width / 4, unit(way, nt),
+  return {std::min(t, a) - h * h * width / 4, unit(way, nt), face,
           1 - face * (1 - std::min(1.0, way.norm()))};
 }
 
@@ -175,18 +177,17 @@ Touch BodyForm::solid(const Vec3& p) const {
   Vec3 nt, na;
   const double t = trunk(p, &nt), a = bareArms(p, na);
   const Out out = outOf(t, nt, a, na, m_.scale());
-  return {(t < 0 && a < 0 ? out.firm : 1) * std::min(t, a), out.way};
+  return {(t < 0 && a < 0 ? out.share : 1) * std::min(t, a), out.way};
 }
 
 Touch BodyForm::touch(const Vec3& p, Layer layer, double gap) const {
   Vec3 nt, na;
   const double t = trunk(p, &nt), a = bareArms(p, na);
-  const double face = facing(nt, na);
   const Out body = outOf(t, nt, a, na, m_.scale());
   // Face to face they share what room there is between two layers of cloth.
-  const double keep = std::min(gap, std::max(0.0, gap + face * (0.25 * (t + a) - gap)));
-  Touch out{body.room - keep, body.way, face > 0};
-  if (out.room < 0) out.room *= body.firm;
+  const double keep = std::min(gap, std::max(0.0, gap + body.face * (0.25 * (t + a) - gap)));
+  Touch out{body.room - keep, body.way, body.face > 0};
+  if (out.room < 0) out.room *= body.share;
   // The higher above the armpit, the more they must face one another: there cloth goes across
   // between back and arm.
   const double u = m_.scale(), below = m_.armpitY - p.y();
