@@ -7,12 +7,15 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QFile>
 #include <QLabel>
 #include <QTabBar>
 #include <QTest>
 #include <QWheelEvent>
 
 #include <cmath>
+
+#include <algorithm>
 
 namespace scye::test {
 namespace {
@@ -36,6 +39,18 @@ TEST_F(Table, allPiecesAreInViewWhenADesignIsOpened) {
   EXPECT_TRUE(table().isFitted());
   EXPECT_TRUE(QRectF(table().rect()).contains(drawn()));
   EXPECT_EQ(table().picture().groups.size(), 4u) << "back, two fronts, sleeve";
+}
+
+// A large garment in a small window: smaller letters rather than pieces without figures.
+TEST_F(Table, everyPieceHasItsFiguresInASmallWindow) {
+  const QString copy = file("large.scye");
+  ASSERT_TRUE(QFile::copy(QStringLiteral(SCYE_RESOURCES "/demos/telegraph.scye"), copy));
+  window_->openFile(copy);
+  settle();
+  ASSERT_EQ(window_->size(), QSize(1280, 800));
+  ASSERT_EQ(table().picture().groups.size(), 3u);
+  for (const Group& piece : table().picture().groups)
+    EXPECT_GE(std::ranges::count(piece.labels, Role::Measure, &Label::role), 4) << piece.title;
 }
 
 TEST_F(Table, theWheelZoomsAndThePlaceUnderThePointerStays) {

@@ -26,6 +26,13 @@ constexpr double kLetters = 0.82, kSmallLetters = 0.7, kLeastLetters = 9;
 // but those a garment is told by; from so far away that these would hide the pieces, all.
 constexpr double kAllTextHeight = 2.6, kShapeTextHeight = 3.4, kMostTextHeight = 7;
 
+constexpr int kShape = 2;            // figures that tell a piece's shape, not only a garment's size
+constexpr double kMoreFigures = 0.9; // a scale so much smaller is taken for them
+
+int detailAt(double textHeight) {
+  return textHeight <= kAllTextHeight ? 3 : textHeight <= kShapeTextHeight ? kShape : 1;
+}
+
 // What is drawn of the work. Of two sleeves on one outline the one that is being knitted.
 std::vector<WorkedPart> workedParts(const GarmentDraft& draft, const Work& work) {
   std::vector<WorkedPart> parts;
@@ -102,7 +109,7 @@ Picture DrawingTable::make(double textHeight, int perRow, bool figures) const {
   options.unit = settings_.unit();
   options.textHeight = textHeight;
   options.dimensions = figures && textHeight <= kMostTextHeight;
-  options.detail = textHeight <= kAllTextHeight ? 3 : textHeight <= kShapeTextHeight ? 2 : 1;
+  options.detail = detailAt(textHeight);
   options.leaveOut = true;
   options.perRow = perRow;
   options.lit = attention_.lit();
@@ -177,19 +184,22 @@ void DrawingTable::settle() {
   std::ranges::stable_sort(ways, std::greater<>(),
                            [&](const Way& way) { return mostScale(way.bare, room); });
   double best = 0;
-  bool figures = false;
+  int figures = 0; // how many; 0: none
   for (const double share : {kLetters, kSmallLetters}) {
     const double letters = std::max(kLeastLetters, share * QFontInfo(font()).pixelSize());
     for (const auto& [perRow, bare] : ways) {
-      if (mostScale(bare, room) <= 1.02 * best) break;
+      const double worth = share == kLetters ? 1.02 : kMoreFigures;
+      if (mostScale(bare, room) <= worth * best) break;
       const auto pieces = [&, perRow = perRow](double textHeight) {
         return make(textHeight, perRow);
       };
       FittedPicture fitted = fitPicture(pieces, bare, letters, room);
-      const bool with = letters / fitted.view.scale <= kMostTextHeight;
+      const double height = letters / fitted.view.scale;
+      const int with = height <= kMostTextHeight ? detailAt(height) : 0;
       if (!with) fitted = fitWithoutFigures(perRow, letters, room);
       if (figures && !with) continue;
-      if (figures == with && fitted.view.scale <= 1.02 * best) continue;
+      const bool more = with > figures && figures < kShape;
+      if (fitted.view.scale <= (more ? kMoreFigures : 1.02) * best) continue;
       best = fitted.view.scale;
       figures = with;
       perRow_ = perRow;
@@ -197,7 +207,7 @@ void DrawingTable::settle() {
       picture_ = std::move(fitted.picture);
       view_ = fitted.view;
     }
-    if (figures) break; // smaller letters only where larger ones leave no room for figures
+    if (figures >= kShape) break; // smaller letters only where larger ones leave no room for them
   }
   pictureChanged();
 }
